@@ -1,0 +1,12 @@
+export {
+  CATALOGUE,
+  FAMILIES,
+  type Family,
+  IMPERFECTION_TYPES,
+  type Imperfection,
+  type ImperfectionType,
+  imperfection,
+  likeness,
+  type SizeKind,
+  typesOn,
+} from "./catalogue";

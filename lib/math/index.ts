@@ -1,0 +1,2 @@
+export { clamp, ease, mix, roundTo } from "./scalar";
+export type { Degrees, Mm, Px } from "./units";

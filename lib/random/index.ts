@@ -1,0 +1,1 @@
+export { type RandomStream, randomStream } from "./stream";

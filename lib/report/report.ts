@@ -1,0 +1,37 @@
+import { z } from "zod";
+import { IMPERFECTION_TYPES, type ImperfectionType } from "../imperfections";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES } from "../weld";
+
+export const MAX_CALLS = 200;
+
+const along = z.number().min(0).max(BUTT_PLATE_LENGTH);
+
+/** One indication as the learner wrote it. Empty fields are null; for a point, `end` is null or equal to `start`. */
+export const callSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]{1,40}$/),
+  face: z.enum(FACES),
+  type: z.enum(IMPERFECTION_TYPES as readonly [ImperfectionType, ...ImperfectionType[]]).nullable(),
+  /** mm from the datum. */
+  start: along.nullable(),
+  end: along.nullable(),
+  /** mm from the weld's centre line, positive towards plate A. */
+  across: z
+    .number()
+    .min(-BUTT_PLATE_WIDTH / 2)
+    .max(BUTT_PLATE_WIDTH / 2)
+    .nullable(),
+  /** Depth, height or diameter in mm. */
+  size: z.number().min(0).max(50).nullable(),
+});
+export type Call = z.infer<typeof callSchema>;
+
+/** The report on both faces of a butt plate, complete or not. */
+export const reportSchema = z
+  .strictObject({ version: z.literal(1), calls: z.array(callSchema).max(MAX_CALLS) })
+  .refine((report) => new Set(report.calls.map((call) => call.id)).size === report.calls.length, {
+    error: "calls: every id must be different",
+    path: ["calls"],
+  });
+export type Report = z.infer<typeof reportSchema>;
+
+export const EMPTY_REPORT: Report = { version: 1, calls: [] };

@@ -1,0 +1,21 @@
+export {
+  columnOf,
+  columnX,
+  forEachPixel,
+  type Grid,
+  nearestColumn,
+  nearestRow,
+  rowOf,
+  rowY,
+  sampleAt,
+} from "./grid";
+export {
+  heightAt,
+  type Patch,
+  PLATE_GRID,
+  PLATE_PER_MM,
+  STRIP_GRID,
+  STRIP_HALF_WIDTH,
+  STRIP_PER_MM,
+  type Surface,
+} from "./surface";

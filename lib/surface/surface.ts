@@ -1,0 +1,55 @@
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type Face } from "../weld";
+import { type Grid, sampleAt } from "./grid";
+
+/**
+ * One patch of a finished face. `height` is in mm above the parent surface of plate A, outward from the face looked at.
+ * Materials are what a camera would need, eight bits each, interleaved per pixel.
+ */
+export interface Patch {
+  readonly grid: Grid;
+  readonly height: Float32Array;
+  /** sRGB red, green, blue. */
+  readonly albedo: Uint8Array;
+  /** Roughness, metalness, strength of brushed scratches, each 0..255 for 0..1. */
+  readonly finish: Uint8Array;
+  /** Direction of the brushed scratches at a quarter of the resolution: cos 2a and sin 2a as 128 + 127 v, interleaved. */
+  readonly brushing: { readonly columns: number; readonly rows: number; readonly values: Uint8Array };
+}
+
+/**
+ * One face of a specimen: the weld strip in full detail, and the whole plate at half of it (the strip's part of
+ * `plate` is the strip, averaged two by two).
+ */
+export interface Surface {
+  readonly face: Face;
+  readonly strip: Patch;
+  readonly plate: Patch;
+}
+
+/** Half width of the finely sampled strip along the weld, mm. */
+export const STRIP_HALF_WIDTH = 26;
+export const STRIP_PER_MM = 8;
+export const PLATE_PER_MM = 4;
+
+export const STRIP_GRID: Grid = {
+  columns: BUTT_PLATE_LENGTH * STRIP_PER_MM,
+  rows: 2 * STRIP_HALF_WIDTH * STRIP_PER_MM,
+  perMm: STRIP_PER_MM,
+  x0: 0,
+  y0: -STRIP_HALF_WIDTH,
+};
+export const PLATE_GRID: Grid = {
+  columns: BUTT_PLATE_LENGTH * PLATE_PER_MM,
+  rows: BUTT_PLATE_WIDTH * PLATE_PER_MM,
+  perMm: PLATE_PER_MM,
+  x0: 0,
+  y0: -BUTT_PLATE_WIDTH / 2,
+};
+
+/** Height in mm at (x, y) mm, from the finest patch that covers the place. */
+export function heightAt(surface: Pick<Surface, "strip" | "plate">, x: number, y: number): number {
+  const { grid } = surface.strip;
+  const inset = 0.5 / grid.perMm;
+  const patch = Math.abs(y) < STRIP_HALF_WIDTH - inset ? surface.strip : surface.plate;
+  return sampleAt(patch.grid, patch.height, x, y);
+}

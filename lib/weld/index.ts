@@ -1,0 +1,2 @@
+export { FACES, type Face, upOnScreen } from "./face";
+export { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type ButtJoint, grooveHalfWidth, PROCESSES, type Process } from "./joint";
