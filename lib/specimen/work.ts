@@ -1,3 +1,4 @@
+import type { ImperfectionType } from "../imperfections";
 import type { RandomStream } from "../random";
 import type { ButtJoint, Face } from "../weld";
 import type { Field } from "./field";
@@ -72,3 +73,29 @@ export interface Feature {
   /** What can be found, measured from the finished surface; nothing if nothing can. */
   measure?(work: FaceWork): TruthItem | null;
 }
+
+/** Harmless features that tempt to a false call. */
+export const HARMLESS = ["sound-stop", "shallow-undercut", "light-grinding"] as const;
+export type Harmless = (typeof HARMLESS)[number];
+
+/** What the recipe asks of one feature. What comes out is measured and differs: the request is never shown to anybody. */
+export interface FeatureRequest {
+  readonly id: string;
+  readonly type: ImperfectionType | Harmless;
+  /** Start along the weld for lines, middle for points, mm from the datum. */
+  readonly x: number;
+  /** Asked length along the weld, mm (0 for points). */
+  readonly length: number;
+  /** Which toe or plate: the sign of y. */
+  readonly side: 1 | -1;
+  /** Asked depth, height or diameter, mm. */
+  readonly severity: number;
+  /** One of the type's own shapes; each builder says which it knows. */
+  readonly variant?: string;
+  /** Number of the run it belongs to, from plate B's side; the last one if absent. */
+  readonly run?: number;
+  /** Where across, mm, for what lies on the plate beside the weld. */
+  readonly y?: number;
+}
+
+export type FeatureBuilder = (request: FeatureRequest, random: RandomStream) => Feature;
