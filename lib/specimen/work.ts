@@ -2,6 +2,7 @@ import type { ImperfectionType } from "../imperfections";
 import type { RandomStream } from "../random";
 import type { ButtJoint, Face } from "../weld";
 import type { Field } from "./field";
+import type { PlateSetting } from "./parent";
 import type { FacePlan } from "./plan";
 import type { TruthItem } from "./truth";
 
@@ -9,6 +10,7 @@ import type { TruthItem } from "./truth";
 export interface FaceWork {
   readonly face: Face;
   readonly joint: ButtJoint;
+  readonly plates: PlateSetting;
   readonly strip: Field;
   /** Plate B's side (y < 0) and plate A's (y > 0) outside the strip. */
   readonly sides: readonly Field[];
