@@ -1,3 +1,4 @@
+export { CODEC_VERSION, type DecodedFace, type DecodedPatch, decodeFace, type EncodeImage, encodeFace } from "./codec";
 export {
   columnOf,
   columnX,
