@@ -1,0 +1,17 @@
+import { parentPort } from "node:worker_threads";
+import { makeFace } from "./make-face";
+import type { JobAnswer, JobRequest } from "./pool";
+
+if (!parentPort) throw new Error("the specimen worker runs in a worker thread only");
+const port = parentPort;
+
+port.on("message", async ({ job, seed, face }: JobRequest) => {
+  const answer = (message: JobAnswer, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
+  try {
+    const made = await makeFace(seed, face, (stage) => answer({ job, kind: "stage", stage }));
+    const packed = new Uint8Array(made.packed);
+    answer({ job, kind: "made", made: { ...made, packed } }, [packed.buffer]);
+  } catch (error) {
+    answer({ job, kind: "failed", reason: error instanceof Error ? (error.stack ?? error.message) : String(error) });
+  }
+});

@@ -1,0 +1,80 @@
+import { execFileSync } from "node:child_process";
+import { gunzipSync } from "node:zlib";
+import { encodeWebp } from "@/app/_server/generation/encode-image";
+import { openPool } from "@/app/_server/generation/pool";
+import { drawRecipe, generateFace, generateSpecimen } from "@/lib/specimen";
+import { decodeFace, encodeFace } from "@/lib/surface";
+import { FACES } from "@/lib/weld";
+import { percentile } from "./percentile";
+
+const WORKER = "dist/worker.mjs";
+
+/** Times of making, packing and unpacking specimens; with `long`, one thousand seeds at full resolution. */
+export async function benchSpecimen({ long }: { long: boolean }): Promise<string[]> {
+  const lines: string[] = [];
+  const make: number[] = [];
+  const pack: number[] = [];
+  for (let n = 0; n < 8; n++) {
+    const recipe = drawRecipe(`bench-${n}`);
+    for (const face of FACES) {
+      const begun = performance.now();
+      const { surface } = generateFace(recipe, face);
+      const made = performance.now();
+      await encodeFace(surface, encodeWebp);
+      if (n === 0) lines.push(`first ${face} face in a cold thread: ${(made - begun).toFixed(0)} ms`);
+      else {
+        make.push(made - begun);
+        pack.push(performance.now() - made);
+      }
+    }
+  }
+  lines.push(`one face, warm thread: median ${percentile(make, 0.5)} ms, p95 ${percentile(make, 0.95)} ms`);
+  lines.push(`packing one face (heights, pictures): median ${percentile(pack, 0.5)} ms`);
+
+  execFileSync("node", ["app/_server/build-worker.mjs"], { stdio: "ignore" });
+  const pool = openPool(WORKER, 2);
+  const both: number[] = [];
+  const wire: number[] = [];
+  const decode: number[] = [];
+  for (let n = 0; n < 8; n++) {
+    const begun = performance.now();
+    const faces = await Promise.all(FACES.map((face) => pool.make(`bench-pool-${n}`, face, { urgent: true })));
+    if (n === 0) lines.push(`both faces, two cold threads: ${(performance.now() - begun).toFixed(0)} ms`);
+    else both.push(performance.now() - begun);
+    wire.push(faces.reduce((sum, face) => sum + face.packed.length, 0));
+    for (const face of faces) {
+      const started = performance.now();
+      decodeFace(gunzipSync(face.packed));
+      decode.push(performance.now() - started);
+    }
+  }
+  await pool.close();
+  lines.push(
+    `both faces packed, two warm threads: median ${percentile(both, 0.5)} ms, p95 ${percentile(both, 0.95)} ms`,
+  );
+  lines.push(
+    `on the wire, both faces: median ${kilobytes(percentile(wire, 0.5))}, most ${kilobytes(Math.max(...wire))}`,
+  );
+  lines.push(`unpacking heights of one face (Node, one thread): median ${percentile(decode, 0.5)} ms`);
+  if (long) lines.push(...thousandSeeds());
+  return lines;
+}
+
+const kilobytes = (bytes: number) => `${Math.round(bytes / 1000)} kB`;
+
+function thousandSeeds(): string[] {
+  const failures: string[] = [];
+  const counts = new Map<string, number>();
+  const begun = performance.now();
+  for (let n = 0; n < 1000; n++) {
+    try {
+      const { truth } = generateSpecimen(`long-${n}`);
+      for (const item of truth.items) if (!item.neutral) counts.set(item.type, (counts.get(item.type) ?? 0) + 1);
+    } catch (error) {
+      failures.push(`long-${n}: ${String(error)}`);
+    }
+    if (n % 100 === 99) console.log(`  ${n + 1} seeds, ${((performance.now() - begun) / 1000).toFixed(0)} s`);
+  }
+  const table = [...counts].sort((a, b) => b[1] - a[1]).map(([type, count]) => `${type} ${count}`);
+  return [`1,000 seeds: ${failures.length} failures`, ...failures.slice(0, 20), `imperfections: ${table.join(", ")}`];
+}
