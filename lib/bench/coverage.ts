@@ -1,0 +1,38 @@
+import type { Mm } from "../math";
+import { BUTT_PLATE_LENGTH, type Face } from "../weld";
+import { stretchInSight, type Viewport } from "./viewport";
+
+/** For each face and each whole mm along the weld: has it been looked at closely enough to see a small pore? */
+export type Coverage = Readonly<Record<Face, readonly boolean[]>>;
+
+/** Magnification from which a look counts, screen pixels per mm. */
+export const CLOSE_LOOK_SCALE = 5;
+
+const unseen = (): readonly boolean[] => new Array<boolean>(BUTT_PLATE_LENGTH).fill(false);
+export const NOTHING_SEEN: Coverage = { cap: unseen(), root: unseen() };
+
+/** Adds what is in sight; gives the same object back where nothing is new. The weld's centre line must be in sight. */
+export function withLook(coverage: Coverage, face: Face, view: Viewport): Coverage {
+  const isWeldInSight = Math.abs(view.up) * view.scale < view.height / 2;
+  if (view.scale < CLOSE_LOOK_SCALE || !isWeldInSight) return coverage;
+  const { from, to } = stretchInSight(view);
+  const seen = coverage[face];
+  if (!seen.some((was, mm) => !was && mm + 0.5 >= from && mm + 0.5 <= to)) return coverage;
+  return { ...coverage, [face]: seen.map((was, mm) => was || (mm + 0.5 >= from && mm + 0.5 <= to)) };
+}
+
+/** Stretches of a face that have been looked at, mm from the datum, in order. */
+export function seenStretches(seen: readonly boolean[]): readonly { from: Mm; to: Mm }[] {
+  const stretches: { from: Mm; to: Mm }[] = [];
+  seen.forEach((was, mm) => {
+    if (!was) return;
+    const last = stretches[stretches.length - 1];
+    if (last && last.to === mm) last.to = mm + 1;
+    else stretches.push({ from: mm, to: mm + 1 });
+  });
+  return stretches;
+}
+
+/** Share of a face's weld that has been looked at, 0 to 1. */
+export const shareSeen = (coverage: Coverage, face: Face): number =>
+  coverage[face].filter(Boolean).length / BUTT_PLATE_LENGTH;

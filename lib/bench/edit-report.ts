@@ -1,0 +1,135 @@
+import { imperfection } from "../imperfections";
+import { type Mm, roundTo } from "../math";
+import { type Call, MAX_CALLS, type Report } from "../report";
+import type { Face } from "../weld";
+
+/** The report being written, which row is open, and what can be undone. */
+export interface Writing {
+  readonly report: Report;
+  readonly openId: string | null;
+  readonly past: readonly Report[];
+  readonly future: readonly Report[];
+  /** Row and field of the last change, so that typing in one field is one step to undo. */
+  readonly lastEdit: string | null;
+}
+
+/** What is drawn on the plate: an extent along the weld and where across; a point has `end` null. */
+export interface DrawnExtent {
+  readonly face: Face;
+  readonly start: Mm;
+  readonly end: Mm | null;
+  readonly across: Mm;
+}
+
+export type CallChange = { [Field in Exclude<keyof Call, "id">]: { field: Field; value: Call[Field] } }[Exclude<
+  keyof Call,
+  "id"
+>];
+
+export type WritingEvent =
+  | { readonly kind: "add"; readonly id: string; readonly extent: DrawnExtent }
+  | ({ readonly kind: "change"; readonly id: string } & CallChange)
+  | { readonly kind: "move"; readonly id: string; readonly start: Mm; readonly end: Mm | null; readonly across: Mm }
+  | { readonly kind: "remove"; readonly id: string }
+  | { readonly kind: "open"; readonly id: string | null }
+  | { readonly kind: "leave-field" }
+  | { readonly kind: "undo" }
+  | { readonly kind: "redo" };
+
+/** How many steps can be undone. */
+const MAX_STEPS = 200;
+
+export const startWriting = (report: Report): Writing => ({
+  report,
+  openId: null,
+  past: [],
+  future: [],
+  lastEdit: null,
+});
+
+/** The writing after an event. An event about a row that is gone, or one too many rows, changes nothing. */
+export function write(state: Writing, event: WritingEvent): Writing {
+  switch (event.kind) {
+    case "add": {
+      const { calls } = state.report;
+      if (calls.length >= MAX_CALLS || calls.some((call) => call.id === event.id)) return state;
+      const next = edited(state, [...calls, newCall(event.id, event.extent)], null);
+      return { ...next, openId: event.id };
+    }
+    case "change":
+      return editedCall(state, event.id, (call) => withChange(call, event), `${event.id}/${event.field}`);
+    case "move":
+      return editedCall(state, event.id, (call) => ({ ...call, ...extentOf(event) }), `${event.id}/extent`);
+    case "remove": {
+      const calls = state.report.calls.filter((call) => call.id !== event.id);
+      if (calls.length === state.report.calls.length) return state;
+      return { ...edited(state, calls, null), openId: state.openId === event.id ? null : state.openId };
+    }
+    case "open":
+      return { ...state, openId: event.id, lastEdit: null };
+    case "leave-field":
+      return { ...state, lastEdit: null };
+    case "undo": {
+      const report = state.past[state.past.length - 1];
+      if (!report) return state;
+      return restored(state, report, state.past.slice(0, -1), [state.report, ...state.future]);
+    }
+    case "redo": {
+      const [report, ...future] = state.future;
+      if (!report) return state;
+      return restored(state, report, [...state.past, state.report], future);
+    }
+  }
+}
+
+function newCall(id: string, extent: DrawnExtent): Call {
+  return { id, face: extent.face, type: null, size: null, ...extentOf(extent) };
+}
+
+function extentOf({ start, end, across }: Pick<DrawnExtent, "start" | "end" | "across">) {
+  const [low, high] = end === null || end >= start ? [start, end] : [end, start];
+  return {
+    start: roundTo(low, 0.1),
+    end: high === null ? null : roundTo(high, 0.1),
+    across: roundTo(across, 0.1),
+  };
+}
+
+/** One field changed, and what follows from it: no type of the other face, no end of a point, no size of the unsized. */
+function withChange(call: Call, change: CallChange): Call {
+  const next: Call = { ...call, [change.field]: change.value };
+  if (!next.type) return next;
+  const kind = imperfection(next.type);
+  if (!kind.faces.includes(next.face)) return { ...next, type: null };
+  const asPoint = change.field === "type" && kind.extent === "point" && next.end !== null && next.start !== null;
+  return {
+    ...next,
+    size: kind.size === null ? null : next.size,
+    ...(asPoint ? { start: roundTo((next.start! + next.end!) / 2, 0.1), end: null } : {}),
+  };
+}
+
+function editedCall(state: Writing, id: string, edit: (call: Call) => Call, editKey: string): Writing {
+  if (!state.report.calls.some((call) => call.id === id)) return state;
+  return edited(
+    state,
+    state.report.calls.map((call) => (call.id === id ? edit(call) : call)),
+    editKey,
+  );
+}
+
+function edited(state: Writing, calls: Call[], editKey: string | null): Writing {
+  const isSameField = editKey !== null && editKey === state.lastEdit;
+  return {
+    ...state,
+    report: { ...state.report, calls },
+    past: isSameField ? state.past : [...state.past, state.report].slice(-MAX_STEPS),
+    future: [],
+    lastEdit: editKey,
+  };
+}
+
+function restored(state: Writing, report: Report, past: readonly Report[], future: readonly Report[]): Writing {
+  const isOpenStill = report.calls.some((call) => call.id === state.openId);
+  return { report, openId: isOpenStill ? state.openId : null, past, future, lastEdit: null };
+}

@@ -1,0 +1,51 @@
+export { type BlankField, blanksOf, checkForHandIn, type HandInCheck, nearlyAlike } from "./check-report";
+export { CLOSE_LOOK_SCALE, type Coverage, NOTHING_SEEN, seenStretches, shareSeen, withLook } from "./coverage";
+export { describePlace, type Modifiers, moveCursor, stepOf } from "./cursor";
+export {
+  type CallChange,
+  type DrawnExtent,
+  startWriting,
+  type Writing,
+  type WritingEvent,
+  write,
+} from "./edit-report";
+export { byFamily, FAMILY_NAMES, findTypes } from "./find-types";
+export { type Tick, ticksBetween } from "./ruler";
+export { isUnsent, type Saving, type SavingEvent, save, startSaving, waitBeforeSending } from "./saving";
+export {
+  carryTorch,
+  FIRST_TORCH,
+  heightOfTorch,
+  lampPosition,
+  MAX_ELEVATION,
+  MIN_ELEVATION,
+  sideOfTorch,
+  stepTorch,
+  TORCH_DISTANCE,
+  TORCH_HEIGHTS,
+  type Torch,
+  type TorchHeight,
+  torchOnScreen,
+  turnTorch,
+} from "./torch";
+export {
+  bounded,
+  centredOn,
+  isOnPlate,
+  MAX_SCALE,
+  ontoPlate,
+  type Place,
+  panned,
+  resized,
+  revealing,
+  type ScreenPoint,
+  shiftBetween,
+  stretchInSight,
+  toPlace,
+  toScreen,
+  turnedOver,
+  type Viewport,
+  wholePlate,
+  wholePlateScale,
+  zoomed,
+} from "./viewport";

@@ -1,0 +1,92 @@
+import { clamp, type Degrees, type Mm, mix, type Px } from "../math";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH } from "../weld";
+import type { ScreenPoint, Viewport } from "./viewport";
+
+/**
+ * The torch as the learner holds it. It stays where it is on the bench when the plate is turned: azimuth 0 shines from
+ * the right of the screen, 90 from the top. Elevation is the angle of its light over the plate.
+ */
+export interface Torch {
+  readonly azimuth: Degrees;
+  readonly elevation: Degrees;
+}
+
+/** Elevations of the three named heights, degrees. */
+export const TORCH_HEIGHTS = { low: 14, middle: 30, high: 58 } as const;
+export type TorchHeight = keyof typeof TORCH_HEIGHTS;
+const HEIGHTS: readonly TorchHeight[] = ["low", "middle", "high"];
+export const MIN_ELEVATION: Degrees = 6;
+export const MAX_ELEVATION: Degrees = 80;
+export const FIRST_TORCH: Torch = { azimuth: 135, elevation: TORCH_HEIGHTS.middle };
+/** From the torch's head to the middle of what is looked at, mm. */
+export const TORCH_DISTANCE: Mm = 280;
+
+const SIDES = ["right", "top right", "top", "top left", "left", "bottom left", "bottom", "bottom right"] as const;
+
+const wholeTurn = (angle: Degrees): Degrees => ((angle % 360) + 360) % 360;
+
+/** Carries the torch to the next eighth of a turn: +1 against the clock, -1 with it. */
+export function turnTorch(torch: Torch, direction: 1 | -1): Torch {
+  const eighths = torch.azimuth / 45;
+  const next = direction === 1 ? Math.floor(eighths + 1e-6) + 1 : Math.ceil(eighths - 1e-6) - 1;
+  return { ...torch, azimuth: wholeTurn(next * 45) };
+}
+
+/** Lifts (+1) or lowers (-1) the torch to the next named height; at the last one it stays. */
+export function stepTorch(torch: Torch, direction: 1 | -1): Torch {
+  const levels = HEIGHTS.map((height) => TORCH_HEIGHTS[height]);
+  const next =
+    direction === 1
+      ? levels.find((level) => level > torch.elevation + 0.5)
+      : levels.reverse().find((level) => level < torch.elevation - 0.5);
+  return next === undefined ? torch : { ...torch, elevation: next };
+}
+
+/** The named height nearest to the torch's. */
+export function heightOfTorch(torch: Torch): TorchHeight {
+  return HEIGHTS.reduce((best, height) =>
+    Math.abs(TORCH_HEIGHTS[height] - torch.elevation) < Math.abs(TORCH_HEIGHTS[best] - torch.elevation) ? height : best,
+  );
+}
+
+/** The side of the screen the light comes from, in words. */
+export function sideOfTorch(torch: Torch): (typeof SIDES)[number] {
+  return SIDES[Math.round(wholeTurn(torch.azimuth) / 45) % 8];
+}
+
+/** Distance of the drawn torch from the screen's edge, px, and how near to the middle a high torch comes. */
+const EDGE: Px = 34;
+const NEAREST = 0.5;
+
+/** Where the torch is drawn: far out when low, drawn in when high, on an ellipse round the middle of the screen. */
+export function torchOnScreen(torch: Torch, view: Pick<Viewport, "width" | "height">): ScreenPoint {
+  const share = mix(1, NEAREST, (torch.elevation - MIN_ELEVATION) / (MAX_ELEVATION - MIN_ELEVATION));
+  const angle = (torch.azimuth * Math.PI) / 180;
+  return {
+    left: view.width / 2 + Math.cos(angle) * share * (view.width / 2 - EDGE),
+    top: view.height / 2 - Math.sin(angle) * share * (view.height / 2 - EDGE),
+  };
+}
+
+/** The torch carried to a place on the screen: the way round sets the azimuth, the distance from the middle the height. */
+export function carryTorch(view: Pick<Viewport, "width" | "height">, to: ScreenPoint): Torch {
+  const right = (to.left - view.width / 2) / (view.width / 2 - EDGE);
+  const up = (view.height / 2 - to.top) / (view.height / 2 - EDGE);
+  const share = clamp(Math.hypot(right, up), NEAREST, 1);
+  return {
+    azimuth: wholeTurn((Math.atan2(up, right) * 180) / Math.PI),
+    elevation: mix(MIN_ELEVATION, MAX_ELEVATION, (1 - share) / (1 - NEAREST)),
+  };
+}
+
+/** Position of the lamp in the bench frame, mm: x, up, height over the plate. It follows what is looked at. */
+export function lampPosition(torch: Torch, view: Pick<Viewport, "x" | "up">): readonly [Mm, Mm, Mm] {
+  const azimuth = (torch.azimuth * Math.PI) / 180;
+  const elevation = (torch.elevation * Math.PI) / 180;
+  const out = Math.cos(elevation) * TORCH_DISTANCE;
+  return [
+    clamp(view.x, 0, BUTT_PLATE_LENGTH) + Math.cos(azimuth) * out,
+    clamp(view.up, -BUTT_PLATE_WIDTH / 2, BUTT_PLATE_WIDTH / 2) + Math.sin(azimuth) * out,
+    Math.sin(elevation) * TORCH_DISTANCE,
+  ];
+}
