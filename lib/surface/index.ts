@@ -1,3 +1,4 @@
+export { boxBlur } from "./blur";
 export { CODEC_VERSION, type DecodedFace, type DecodedPatch, decodeFace, type EncodeImage, encodeFace } from "./codec";
 export {
   columnOf,
@@ -10,6 +11,8 @@ export {
   rowY,
   sampleAt,
 } from "./grid";
+export { fractal1, fractal2, gradient1, gradient2, hash01, value1 } from "./noise";
+export { noiseField } from "./noise-field";
 export {
   heightAt,
   type Patch,
