@@ -3,8 +3,8 @@ CREATE TABLE "Workshop" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "name" TEXT NOT NULL,
     "allowsOwnAccounts" BOOLEAN NOT NULL DEFAULT true,
-    "capPassMark" INTEGER NOT NULL DEFAULT 70,
-    "rootPassMark" INTEGER NOT NULL DEFAULT 70,
+    "capPassMark" REAL NOT NULL DEFAULT 70,
+    "rootPassMark" REAL NOT NULL DEFAULT 70,
     "createdAt" DATETIME NOT NULL
 );
 
@@ -99,8 +99,8 @@ CREATE TABLE "Practice" (
     "userId" TEXT NOT NULL,
     "specimenId" TEXT NOT NULL,
     "state" TEXT NOT NULL DEFAULT 'open',
-    "capPassMark" INTEGER NOT NULL,
-    "rootPassMark" INTEGER NOT NULL,
+    "capPassMark" REAL NOT NULL,
+    "rootPassMark" REAL NOT NULL,
     "report" JSONB NOT NULL,
     "sequence" INTEGER NOT NULL DEFAULT 0,
     "startedAt" DATETIME NOT NULL,
@@ -117,7 +117,7 @@ CREATE TABLE "Attempt" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "practiceId" TEXT NOT NULL,
     "section" TEXT NOT NULL,
-    "passMark" INTEGER NOT NULL,
+    "passMark" REAL NOT NULL,
     "markThousandths" INTEGER NOT NULL,
     "isPassed" BOOLEAN NOT NULL,
     "ruleVersion" TEXT NOT NULL,

@@ -1,0 +1,99 @@
+import type { RefusalCode } from "./refusal";
+
+interface Answer {
+  /** HTTP status. */
+  readonly status: number;
+  /** What happened, what is kept, what to do. */
+  readonly sentence: string;
+}
+
+const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
+  "not-signed-in": {
+    status: 401,
+    sentence: "You are not signed in. What you wrote stays in this browser; sign in again and it is sent.",
+  },
+  "not-permitted": { status: 403, sentence: "Your account may not do this. Nothing was changed; ask a tutor." },
+  "foreign-origin": {
+    status: 403,
+    sentence: "This request came from another site, so nothing was changed. Open Toeline itself and try again there.",
+  },
+  "not-json": { status: 400, sentence: "The request could not be read, so nothing was changed. Reload the page." },
+  "too-large": {
+    status: 413,
+    sentence: "The request is larger than the workshop takes, so nothing was changed. Make it smaller and try again.",
+  },
+  "invalid-input": {
+    status: 422,
+    sentence: "Something is not filled in as it should be. Nothing was stored yet; put it right and send it again.",
+  },
+  "already-set-up": {
+    status: 409,
+    sentence: "This workshop is set up already and was left as it is. Sign in with the account you were given.",
+  },
+  "not-set-up": { status: 409, sentence: "This workshop is not set up yet. Nothing was stored; set it up first." },
+  "sign-in-name-taken": {
+    status: 409,
+    sentence: "Somebody has this sign-in name already. No account was made; choose another name.",
+  },
+  "own-accounts-off": {
+    status: 403,
+    sentence: "The tutor makes the accounts in this workshop, so none was made. Ask your tutor for one.",
+  },
+  "wrong-sign-in": {
+    status: 401,
+    sentence: "The sign-in name or the password is not right. Try again, or ask your tutor.",
+  },
+  "wrong-password": {
+    status: 401,
+    sentence: "The present password is not right, so it was not changed. Type it again.",
+  },
+  "too-many-tries": {
+    status: 429,
+    sentence: "Too many tries from this computer. Wait one minute, then try again.",
+  },
+  "no-such-practice": {
+    status: 404,
+    sentence: "There is no such practice among yours. Go back to Today for the plates that are.",
+  },
+  "no-such-surface": { status: 404, sentence: "A plate has a cap face and a root face, and no other." },
+  "too-many-open": {
+    status: 409,
+    sentence:
+      "You have as many unfinished plates as one bench holds, and all of them are kept. Hand one in, then take a fresh one.",
+  },
+  "specimen-not-made": {
+    status: 409,
+    sentence: "The plate is still being made. Your practice is kept; it opens as soon as the plate is there.",
+  },
+  "specimen-not-failed": {
+    status: 409,
+    sentence: "This practice has its plate, so it was not exchanged. Go on inspecting it.",
+  },
+  "malformed-report": {
+    status: 422,
+    sentence:
+      "One entry of the report is not as it should be, so this version was not stored. The version before it is kept; put the entry right and it is saved again.",
+  },
+  "stale-save": {
+    status: 409,
+    sentence:
+      "A newer version of this report was saved from another window, and that one is kept. Go on with the newer version.",
+  },
+  "already-handed-in": {
+    status: 409,
+    sentence: "This report is handed in, and its marks are kept as they are. Open the mark sheet.",
+  },
+  "not-handed-in": {
+    status: 409,
+    sentence: "There are no marks yet, and your report is kept. Hand it in on the bench to see them.",
+  },
+};
+
+/** One or two sentences for the person in front of the screen. */
+export function sentenceFor(code: RefusalCode): string {
+  return ANSWERS[code].sentence;
+}
+
+export function statusFor(code: RefusalCode): number {
+  return ANSWERS[code].status;
+}

@@ -1,0 +1,39 @@
+/** Everything that can be refused to somebody who uses the workshop. */
+export const REFUSAL_CODES = [
+  "not-signed-in",
+  "not-permitted",
+  "foreign-origin",
+  "not-json",
+  "too-large",
+  "invalid-input",
+  "already-set-up",
+  "not-set-up",
+  "sign-in-name-taken",
+  "own-accounts-off",
+  "wrong-sign-in",
+  "wrong-password",
+  "too-many-tries",
+  "no-such-practice",
+  "no-such-surface",
+  "too-many-open",
+  "specimen-not-made",
+  "specimen-not-failed",
+  "malformed-report",
+  "stale-save",
+  "already-handed-in",
+  "not-handed-in",
+] as const;
+export type RefusalCode = (typeof REFUSAL_CODES)[number];
+
+export interface Refusal<Code extends RefusalCode = RefusalCode> {
+  readonly ok: false;
+  readonly code: Code;
+}
+
+/** The value of an expected refusal, with whatever the caller can do something with. */
+export function refuse<Code extends RefusalCode, Details extends object = object>(
+  code: Code,
+  details?: Details,
+): Refusal<Code> & Details {
+  return { ok: false, code, ...(details as Details) };
+}

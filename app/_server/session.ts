@@ -1,0 +1,45 @@
+import "server-only";
+import { parseSetCookieHeader, toCookieOptions } from "better-auth/cookies";
+import { cookies, headers } from "next/headers";
+import { cache } from "react";
+import type { Role } from "@/lib/workshop";
+import { ADDRESS_HEADER, auth, type OPEN_AUTH_PATHS } from "./auth";
+import type { Actor, Caller } from "./caller";
+
+const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
+
+/** Who is signed in; looked up once for each request. */
+export const currentActor = cache(async (): Promise<Actor | null> => {
+  const session = await auth().api.getSession({ headers: await headers() });
+  if (!session) return null;
+  const { id, name, role } = session.user;
+  return { id, name, role: role as Role };
+});
+
+/** The caller of a use case: whoever is signed in, at the server's time. */
+export async function currentCaller(): Promise<Caller> {
+  return { actor: await currentActor(), clock: () => new Date() };
+}
+
+/**
+ * Asks the sign-in library as a browser would, so that its rate limit counts, and hands its cookies on. Only for server
+ * actions, whose origin is checked already.
+ */
+export async function askAuth(path: (typeof OPEN_AUTH_PATHS)[number], body: object): Promise<{ status: number }> {
+  const incoming = await headers();
+  const origin = process.env.PUBLIC_URL ?? `http://localhost:${process.env.PORT ?? "3000"}`;
+  const outgoing = new Headers({ "content-type": "application/json", origin });
+  for (const name of SENT_ON) {
+    const value = incoming.get(name);
+    if (value !== null) outgoing.set(name, value);
+  }
+  const url = new URL(`/api/auth${path}`, origin);
+  const response = await auth().handler(
+    new Request(url, { method: "POST", headers: outgoing, body: JSON.stringify(body) }),
+  );
+  const jar = await cookies();
+  for (const line of response.headers.getSetCookie()) {
+    for (const [name, cookie] of parseSetCookieHeader(line)) jar.set(name, cookie.value, toCookieOptions(cookie));
+  }
+  return { status: response.status };
+}

@@ -1,0 +1,50 @@
+import type { Practice } from "@/lib/practice";
+import { markReport } from "@/lib/scoring";
+import { FACES } from "@/lib/weld";
+import { handIn as storeHandIn } from "@/prisma/stores/practices";
+import { readTruth } from "@/prisma/stores/specimens";
+import type { Caller } from "../caller";
+import { requireOwnPractice } from "../permissions";
+import { randomId } from "../random-id";
+import { refuse } from "../refusal";
+import { saveReport } from "./save-report";
+
+/**
+ * Hands a report in, for good: keeps the last version sent along, marks it, and stores truth, report and marks as
+ * values. Nothing is accepted afterwards, and a second hand-in changes nothing.
+ */
+export async function handIn(caller: Caller, id: string, input: unknown) {
+  const own = await requireOwnPractice(caller, id);
+  if (!own.ok) return own;
+  if (own.practice.state === "handed-in") return refuse("already-handed-in");
+  if (input !== undefined) {
+    const saved = await saveReport(caller, id, input);
+    if (!saved.ok) return saved;
+  }
+  const latest = await requireOwnPractice(caller, id);
+  if (!latest.ok) return latest;
+  return closePractice(caller, latest.practice);
+}
+
+async function closePractice(caller: Caller, { id, specimenId, report, sequence, passMarks }: Practice) {
+  const answers = await readTruth(specimenId);
+  if (!answers) return refuse("specimen-not-made");
+  const { sections } = markReport(answers.truth, report, { passMarks });
+  const isStored = await storeHandIn({
+    id,
+    sequence,
+    ...answers,
+    handedInAt: caller.clock(),
+    sections: FACES.map((section) => {
+      const result = sections[section];
+      const { passMark, mark, passed, ruleVersion } = result;
+      return { id: randomId(), section, passMark, markThousandths: mark, isPassed: passed, ruleVersion, result };
+    }),
+  });
+  if (isStored) return { ok: true } as const;
+  // another window saved or handed in while this one was being marked
+  const now = await requireOwnPractice(caller, id);
+  if (!now.ok) return now;
+  if (now.practice.state === "handed-in") return refuse("already-handed-in");
+  return refuse("stale-save", { sequence: now.practice.sequence, report: now.practice.report });
+}

@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { answerSave } from "@/lib/practice";
+import { reportSchema } from "@/lib/report";
+import { saveReport as storeReport } from "@/prisma/stores/practices";
+import type { Caller } from "../caller";
+import { describeProblem } from "../input-problem";
+import { requireOwnPractice } from "../permissions";
+import { refuse } from "../refusal";
+
+export const saveSchema = z.strictObject({ sequence: z.number().int().min(1), report: reportSchema });
+
+/**
+ * Keeps a version of the report. Versions are numbered by the window that writes them: a newer number is kept, the very
+ * same save again is accepted once more, an older one is refused together with the newer version.
+ */
+export async function saveReport(caller: Caller, id: string, input: unknown) {
+  const own = await requireOwnPractice(caller, id);
+  if (!own.ok) return own;
+  const parsed = saveSchema.safeParse(input);
+  if (!parsed.success) return refuse("malformed-report", { problem: describeProblem(parsed.error) });
+  const { sequence, report } = parsed.data;
+
+  const savedAt = caller.clock();
+  if (answerSave(own.practice, sequence, report) === "accept") {
+    if (await storeReport(id, sequence, report, savedAt)) return { ok: true, sequence, savedAt } as const;
+  }
+  // what is stored may have changed since it was read
+  const now = await requireOwnPractice(caller, id);
+  if (!now.ok) return now;
+  switch (answerSave(now.practice, sequence, report)) {
+    case "repeat":
+      return { ok: true, sequence, savedAt: now.practice.savedAt ?? savedAt } as const;
+    case "handed-in":
+      return refuse("already-handed-in");
+    default:
+      return refuse("stale-save", { sequence: now.practice.sequence, report: now.practice.report });
+  }
+}

@@ -1,0 +1,35 @@
+import { z } from "zod";
+import { MAX_OPEN_PRACTICES } from "@/lib/practice";
+import { passMarksSchema } from "@/lib/workshop";
+import { countOpenPractices, createPractice } from "@/prisma/stores/practices";
+import { readWorkshop } from "@/prisma/stores/workshops";
+import type { Caller } from "../caller";
+import type { SpecimenSource } from "../generation/specimen-source";
+import { describeProblem } from "../input-problem";
+import { requireSignedIn } from "../permissions";
+import { randomId } from "../random-id";
+import { refuse } from "../refusal";
+
+const inputSchema = z.strictObject({ passMarks: passMarksSchema.optional() });
+
+/** Puts a fresh plate on the caller's bench: one that is ready, or else one made for them while they wait. */
+export async function startPractice(caller: Caller, input: unknown, specimens: SpecimenSource) {
+  const signedIn = requireSignedIn(caller);
+  if (!signedIn.ok) return signedIn;
+  const parsed = inputSchema.safeParse(input);
+  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  const workshop = await readWorkshop();
+  if (!workshop) return refuse("not-set-up");
+  if ((await countOpenPractices(signedIn.actor.id)) >= MAX_OPEN_PRACTICES) return refuse("too-many-open");
+
+  const { specimenId } = (await specimens.takeReady()) ?? (await specimens.requestOne());
+  const id = randomId();
+  await createPractice({
+    id,
+    userId: signedIn.actor.id,
+    specimenId,
+    passMarks: parsed.data.passMarks ?? workshop.passMarks,
+    startedAt: caller.clock(),
+  });
+  return { ok: true, id } as const;
+}

@@ -1,0 +1,2 @@
+export { MAX_OPEN_PRACTICES, type Practice, type PracticeState, type SectionMark } from "./practice";
+export { answerSave, type SaveAnswer } from "./save";

@@ -1,0 +1,37 @@
+import type { Report } from "../report";
+import type { Face } from "../weld";
+import type { PassMarks } from "../workshop";
+
+/** An open practice takes saves; a handed-in one never changes again. */
+export type PracticeState = "open" | "handed-in";
+
+/** How many plates one learner may have on the bench unfinished; each takes room and time to make. */
+export const MAX_OPEN_PRACTICES = 5;
+
+/** One learner at one plate, outside any sitting. Knows nothing of what there is to find. */
+export interface Practice {
+  readonly id: string;
+  readonly userId: string;
+  readonly specimenId: string;
+  readonly state: PracticeState;
+  readonly passMarks: PassMarks;
+  readonly report: Report;
+  /** Number of the last save that was accepted; 0 before the first. */
+  readonly sequence: number;
+  readonly startedAt: Date;
+  readonly savedAt: Date | null;
+  readonly handedInAt: Date | null;
+  /** The marks, once handed in; empty before. */
+  readonly marks: readonly SectionMark[];
+}
+
+/** What a section came to, without its account. */
+export interface SectionMark {
+  readonly section: Face;
+  /** 0 to 100, at most one decimal. */
+  readonly passMark: number;
+  /** Thousandths of a mark, 0 to 100,000; `shownMark` of lib/results rounds it for people. */
+  readonly markThousandths: number;
+  readonly isPassed: boolean;
+  readonly ruleVersion: string;
+}

@@ -1,0 +1,197 @@
+import type { Practice, SectionMark } from "@/lib/practice";
+import { EMPTY_REPORT, type Report } from "@/lib/report";
+import type { SectionResult } from "@/lib/results";
+import type { Truth } from "@/lib/specimen";
+import { FACES, type Face } from "@/lib/weld";
+import type { PassMarks } from "@/lib/workshop";
+import { database } from "../client";
+import { reportColumn, resultColumn, truthColumn } from "../columns";
+import type { AttemptModel, PracticeModel } from "../generated/client/models";
+
+const withAttempts = { attempts: { omit: { result: true } } } as const;
+
+export interface PracticeToCreate {
+  readonly id: string;
+  readonly userId: string;
+  readonly specimenId: string;
+  readonly passMarks: PassMarks;
+  readonly startedAt: Date;
+}
+
+/** A section as it was marked at hand-in. */
+export interface MarkedSection extends SectionMark {
+  readonly result: SectionResult;
+}
+
+/** Everything kept of a handed-in practice, as values of that day. */
+export interface HandedInPractice {
+  readonly practice: Practice;
+  readonly truth: Truth;
+  readonly generatorVersion: string;
+  readonly sections: Readonly<Record<Face, MarkedSection>>;
+}
+
+export async function createPractice({ passMarks, ...practice }: PracticeToCreate): Promise<void> {
+  await database().practice.create({
+    data: {
+      ...practice,
+      capPassMark: passMarks.cap,
+      rootPassMark: passMarks.root,
+      report: reportColumn.write(EMPTY_REPORT),
+    },
+  });
+}
+
+export async function readPractice(id: string): Promise<Practice | null> {
+  const row = await database().practice.findUnique({ where: { id }, include: withAttempts, omit: { truth: true } });
+  return row && practiceOf(row);
+}
+
+/** One person's practices, the latest start first. */
+export async function listPractices(userId: string): Promise<readonly Practice[]> {
+  const rows = await database().practice.findMany({
+    where: { userId },
+    orderBy: [{ startedAt: "desc" }, { id: "asc" }],
+    include: withAttempts,
+    omit: { truth: true },
+  });
+  return rows.map(practiceOf);
+}
+
+export async function countOpenPractices(userId: string): Promise<number> {
+  return database().practice.count({ where: { userId, state: "open" } });
+}
+
+/** Puts another specimen on the bench of an open practice, in place of one that could not be made. */
+export async function replaceSpecimen(id: string, from: string, to: string): Promise<boolean> {
+  const { count } = await database().practice.updateMany({
+    where: { id, specimenId: from, state: "open" },
+    data: { specimenId: to },
+  });
+  return count === 1;
+}
+
+/** Stores a report under its number, unless a newer one is there or the practice is handed in: then false. */
+export async function saveReport(id: string, sequence: number, report: Report, savedAt: Date): Promise<boolean> {
+  const { count } = await database().practice.updateMany({
+    where: { id, state: "open", sequence: { lt: sequence } },
+    data: { sequence, savedAt, report: reportColumn.write(report) },
+  });
+  return count === 1;
+}
+
+export interface HandIn {
+  readonly id: string;
+  /** Number of the save that was marked: if another one came in between, nothing is handed in. */
+  readonly sequence: number;
+  readonly truth: Truth;
+  readonly generatorVersion: string;
+  readonly sections: readonly (MarkedSection & { readonly id: string })[];
+  readonly handedInAt: Date;
+}
+
+/** Closes a practice and stores the truth and the marks with it, all or nothing; false if it is no longer as marked. */
+export async function handIn({
+  id,
+  sequence,
+  truth,
+  generatorVersion,
+  sections,
+  handedInAt,
+}: HandIn): Promise<boolean> {
+  return database().$transaction(async (transaction) => {
+    const { count } = await transaction.practice.updateMany({
+      where: { id, state: "open", sequence },
+      data: { state: "handedIn", handedInAt, truth: truthColumn.write(truth), generatorVersion },
+    });
+    if (count === 0) return false;
+    await transaction.attempt.createMany({
+      data: sections.map(({ result, ...section }) => ({
+        ...section,
+        practiceId: id,
+        handedInAt,
+        result: resultColumn.write(result),
+      })),
+    });
+    return true;
+  });
+}
+
+/** A handed-in practice with its answers, or null if there is none or it is still open. */
+export async function readHandedInPractice(id: string): Promise<HandedInPractice | null> {
+  const row = await database().practice.findUnique({ where: { id }, include: { attempts: true } });
+  if (!row || row.truth === null || row.generatorVersion === null) return null;
+  const section = (face: Face): MarkedSection => {
+    const attempt = row.attempts.find((candidate) => candidate.section === face);
+    if (!attempt) throw new Error(`practice ${id} was handed in without its ${face} section`);
+    return { ...markOf(attempt), result: resultColumn.read(attempt.result) };
+  };
+  return {
+    practice: practiceOf(row),
+    truth: truthColumn.read(row.truth),
+    generatorVersion: row.generatorVersion,
+    sections: { cap: section("cap"), root: section("root") },
+  };
+}
+
+/** A handed-in practice without its report. */
+export type MarkedPractice = Pick<Practice, "id" | "userId" | "marks"> & { readonly handedInAt: Date };
+
+export interface LearnerRecord {
+  readonly openCount: number;
+  /** The latest first. */
+  readonly handedIn: readonly MarkedPractice[];
+}
+
+/** Everybody's marks and how much they have unfinished, by person. */
+export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerRecord>> {
+  const db = database();
+  const [openCounts, rows] = await Promise.all([
+    db.practice.groupBy({ by: ["userId"], where: { state: "open" }, _count: true }),
+    db.practice.findMany({
+      where: { state: "handedIn" },
+      orderBy: { handedInAt: "desc" },
+      select: { id: true, userId: true, handedInAt: true, ...withAttempts },
+    }),
+  ]);
+  const people = new Set([...openCounts, ...rows].map(({ userId }) => userId));
+  return new Map(
+    Array.from(people, (person) => [
+      person,
+      {
+        openCount: openCounts.find(({ userId }) => userId === person)?._count ?? 0,
+        handedIn: rows.flatMap(({ id, userId, handedInAt, attempts }) =>
+          userId === person && handedInAt ? [{ id, userId, handedInAt, marks: marksOf(attempts) }] : [],
+        ),
+      },
+    ]),
+  );
+}
+
+type PracticeRow = Omit<PracticeModel, "truth"> & { readonly attempts: readonly Omit<AttemptModel, "result">[] };
+
+function practiceOf(row: PracticeRow): Practice {
+  const { id, userId, specimenId, sequence, startedAt, savedAt, handedInAt } = row;
+  return {
+    id,
+    userId,
+    specimenId,
+    state: row.state === "open" ? "open" : "handed-in",
+    passMarks: { cap: row.capPassMark, root: row.rootPassMark },
+    report: reportColumn.read(row.report),
+    sequence,
+    startedAt,
+    savedAt,
+    handedInAt,
+    marks: marksOf(row.attempts),
+  };
+}
+
+function marksOf(attempts: PracticeRow["attempts"]): readonly SectionMark[] {
+  return FACES.flatMap((face) => attempts.filter(({ section }) => section === face).map(markOf));
+}
+
+function markOf(row: Omit<AttemptModel, "result">): SectionMark {
+  const { section, passMark, markThousandths, isPassed, ruleVersion } = row;
+  return { section, passMark, markThousandths, isPassed, ruleVersion };
+}

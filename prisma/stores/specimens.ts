@@ -1,0 +1,121 @@
+import type { Truth } from "@/lib/specimen";
+import type { Face } from "@/lib/weld";
+import { database } from "../client";
+import { truthColumn } from "../columns";
+
+/**
+ * waiting: to be made; making: at work; ready: nobody's yet; taken: somebody inspects it; failed: could not be made.
+ */
+export type SpecimenState = "waiting" | "making" | "ready" | "taken" | "failed";
+
+export interface SpecimenProgress {
+  readonly state: SpecimenState;
+  /** What is being done to it, for the person who waits. */
+  readonly stage: string;
+}
+
+/** What the generator needs to make one. Knows the seed, so it never leaves the server. */
+export interface SpecimenOrder {
+  readonly id: string;
+  readonly seed: string;
+}
+
+export interface MadeSpecimen {
+  readonly truth: Truth;
+  readonly generatorVersion: string;
+  /** Packed and compressed with gzip. */
+  readonly surfaces: Readonly<Record<Face, Uint8Array>>;
+}
+
+/** Orders a specimen. A reserved one goes to whoever asked for it, another one to whoever comes first. */
+export async function orderSpecimen(order: SpecimenOrder, isReserved: boolean, now: Date): Promise<void> {
+  await database().specimen.create({ data: { ...order, isReserved, state: "waiting", createdAt: now } });
+}
+
+/** The order to make next: reserved before stock, oldest first. It is marked as being made. */
+export async function takeOrder(): Promise<SpecimenOrder | null> {
+  for (;;) {
+    const next = await database().specimen.findFirst({
+      where: { state: "waiting" },
+      orderBy: [{ isReserved: "desc" }, { createdAt: "asc" }],
+      select: { id: true, seed: true },
+    });
+    if (!next) return null;
+    if (await moveSpecimen(next.id, "waiting", "making")) return next;
+  }
+}
+
+/** Puts back what was being made when the server stopped. */
+export async function putBackInterruptedOrders(): Promise<void> {
+  await database().specimen.updateMany({ where: { state: "making" }, data: { state: "waiting", stage: "" } });
+}
+
+export async function writeStage(id: string, stage: string): Promise<void> {
+  await database().specimen.updateMany({ where: { id, state: "making" }, data: { stage } });
+}
+
+/** Stores what was made: taken by whoever reserved it, otherwise ready for anybody. */
+export async function finishSpecimen(id: string, { truth, generatorVersion, surfaces }: MadeSpecimen): Promise<void> {
+  const db = database();
+  const faces = Object.entries(surfaces) as [Face, Uint8Array][];
+  const { isReserved } = await db.specimen.findUniqueOrThrow({ where: { id }, select: { isReserved: true } });
+  await db.$transaction([
+    db.specimenSurface.deleteMany({ where: { specimenId: id } }),
+    db.specimenSurface.createMany({
+      data: faces.map(([face, bytes]) => ({ specimenId: id, face, bytes: new Uint8Array(bytes) })),
+    }),
+    db.specimen.update({
+      where: { id },
+      data: { state: isReserved ? "taken" : "ready", stage: "", generatorVersion, truth: truthColumn.write(truth) },
+    }),
+  ]);
+}
+
+export async function failSpecimen(id: string): Promise<void> {
+  await database().specimen.update({ where: { id }, data: { state: "failed", stage: "" } });
+}
+
+/** Takes a ready specimen off the shelf; two who ask at once never get the same one. */
+export async function takeReadySpecimen(): Promise<string | null> {
+  for (;;) {
+    const next = await database().specimen.findFirst({
+      where: { state: "ready" },
+      orderBy: { createdAt: "asc" },
+      select: { id: true },
+    });
+    if (!next) return null;
+    if (await moveSpecimen(next.id, "ready", "taken")) return next.id;
+  }
+}
+
+/** How many specimens are on the shelf or on their way to it. */
+export async function countStock(): Promise<number> {
+  return database().specimen.count({
+    where: { isReserved: false, state: { in: ["waiting", "making", "ready"] } },
+  });
+}
+
+export async function readSpecimenProgress(id: string): Promise<SpecimenProgress | null> {
+  return database().specimen.findUnique({ where: { id }, select: { state: true, stage: true } });
+}
+
+/** The packed surface of one face, or null before it is made. */
+export async function readSurfaceBytes(specimenId: string, face: Face): Promise<Uint8Array<ArrayBuffer> | null> {
+  const row = await database().specimenSurface.findUnique({ where: { specimenId_face: { specimenId, face } } });
+  return row && row.bytes;
+}
+
+/** The answers to a specimen that is made. */
+export async function readTruth(id: string): Promise<{ truth: Truth; generatorVersion: string } | null> {
+  const row = await database().specimen.findUnique({
+    where: { id },
+    select: { truth: true, generatorVersion: true },
+  });
+  if (!row || row.truth === null || row.generatorVersion === null) return null;
+  return { truth: truthColumn.read(row.truth), generatorVersion: row.generatorVersion };
+}
+
+async function moveSpecimen(id: string, from: SpecimenState, to: SpecimenState): Promise<boolean> {
+  const { count } = await database().specimen.updateMany({ where: { id, state: from }, data: { state: to } });
+  return count === 1;
+}
