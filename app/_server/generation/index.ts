@@ -1,0 +1,9 @@
+import { specimenMaker } from "./specimen-maker";
+import type { SpecimenSource } from "./specimen-source";
+
+/** Where the routes get specimens: the maker of this process, opened when it is first needed. */
+export const specimens: SpecimenSource = {
+  takeReady: () => specimenMaker().takeReady(),
+  requestOne: () => specimenMaker().requestOne(),
+  stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
+};
