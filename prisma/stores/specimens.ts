@@ -33,12 +33,12 @@ export async function orderSpecimen(order: SpecimenOrder, isReserved: boolean, n
 }
 
 /** The order to make next: reserved before stock, oldest first. It is marked as being made. */
-export async function takeOrder(): Promise<SpecimenOrder | null> {
+export async function takeOrder(): Promise<(SpecimenOrder & { readonly isReserved: boolean }) | null> {
   for (;;) {
     const next = await database().specimen.findFirst({
       where: { state: "waiting" },
       orderBy: [{ isReserved: "desc" }, { createdAt: "asc" }],
-      select: { id: true, seed: true },
+      select: { id: true, seed: true, isReserved: true },
     });
     if (!next) return null;
     if (await moveSpecimen(next.id, "waiting", "making")) return next;
@@ -102,7 +102,7 @@ export async function readSpecimenProgress(id: string): Promise<SpecimenProgress
 /** The packed surface of one face, or null before it is made. */
 export async function readSurfaceBytes(specimenId: string, face: Face): Promise<Uint8Array<ArrayBuffer> | null> {
   const row = await database().specimenSurface.findUnique({ where: { specimenId_face: { specimenId, face } } });
-  return row && row.bytes;
+  return row?.bytes ?? null;
 }
 
 /** The answers to a specimen that is made. */

@@ -1,0 +1,23 @@
+import { spawnSync } from "node:child_process";
+import { ROOT } from "./root.mjs";
+
+/** Runs a program of Node in the checkout, with its output shown; stops with its exit code if it fails. */
+export function runNode(args, env = {}) {
+  run(process.execPath, args, env);
+}
+
+export function runNpm(args) {
+  // on Windows npm is a script of the shell
+  run("npm", args, {}, process.platform === "win32");
+}
+
+function run(command, args, env, shell = false) {
+  const { status, error } = spawnSync(command, args, {
+    cwd: ROOT,
+    stdio: "inherit",
+    shell,
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
+  });
+  if (error) console.error(`${command} could not be started: ${error.message}`);
+  if (status !== 0) process.exit(status ?? 1);
+}
