@@ -1,5 +1,6 @@
 export { boxBlur } from "./blur";
 export { CODEC_VERSION, type DecodedFace, type DecodedPatch, decodeFace, type EncodeImage, encodeFace } from "./codec";
+export { finishSurface, type Planes, toPatch } from "./finish";
 export {
   columnOf,
   columnX,
@@ -13,6 +14,7 @@ export {
 } from "./grid";
 export { fractal1, fractal2, gradient1, gradient2, hash01, value1 } from "./noise";
 export { noiseField } from "./noise-field";
+export { type Light, type Picture, renderView, type View } from "./shade";
 export {
   heightAt,
   type Patch,

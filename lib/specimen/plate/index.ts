@@ -1,0 +1,1 @@
+export { layParentPlate } from "./parent-plate";

@@ -1,0 +1,2 @@
+export type { Light, Picture, View } from "./light";
+export { renderView } from "./render-view";
