@@ -1,0 +1,68 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { measureToeGroove, type Range } from "../measure";
+import type { FeatureBuilder } from "../work";
+import { truthItem } from "./found";
+import { drawBites, type UndercutShape, undercutFeature } from "./undercut";
+import type { Envelope } from "./uneven-ends";
+
+const THRESHOLD = 0.1;
+/** Longest sound toe between two bites of one chain, mm: what lies further apart is another imperfection. */
+export const LONGEST_GAP = 10;
+
+/** One groove of the chain, mm. */
+interface Link extends Range {
+  readonly share: number;
+  readonly ramp: number;
+}
+
+/** Parts a length into short grooves of 2.5 to 8 mm with 2.5 to 6 mm of sound toe between them; the chain fills the length. */
+function drawLinks(random: RandomStream, from: number, to: number): Link[] {
+  const links: Link[] = [];
+  let x = from;
+  while (x < to - 1.5) {
+    const long = clamp(random.logNormal(4.4, 0.4), 2.5, 8);
+    const rest = to - (x + long);
+    // a rest too short for another link is given to this one
+    const end = rest < 5 ? Math.min(to, x + 9) : x + long;
+    links.push({ from: x, to: end, share: random.uniform(0.55, 1), ramp: random.uniform(0.7, 1.6) });
+    x = end + random.uniform(2.5, 6);
+  }
+  return links;
+}
+
+/** 1 within the links, 0 between them, each with its own depth and ends. */
+const chainEnvelope =
+  (links: readonly Link[]): Envelope =>
+  (x) =>
+    links.reduce((most, link) => {
+      const inside = ease(link.from, link.from + link.ramp, x) * ease(link.to, link.to - 1.4 * link.ramp, x);
+      return Math.max(most, link.share * inside);
+    }, 0);
+
+/**
+ * Intermittent undercut: a chain of short grooves along one toe with sound toe between them. `severity` = largest depth,
+ * mm. Truth: `measureToeGroove` with threshold 0.1 mm; the chain is one imperfection over gaps up to 10 mm.
+ */
+export const buildIntermittentUndercut: FeatureBuilder = (request, random) => {
+  const range = { from: request.x, to: request.x + request.length };
+  const shape: UndercutShape = {
+    side: request.side,
+    range,
+    depth: request.severity,
+    width: random.uniform(1.2, 1.8),
+    bites: drawBites(random, range),
+    envelope: chainEnvelope(drawLinks(random, range.from, range.to)),
+    seed: random.seed(),
+  };
+  return undercutFeature(request.id, shape, (work) => {
+    const search = {
+      side: request.side,
+      range: { from: range.from - 1, to: range.to + 1 },
+      threshold: THRESHOLD,
+      bridge: LONGEST_GAP,
+    };
+    const found = measureToeGroove(work, search);
+    return found && truthItem(work, request.id, "intermittent-undercut", found);
+  });
+};

@@ -1,0 +1,110 @@
+import { clamp, ease, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { fractal1, gradient1 } from "../../surface";
+import type { Range, Side } from "../measure";
+import { forColumns, moveToe, outerRun } from "../runs/edit";
+import type { FaceWork, FeatureRequest } from "../work";
+import { drawPreparation, type Preparation } from "./prepared-face";
+import { drawEnds, type Envelope, largestAlong, unevenEnvelope } from "./uneven-ends";
+
+/** A place where the bead did take on the edge within an unfused stretch, mm. */
+interface Bridge {
+  readonly x: number;
+  readonly half: number;
+  readonly skew: number;
+  readonly share: number;
+}
+
+/** An edge of the joint that the weld ran past without fusing it, mm. */
+export interface MissedEdge {
+  readonly side: Side;
+  readonly range: Range;
+  readonly envelope: Envelope;
+  /** Set-back of the fusion line from the corner where it is largest. */
+  readonly setBack: number;
+  /** Length over which it wanders. */
+  readonly wander: number;
+  readonly bridges: readonly Bridge[];
+  /** How long before and after the imperfection the toe already runs close to the corner. */
+  readonly leads: { readonly before: number; readonly after: number };
+  readonly preparation: Preparation;
+  readonly seed: number;
+}
+
+/** Draws an unfused edge for a request; `setBack` = largest distance of the fusion line from the corner, mm. */
+export function drawMissedEdge(random: RandomStream, request: FeatureRequest, setBack: number): MissedEdge {
+  const ends = drawEnds(random, request.length, [2.5, 5], [5, 11]);
+  const range = { from: request.x - 0.16 * ends.first, to: request.x + request.length + 0.16 * ends.last };
+  const seed = random.seed();
+  const bridges = Array.from({ length: bridgeCount(random, request.length) }, () => ({
+    x: request.x + request.length * random.uniform(0.22, 0.82),
+    half: random.uniform(0.6, 1.4),
+    skew: clamp(random.normal(0, 0.5), -0.7, 0.7),
+    share: random.uniform(0.7, 1),
+  }));
+  return {
+    side: request.side,
+    range,
+    envelope: unevenEnvelope(range.from, range.to, ends, 0.9, seed + 3),
+    setBack,
+    wander: random.uniform(4, 8),
+    bridges,
+    leads: { before: random.uniform(4, 14), after: random.uniform(4, 14) },
+    preparation: drawPreparation(random),
+    seed,
+  };
+}
+
+const bridgeCount = (random: RandomStream, length: number): number =>
+  random.integer(2) + (length > 18 && random.chance(0.7) ? 1 : 0);
+
+function bridged(edge: MissedEdge, x: number): number {
+  const sum = edge.bridges.reduce((total, bridge) => {
+    const shifted = x - bridge.x + 0.35 * gradient1(x / 1.1, edge.seed + 30);
+    const half = bridge.half * (1 + (shifted > 0 ? bridge.skew : -bridge.skew));
+    return total + bridge.share * Math.exp(-((shifted / half) ** 2));
+  }, 0);
+  return Math.min(1, sum);
+}
+
+/** Set-back of the fusion line from the corner at x, mm; below 0 where the bead washed over the corner. */
+export function setBackAlong(edge: MissedEdge): (x: number) => number {
+  const uneven = (x: number) =>
+    edge.envelope(x) ** 0.8 *
+    clamp(0.85 + 0.5 * fractal1(x / edge.wander, edge.seed, 2) + 0.1 * gradient1(x / 1.6, edge.seed + 1), 0.15, 1.5);
+  const most = largestAlong(edge.range.from, edge.range.to, uneven);
+  return (x) => {
+    const washed = -0.22 + 0.12 * gradient1(x / 1.7, edge.seed + 31);
+    return mix((edge.setBack * uneven(x)) / most, washed, bridged(edge, x));
+  };
+}
+
+/** Corner of the prepared face at x: distance from the joint's centre, mm, a little uneven as every prepared edge is. */
+export function cornerAlong(work: FaceWork, seed: number): (x: number) => number {
+  const { groove } = work.plan;
+  return (x) => groove + 0.05 * gradient1(x / 11, seed + 2) + 0.025 * gradient1(x / 2.2, seed + 12);
+}
+
+/** Plans the toe along a missed edge: it nears the corner before and after, and stays back from it in between. */
+export function planMissedEdge(work: FaceWork, edge: MissedEdge, exponent: number): void {
+  const { side, range, leads, seed } = edge;
+  const run = outerRun(work.plan, side);
+  const exponents = side < 0 ? run.exponentMinus : run.exponentPlus;
+  const ragged = side < 0 ? run.raggedMinus : run.raggedPlus;
+  const corner = cornerAlong(work, seed);
+  const setBack = setBackAlong(edge);
+  forColumns(work.strip.grid, range.from - 16, range.to + 16, (i, x) => {
+    const waver = 1.2 * gradient1(x / 4.1, seed + 33);
+    const near =
+      ease(range.from - leads.before, range.from + 1, x + waver) *
+      ease(range.to + leads.after, range.to - 1, x + waver);
+    const toe = (run.centre[i] + side * run.halfWidth[i]) * side;
+    const close = corner(x) + 0.3 + 0.25 * gradient1(x / 3.3, seed + 35);
+    moveToe(run, side, i, side * Math.min(toe, close), 0.92 * near);
+    const share = edge.envelope(x);
+    if (share < 0.005) return;
+    moveToe(run, side, i, side * (corner(x) - setBack(x)), ease(0, 0.35, share));
+    ragged[i] *= 1 + 0.4 * share;
+    exponents[i] = mix(exponents[i], exponent + 1.5 * gradient1(x / 4.5, seed + 6), share);
+  });
+}

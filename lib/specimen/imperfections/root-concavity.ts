@@ -1,0 +1,68 @@
+import { clamp, ease, mix } from "../../math";
+import { forEachPixel, gradient1, nearestColumn } from "../../surface";
+import { mixMaterial } from "../field";
+import { measureHollow } from "../measure";
+import { forColumns } from "../runs/edit";
+import type { FaceWork, FeatureBuilder } from "../work";
+import { truthItem } from "./found";
+import { scaled, TONES } from "./tones";
+import { drawEnds, largestAlong, unevenEnvelope } from "./uneven-ends";
+
+const THRESHOLD = 0.15;
+const BRIDGE = 2;
+/** The hollow is sounded within this distance of the joint's centre, mm. */
+const HALF = 2;
+
+/**
+ * Root concavity: a smooth, bright trough in the root bead, both edges fused. `severity` = largest depth below the
+ * plates, mm. Truth: `measureHollow` within 2 mm of the joint's centre, threshold 0.15 mm.
+ */
+export const buildRootConcavity: FeatureBuilder = (request, random) => {
+  const ends = drawEnds(random, request.length, [3, 6], [5, 9]);
+  // until the bead's normal convexity is gone nothing is hollow: the ends lie outside what was asked
+  const from = request.x - 0.6 * ends.first;
+  const to = request.x + request.length + 0.6 * ends.last;
+  const seed = random.seed();
+  const envelope = unevenEnvelope(from, to, ends, 0.4, seed + 10);
+  const uneven = (x: number) =>
+    envelope(x) * clamp(0.9 + 0.24 * gradient1(x / 7, seed) + 0.1 * gradient1(x / 2.6, seed + 1), 0.2, 1.2);
+  const most = largestAlong(from, to, uneven);
+  const shareAt = (x: number) => uneven(x) / most;
+
+  function paintTrough(work: FaceWork): void {
+    const { strip, noise, plan } = work;
+    const [run] = plan.runs;
+    forEachPixel(strip.grid, { x0: from, x1: to, y0: -4.5, y1: 4.5 }, (k, x, y) => {
+      const share = shareAt(x);
+      if (share < 0.05 || strip.bead[k] < 0.5) return;
+      const i = nearestColumn(strip.grid, x);
+      const off = Math.abs(y - run.centre[i]) / run.halfWidth[i];
+      const patch = noise.patchFine[k];
+      const bright = share * ease(0.95, 0.55, off) * clamp(0.75 + 0.5 * patch, 0.3, 1);
+      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.92), 0.3 + 0.06 * patch, 0.92, 0.85 * bright);
+      mixMaterial(strip, k, TONES.straw, 0.35, 0.85, 0.16 * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));
+    });
+  }
+
+  return {
+    id: request.id,
+    plan(work) {
+      const [run] = work.plan.runs;
+      forColumns(work.strip.grid, from, to, (i, x) => {
+        const share = shareAt(x);
+        run.height[i] = mix(run.height[i], -request.severity, share);
+        run.halfWidth[i] *= 1 - 0.16 * share;
+        run.exponentMinus[i] = mix(run.exponentMinus[i], 1.9, share);
+        run.exponentPlus[i] = mix(run.exponentPlus[i], 1.9, share);
+        run.ripple[i] *= 1 - 0.62 * share;
+        run.raggedMinus[i] *= 1 - 0.5 * share;
+        run.raggedPlus[i] *= 1 - 0.5 * share;
+      });
+    },
+    paint: paintTrough,
+    measure(work) {
+      const found = measureHollow(work, HALF, { range: { from, to }, threshold: THRESHOLD, bridge: BRIDGE });
+      return found && truthItem(work, request.id, "root-concavity", found);
+    },
+  };
+};

@@ -1,0 +1,73 @@
+import { ease, mix } from "../../math";
+import { gradient1 } from "../../surface";
+import { measureAlongEdge } from "../measure";
+import { forColumns } from "../runs/edit";
+import type { FaceWork, FeatureBuilder } from "../work";
+import { cutExposedFace, type ExposedFace, type ExposedTrace, paintExposedFace } from "./exposed-face";
+import { truthItem } from "./found";
+import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
+
+const THRESHOLD = 0.15;
+const BRIDGE = 3;
+const WINDOW = { inside: 1.3, outside: 0.15 };
+
+/**
+ * Lack of root fusion: the root bead took on one plate only, the other root edge stands beside it with a dark, broken
+ * line. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the gap's edge, from 1.3 mm inside to 0.15 mm
+ * outside it, threshold 0.15 mm, fused bridges up to 3 mm.
+ */
+export const buildRootFusion: FeatureBuilder = (request, random) => {
+  const depth = request.severity;
+  const slope = random.uniform(1.4, 2.2);
+  const edge = drawMissedEdge(random, request, 0.65 * depth * random.uniform(0.9, 1.2));
+  const { range, seed } = edge;
+  let face: ExposedFace | null = null;
+  let trace: ExposedTrace = [];
+
+  function planGap(work: FaceWork): void {
+    const { plan, strip } = work;
+    forColumns(strip.grid, range.from - 4, range.to + 4, (i, x) => {
+      const share = ease(range.from - 4, range.from + 5, x) * ease(range.to + 4, range.to - 5, x);
+      plan.fill[i] = mix(plan.fill[i], -depth * (0.85 + 0.2 * gradient1(x / 3, seed + 5)), share);
+      plan.runs[0].height[i] += 0.4 * depth * edge.envelope(x);
+    });
+  }
+
+  return {
+    id: request.id,
+    plan(work) {
+      planGap(work);
+      planMissedEdge(work, edge, 3.4);
+    },
+    cut(work) {
+      const setBack = setBackAlong(edge);
+      face = {
+        side: request.side,
+        range,
+        preparation: edge.preparation,
+        corner: cornerAlong(work, seed),
+        shown: (x) => ease(0, 0.2, setBack(x)),
+        slope,
+        floor: 1.15 * depth,
+        crevice: 0.25 * depth,
+        gaping: 0.3,
+        beyondCentre: 0.4,
+      };
+      trace = cutExposedFace(work, face);
+    },
+    paint(work) {
+      if (face) paintExposedFace(work, face, trace);
+    },
+    measure(work) {
+      const search = {
+        side: request.side,
+        range: { from: range.from - 1, to: range.to + 1 },
+        threshold: THRESHOLD,
+        bridge: BRIDGE,
+      };
+      const { groove } = work.plan;
+      const found = measureAlongEdge(work, search, () => request.side * groove, WINDOW);
+      return found && truthItem(work, request.id, "root-fusion", found);
+    },
+  };
+};

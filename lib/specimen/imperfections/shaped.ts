@@ -1,0 +1,30 @@
+import type { ImperfectionType } from "../../imperfections";
+import type { FeatureBuilder, Harmless } from "../work";
+import { buildContinuousUndercut } from "./continuous-undercut";
+import { buildExcessPenetration } from "./excess-penetration";
+import { buildExcessWeldMetal } from "./excess-weld-metal";
+import { buildIncompletelyFilledGroove } from "./incompletely-filled-groove";
+import { buildIntermittentUndercut } from "./intermittent-undercut";
+import { buildOverlap } from "./overlap";
+import { buildRootConcavity } from "./root-concavity";
+import { buildRootFusion } from "./root-fusion";
+import { buildRootPenetration } from "./root-penetration";
+import { buildShallowUndercut } from "./shallow-undercut";
+import { buildShrinkageGroove } from "./shrinkage-groove";
+import { buildSidewallFusion } from "./sidewall-fusion";
+
+/** Builders of the imperfections that come mostly from how the weld was laid. */
+export const SHAPED = {
+  "continuous-undercut": buildContinuousUndercut,
+  "intermittent-undercut": buildIntermittentUndercut,
+  "shrinkage-groove": buildShrinkageGroove,
+  "shallow-undercut": buildShallowUndercut,
+  "incompletely-filled-groove": buildIncompletelyFilledGroove,
+  overlap: buildOverlap,
+  "excess-weld-metal": buildExcessWeldMetal,
+  "excess-penetration": buildExcessPenetration,
+  "sidewall-fusion": buildSidewallFusion,
+  "root-fusion": buildRootFusion,
+  "root-penetration": buildRootPenetration,
+  "root-concavity": buildRootConcavity,
+} as const satisfies Partial<Record<ImperfectionType | Harmless, FeatureBuilder>>;

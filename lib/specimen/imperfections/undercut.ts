@@ -1,0 +1,185 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, fractal1, gradient1, gradient2 } from "../../surface";
+import { mixMaterial } from "../field";
+import type { Range, Side } from "../measure";
+import { forColumns, moveToe, outerRun } from "../runs/edit";
+import type { TruthItem } from "../truth";
+import type { FaceWork, Feature } from "../work";
+import { scaled, TONES } from "./tones";
+import { type Envelope, largestAlong } from "./uneven-ends";
+import { alongColumns, weldBorder } from "./weld-border";
+
+/** One scoop that the arc took out of the plate's edge, mm. */
+interface Bite {
+  readonly x: number;
+  readonly half: number;
+  /** How far it goes into the plate beyond the groove's own width. */
+  readonly reach: number;
+  /** Depth as a share of the deepest. */
+  readonly depth: number;
+}
+
+/** An undercut before it is cut: a chain of bites along a toe. */
+export interface UndercutShape {
+  readonly side: Side;
+  readonly range: Range;
+  /** Largest depth, mm. */
+  readonly depth: number;
+  /** Width where it is shallow, mm. */
+  readonly width: number;
+  readonly bites: readonly Bite[];
+  readonly envelope: Envelope;
+  readonly seed: number;
+}
+
+/** Bites follow the electrode's oscillation: uneven, two to four ripples apart. */
+const BITE_SPACING = 2.4;
+
+/** Draws the bites of an undercut, each overlapping its neighbours a little. */
+export function drawBites(random: RandomStream, range: Range): Bite[] {
+  const bites: Bite[] = [];
+  for (let x = range.from - 2; x < range.to + 2; ) {
+    const spacing = clamp(random.logNormal(BITE_SPACING, 0.42), 1, 6);
+    bites.push({
+      x: x + spacing / 2,
+      half: spacing * random.uniform(0.52, 0.8),
+      reach: clamp(random.logNormal(0.42, 0.5), 0.1, 1.1),
+      depth: random.uniform(0.5, 1),
+    });
+    x += spacing;
+  }
+  return bites;
+}
+
+/** Depth share and reach of the bites at x: the largest of those that cover it, so that tongues of plate stand between them. */
+function bitten(bites: readonly Bite[], x: number): { reach: number; depth: number } {
+  let reach = 0;
+  let depth = 0;
+  for (const bite of bites) {
+    const along = (x - bite.x) / bite.half;
+    if (Math.abs(along) >= 1) continue;
+    const arc = Math.sqrt(1 - along * along);
+    reach = Math.max(reach, bite.reach * arc);
+    depth = Math.max(depth, bite.depth * arc ** 0.6);
+  }
+  return { reach, depth };
+}
+
+/** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
+function undercutDepth(shape: UndercutShape): (x: number) => number {
+  const uneven = (x: number) => {
+    const wander = clamp(0.72 + 0.4 * fractal1(x / 5.3, shape.seed, 2), 0.25, 1.15);
+    const beat = 0.6 + 0.4 * bitten(shape.bites, x).depth;
+    return shape.envelope(x) * wander * beat * (1 + 0.07 * gradient1(x / 1.1, shape.seed + 4));
+  };
+  const most = largestAlong(shape.range.from, shape.range.to, uneven);
+  return (x) => (most > 0 ? (shape.depth * uneven(x)) / most : 0);
+}
+
+/** Pulls the toe in over the undercut and makes it more ragged. */
+function planUndercut(work: FaceWork, shape: UndercutShape): void {
+  const run = outerRun(work.plan, shape.side);
+  const ragged = shape.side < 0 ? run.raggedMinus : run.raggedPlus;
+  const depth = undercutDepth(shape);
+  forColumns(work.strip.grid, shape.range.from - 1, shape.range.to + 1, (i, x) => {
+    const share = clamp(depth(x) / Math.max(0.3, shape.depth), 0, 1);
+    ragged[i] *= 1 + 0.5 * share;
+    const edge = run.centre[i] + shape.side * run.halfWidth[i];
+    moveToe(run, shape.side, i, edge - shape.side * 0.3 * shape.width, share);
+  });
+}
+
+/** What the cut of an undercut left for the painter. */
+interface UndercutTrace {
+  readonly k: number;
+  readonly x: number;
+  readonly y: number;
+  /** 0 at the rim .. 1 at the bottom. */
+  readonly share: number;
+  /** True on the plate's side of the bottom. */
+  readonly outer: boolean;
+  /** How clearly it shows, 0..1: a shallow groove keeps its scale. */
+  readonly strength: number;
+}
+
+const BOTTOM_AT = 0.17;
+
+/** Cuts the groove along the border of the weld: a sharp bottom close to the bead, a scooped wall up to the bitten plate. */
+function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
+  const { strip } = work;
+  const { side, seed } = shape;
+  const border = weldBorder(work, side);
+  const depthAt = undercutDepth(shape);
+  const trace: UndercutTrace[] = [];
+  const box = { x0: shape.range.from - 1, x1: shape.range.to + 1, y0: side < 0 ? -18 : 0, y1: side < 0 ? 0 : 18 };
+  forEachPixel(strip.grid, box, (k, x, y) => {
+    const out = (y - alongColumns(work, border, x)) * side;
+    if (!(out > -2 && out < 4)) return;
+    const depth = depthAt(x);
+    if (depth < 0.012) return;
+    const relative = depth / shape.depth;
+    const reach = bitten(shape.bites, x).reach;
+    const wide = shape.width * (0.5 + 0.3 * relative) + (0.3 + 0.7 * relative) * reach;
+    const bottom = BOTTOM_AT * wide + 0.06 * gradient1(x / 2.2, seed + 12);
+    const share =
+      out >= bottom ? outerWall((out - bottom) / (wide - bottom)) : innerWall((bottom - out) / (0.55 * wide));
+    const rough = 1 + 0.09 * gradient2(x / 1.1, y / 0.7, seed + 11);
+    strip.z[k] -= depth * share * rough;
+    strip.z[k] += burr(depth, out / wide, x, seed);
+    if (share <= 0.02) return;
+    strip.clean[k] = Math.max(strip.clean[k], 0.75 * share);
+    trace.push({ k, x, y, share, outer: out >= bottom, strength: ease(0.05, 0.4, depth) });
+  });
+  return trace;
+}
+
+/** Wall on the plate's side: steep under the rim, hollow like a scoop, sharp at the bottom. */
+const outerWall = (v: number): number => (v >= 1 ? 0 : 1 - 0.72 * v - 0.28 * v ** 4);
+/** Wall on the bead's side: the bead's own edge, carried down. */
+const innerWall = (v: number): number => (v >= 1 ? 0 : (1 - v) ** 1.3);
+
+/** Metal pushed up at the rim, broken along it. */
+function burr(depth: number, out: number, x: number, seed: number): number {
+  if (out < 0.86 || out > 1.5) return 0;
+  const along = clamp(0.4 + gradient1(x / 1.9, seed + 13), 0, 1.3);
+  return 0.05 * Math.min(depth, 0.8) * along * Math.exp(-(((out - 1.06) / 0.14) ** 2));
+}
+
+/** Colours an undercut: melted, shining wall towards the plate, oxide on the bead's side, a thin broken line of slag at the bottom. */
+function paintUndercut(work: FaceWork, shape: UndercutShape, trace: readonly UndercutTrace[]): void {
+  const { strip, noise } = work;
+  for (const { k, x, y, share, outer, strength } of trace) {
+    const patch = noise.patchFine[k];
+    const grain = noise.micro[k];
+    if (outer) {
+      const shine = clamp(0.5 + 0.4 * grain + 0.35 * patch, 0.12, 0.75) * ease(0.02, 0.25, share);
+      mixMaterial(strip, k, scaled(TONES.meltedMetal, 0.8), 0.34, 0.74, shine * strength);
+    } else {
+      mixMaterial(strip, k, TONES.oxide, 0.4, 0.5, 0.4 * ease(0.05, 0.5, share) * strength);
+    }
+    const line = ease(0.82, 0.97, share) * clamp(0.5 + 0.8 * gradient1(x / 2.4, shape.seed + 15), 0, 1);
+    mixMaterial(strip, k, TONES.shade, 0.6, 0.1, 0.65 * line * strength);
+    const slag = ease(0.25, 0.6, share - 0.75 + 0.9 * gradient2(x / 1.7, y / 0.6, shape.seed + 16));
+    mixMaterial(strip, k, TONES.slag, 0.35, 0, 0.6 * slag * strength);
+    strip.brush[k] *= 1 - ease(0, 0.4, share) * strength;
+  }
+}
+
+/** The phases that every undercut goes through; each type brings its own shape and its own way of measuring. */
+export function undercutFeature(
+  id: string,
+  shape: UndercutShape,
+  measure: (work: FaceWork) => TruthItem | null,
+): Feature {
+  let trace: UndercutTrace[] = [];
+  return {
+    id,
+    plan: (work) => planUndercut(work, shape),
+    cut(work) {
+      trace = cutUndercut(work, shape);
+    },
+    paint: (work) => paintUndercut(work, shape, trace),
+    measure,
+  };
+}

@@ -1,0 +1,52 @@
+import { clamp } from "../../math";
+import { columnOf, nearestRow, rowY } from "../../surface";
+import type { Side } from "../measure";
+import type { FaceWork } from "../work";
+
+/** The border of the weld metal as it lies, scallops included: y mm per column, NaN where there is no weld. */
+export type WeldBorder = Float32Array;
+
+/** The border is looked for from this far outside the toe, and this far inwards, mm. */
+const FROM_OUTSIDE = 1.6;
+const SEARCHED = 9;
+/** A binomial window: evens out the pixel steps, keeps the scallops. */
+const WINDOW = [1, 4, 6, 4, 1];
+
+/** Outer border of the deposited runs on one side, found pixel by pixel and evened out over five columns. */
+export function weldBorder(work: FaceWork, side: Side): WeldBorder {
+  const { grid, run } = work.strip;
+  const toe = side < 0 ? work.toeMinus : work.toePlus;
+  const raw = new Float32Array(grid.columns).fill(Number.NaN);
+  const steps = Math.round(SEARCHED * grid.perMm);
+  for (let i = 0; i < grid.columns; i++) {
+    if (Number.isNaN(toe[i])) continue;
+    let j = nearestRow(grid, toe[i] + side * FROM_OUTSIDE);
+    for (let n = 0; n < steps && j >= 0 && j < grid.rows; n++, j -= side) {
+      if (run[j * grid.columns + i] === 0) continue;
+      raw[i] = rowY(grid, j) + (side * 0.5) / grid.perMm;
+      break;
+    }
+  }
+  return evened(raw);
+}
+
+function evened(raw: Float32Array): Float32Array {
+  return raw.map((value, i) => {
+    let sum = 0;
+    let weights = 0;
+    for (let n = -2; n <= 2; n++) {
+      const near = raw[clamp(i + n, 0, raw.length - 1)];
+      if (Number.isNaN(near)) continue;
+      sum += WINDOW[n + 2] * near;
+      weights += WINDOW[n + 2];
+    }
+    return weights > 0 ? sum / weights : value;
+  });
+}
+
+/** Value of a per-column array at x mm, interpolated. */
+export function alongColumns(work: FaceWork, values: Float32Array, x: number): number {
+  const at = clamp(columnOf(work.strip.grid, x), 0, values.length - 1.001);
+  const i = Math.floor(at);
+  return values[i] + (at - i) * (values[i + 1] - values[i]);
+}
