@@ -1,0 +1,68 @@
+import { clamp, ease } from "../../math";
+import { forEachPixel, gradient1, gradient2 } from "../../surface";
+import { type Field, mixMaterial } from "../field";
+import { TONES } from "./tones";
+
+/** Rear edge of a restart that did not fuse to the metal it lies on; mm. */
+export interface ColdLap {
+  readonly run: number;
+  readonly direction: 1 | -1;
+  /** Start of the electrode length and the middle of its pool across. */
+  readonly x: number;
+  readonly y: number;
+  readonly halfWidth: number;
+  readonly rearRadius: number;
+  readonly seed: number;
+  /** Share of the edge that did fuse, about 0..1. */
+  readonly fused: number;
+}
+
+const CREASE_DEPTH = 0.22;
+const ROLL_HEIGHT = 0.2;
+
+/** x of the rear edge at y: half an ellipse, ragged. */
+function rearEdge(lap: ColdLap, y: number): number {
+  const q = clamp(Math.abs(y - lap.y) / lap.halfWidth, 0, 1);
+  const ragged = 0.32 * gradient1(y / 2.1, lap.seed) + 0.08 * gradient1(y / 0.7, lap.seed + 1);
+  return lap.x - lap.direction * lap.rearRadius * Math.sqrt(1 - q * q) + ragged;
+}
+
+interface Touched {
+  readonly k: number;
+  readonly share: number;
+}
+
+/** Rolls the rear edge of the new metal up a little and opens a tight crease before it, broken where it fused. */
+export function cutColdLap(field: Field, lap: ColdLap): Touched[] {
+  const touched: Touched[] = [];
+  const reach = lap.rearRadius + 2;
+  const wide = 1.05 * lap.halfWidth;
+  const box = { x0: lap.x - reach, x1: lap.x + reach, y0: lap.y - wide, y1: lap.y + wide };
+  forEachPixel(field.grid, box, (k, x, y) => {
+    if (field.run[k] !== lap.run + 1) return;
+    const inside = (x - rearEdge(lap, y)) * lap.direction;
+    if (inside < -0.9 || inside > 1.6) return;
+    const sideways = Math.abs(y - lap.y) / lap.halfWidth;
+    const open = ease(-0.35, 0.3, gradient1(y / 1.9, lap.seed + 2) + 0.4 - lap.fused) * ease(1.02, 0.8, sideways);
+    if (open <= 0) return;
+    if (inside >= 0) field.z[k] += ROLL_HEIGHT * open * Math.exp(-inside / 0.5) * (1 - Math.exp(-inside / 0.12));
+    const tight = 0.13 + 0.06 * gradient1(y / 1.3, lap.seed + 4);
+    const crease = Math.max(0, 1 - Math.abs(inside + 0.02) / tight);
+    field.z[k] -= CREASE_DEPTH * open * crease;
+    if (crease > 0) touched.push({ k, share: crease * open });
+    if (inside < 0) field.clean[k] = Math.max(field.clean[k], 0.3 * crease);
+  });
+  return touched;
+}
+
+/** Darkens the crease and lays the dull oxide of the cold crater before it. */
+export function paintColdLap(field: Field, lap: ColdLap, touched: readonly Touched[]): void {
+  const box = { x0: lap.x - 8, x1: lap.x + 8, y0: lap.y - lap.halfWidth, y1: lap.y + lap.halfWidth };
+  forEachPixel(field.grid, box, (k, x, y) => {
+    if (field.run[k] !== lap.run + 1) return;
+    const behind = (x - lap.x + lap.direction) / 4.5;
+    const away = Math.hypot(behind, (y - lap.y) / lap.halfWidth) + 0.5 * gradient2(x / 2, y / 1.6, lap.seed + 9);
+    mixMaterial(field, k, TONES.oxide, 0.55, 0.35, 0.36 * ease(1, 0.3, away));
+  });
+  for (const { k, share } of touched) mixMaterial(field, k, TONES.gap, 0.8, 0, 0.85 * ease(0.2, 0.75, share));
+}

@@ -1,0 +1,134 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, fractal1, gradient1 } from "../../surface";
+import { type Field, mixMaterial } from "../field";
+import type { Point } from "../truth";
+import { TONES } from "./tones";
+
+/** Width of a crack, mm, at t mm along a line of the given length. */
+export type OpeningWidth = (t: number, length: number) => number;
+
+/**
+ * Width that swells and thins along a crack about `widest` mm: hairline stretches, now and then a gap, ends that taper
+ * over 2 mm.
+ */
+export function unevenOpening(random: RandomStream, widest: number): OpeningWidth {
+  const seed = random.seed();
+  return (t, length) => {
+    const end = clamp(Math.min(t / 2, (length - t) / 2), 0, 1);
+    const swell = 0.3 + 1.2 * ease(-0.45, 0.75, fractal1(t / 6.2, seed, 2));
+    const beat = 0.82 + 0.36 * fractal1(t / 1.3, seed + 3, 2);
+    if (gradient1(t / 3.4, seed + 9) < -0.78 && t > 3 && t < length - 3) return 0;
+    return Math.max(0.22 * widest * end, widest * swell * beat * Math.sqrt(end));
+  };
+}
+
+interface NearLine {
+  readonly k: number;
+  /** Distance to the line and place along it, mm; side of the line. */
+  readonly distance: number;
+  readonly along: number;
+  readonly side: 1 | -1;
+}
+
+/** Pixels within `reach` mm of a polyline, each with its nearest point on it. */
+function pixelsNear(field: Field, points: readonly Point[], reach: number): { near: NearLine[]; length: number } {
+  const found = new Map<number, NearLine>();
+  let length = 0;
+  for (let n = 0; n + 1 < points.length; n++) {
+    const [ax, ay] = points[n];
+    const [bx, by] = points[n + 1];
+    const ux = bx - ax;
+    const uy = by - ay;
+    const square = ux * ux + uy * uy || 1e-9;
+    const facet = Math.sqrt(square);
+    const box = {
+      x0: Math.min(ax, bx) - reach,
+      x1: Math.max(ax, bx) + reach,
+      y0: Math.min(ay, by) - reach,
+      y1: Math.max(ay, by) + reach,
+    };
+    const start = length;
+    forEachPixel(field.grid, box, (k, x, y) => {
+      const t = clamp(((x - ax) * ux + (y - ay) * uy) / square, 0, 1);
+      const ex = x - ax - t * ux;
+      const ey = y - ay - t * uy;
+      const distance = Math.hypot(ex, ey);
+      const old = found.get(k);
+      if (distance > reach || (old && old.distance <= distance)) return;
+      found.set(k, { k, distance, along: start + t * facet, side: ux * ey - uy * ex >= 0 ? 1 : -1 });
+    });
+    length += facet;
+  }
+  return { near: [...found.values()], length };
+}
+
+/** Share of a pixel `pixel` mm wide that a slit `width` mm wide covers when its middle line passes at `distance`. */
+export function slitCoverage(width: number, distance: number, pixel: number): number {
+  const low = Math.max(distance - width / 2, -pixel / 2);
+  const high = Math.min(distance + width / 2, pixel / 2);
+  return clamp((high - low) / pixel, 0, 1);
+}
+
+/** How far a place stands out from the metal 0.7 mm round it, mm. */
+function relief(field: Field, k: number): number {
+  const { columns, rows, perMm } = field.grid;
+  const step = Math.round(0.7 * perMm);
+  const i = k % columns;
+  const j = (k - i) / columns;
+  const at = (di: number, dj: number) => field.z[clamp(j + dj, 0, rows - 1) * columns + clamp(i + di, 0, columns - 1)];
+  return field.z[k] - 0.25 * (at(-step, 0) + at(step, 0) + at(0, -step) + at(0, step));
+}
+
+const LIP_HEIGHT = 0.016;
+
+/**
+ * Opens a crack `depth` mm deep along a polyline: hairline on crests and wider in valleys, one edge a little higher than
+ * the other. Writes the share of each pixel that gapes to `field.crack`.
+ */
+export function openCrack(field: Field, points: readonly Point[], width: OpeningWidth, depth: number): void {
+  const pixel = 1 / field.grid.perMm;
+  const { near, length } = pixelsNear(field, points, 0.6);
+  const seed = Math.round(points[0][0] * 91 + points[0][1] * 57);
+  const changes = near.map(({ k, distance, along, side }) => {
+    const wide = width(along, length) * clamp(1 - 7 * relief(field, k), 0.6, 1.5);
+    if (wide <= 0) return 0;
+    const half = Math.max(wide / 2, 0.95 * pixel);
+    const notch = ease(half, 0, distance);
+    const turn = gradient1(along / 7, seed);
+    const raised = side * turn > 0 ? Math.min(1, 3 * Math.abs(turn)) : 0;
+    const lip = LIP_HEIGHT * Math.min(1, wide / 0.1) * raised * Math.exp(-distance / 0.3) * (1 - notch);
+    field.crack[k] = Math.max(field.crack[k], slitCoverage(wide, distance, pixel));
+    field.clean[k] = Math.max(field.clean[k], 0.6);
+    return lip - depth * Math.min(1, wide / (1.5 * pixel)) * notch;
+  });
+  near.forEach(({ k }, n) => {
+    field.z[k] += changes[n];
+  });
+}
+
+/** Colours the open cracks within a box of mm: as dark as the share of the pixel that gapes. */
+export function paintCracks(field: Field, box: { x0: number; x1: number; y0: number; y1: number }): void {
+  forEachPixel(field.grid, box, (k) => {
+    const gaping = field.crack[k];
+    if (gaping <= 0) return;
+    mixMaterial(field, k, TONES.gap, 0.9, 0, Math.min(0.96, 1.2 * gaping));
+    field.brush[k] *= 1 - gaping;
+  });
+}
+
+/** Box round a set of lines with a margin, mm. */
+export function boxAround(lines: readonly (readonly Point[])[], margin: number) {
+  let x0 = Number.POSITIVE_INFINITY;
+  let x1 = Number.NEGATIVE_INFINITY;
+  let y0 = Number.POSITIVE_INFINITY;
+  let y1 = Number.NEGATIVE_INFINITY;
+  for (const line of lines)
+    for (const [x, y] of line) {
+      x0 = Math.min(x0, x);
+      x1 = Math.max(x1, x);
+      y0 = Math.min(y0, y);
+      y1 = Math.max(y1, y);
+    }
+  return { x0: x0 - margin, x1: x1 + margin, y0: y0 - margin, y1: y1 + margin };
+}

@@ -1,0 +1,36 @@
+import type { FeatureBuilder } from "../work";
+import { burnThrough } from "./burn-through";
+import { chippingMark } from "./chipping-mark";
+import { clusteredPorosity } from "./clustered-porosity";
+import { craterCrack } from "./crater-crack";
+import { craterPipe } from "./crater-pipe";
+import { grindingMark, lightGrinding } from "./grinding-mark";
+import { longitudinalCrack } from "./longitudinal-crack";
+import { poorRestart } from "./poor-restart";
+import { rootPorosity } from "./root-porosity";
+import { slagResidue } from "./slag-residue";
+import { soundStop } from "./sound-stop";
+import { spatter } from "./spatter";
+import { strayArc } from "./stray-arc";
+import { surfacePore } from "./surface-pore";
+import { transverseCrack } from "./transverse-crack";
+
+/** Builders of what is cut, left behind or made by stops. */
+export const CUT = {
+  "surface-pore": surfacePore,
+  "clustered-porosity": clusteredPorosity,
+  "root-porosity": rootPorosity,
+  "crater-pipe": craterPipe,
+  "crater-crack": craterCrack,
+  "longitudinal-crack": longitudinalCrack,
+  "transverse-crack": transverseCrack,
+  "slag-residue": slagResidue,
+  "stray-arc": strayArc,
+  spatter,
+  "grinding-mark": grindingMark,
+  "chipping-mark": chippingMark,
+  "burn-through": burnThrough,
+  "poor-restart": poorRestart,
+  "sound-stop": soundStop,
+  "light-grinding": lightGrinding,
+} as const satisfies Record<string, FeatureBuilder>;

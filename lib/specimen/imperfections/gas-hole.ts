@@ -1,0 +1,237 @@
+import { clamp, ease, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, fractal2, gradient1, gradient2, sampleAt } from "../../surface";
+import { type Field, mixMaterial } from "../field";
+import { between, scaled, TONES } from "./tones";
+
+/** One gas hole open to the surface, before it is cut. Lengths in mm, angles in radians. */
+export interface GasHole {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly depth: number;
+  /** Long over short axis of the mouth, and the long axis's direction. */
+  readonly stretch: number;
+  readonly turn: number;
+  /** How far the bottom lies off the middle, as a share of the radius, and where to: one wall steep, the other a ramp. */
+  readonly lean: number;
+  readonly leanTo: number;
+  /** Raised edge on one side. */
+  readonly lip: number;
+  readonly lipAt: number;
+  /** Skin of metal over part of the mouth: from this share of the radius on, towards an angle. Null for an open mouth. */
+  readonly skin: { readonly from: number; readonly towards: number } | null;
+  /** Share of the depth at which slag stands inside; null for an empty hole. */
+  readonly slag: number | null;
+  /** Lobes of the outline: share of the radius and phase of the second and third harmonic. */
+  readonly lobes: readonly [number, number, number, number];
+  readonly seed: number;
+}
+
+/** What may be asked of a hole besides its place and its diameter. */
+export interface GasHoleWish {
+  readonly depth?: number;
+  readonly stretch?: number;
+  readonly turn?: number;
+  /** No skin, no slag. */
+  readonly open?: boolean;
+}
+
+/** Share of the mouth that a skin beginning at `from` radii covers (area of a circular segment). */
+const coveredShare = (from: number): number => (Math.acos(from) - from * Math.sqrt(1 - from * from)) / Math.PI;
+
+/** The edge is this much wider than what counts as mouth (35 % of the depth). */
+const MOUTH_TO_EDGE = 1.16;
+
+/** Draws one hole whose visible mouth is about `diameter` mm. */
+export function drawGasHole(
+  random: RandomStream,
+  x: number,
+  y: number,
+  diameter: number,
+  wish: GasHoleWish = {},
+): GasHole {
+  const fate = random.uniform(0, 1);
+  const canClose = !wish.open && diameter > 0.8;
+  const skin = canClose && fate < 0.24 ? { from: random.uniform(0.12, 0.5), towards: random.uniform(0, 6.28) } : null;
+  const slag = !wish.open && diameter > 0.6 && fate > 0.8 ? random.uniform(0.35, 0.7) : null;
+  const radius = (MOUTH_TO_EDGE * 0.5 * diameter) / Math.sqrt(1 - (skin ? coveredShare(skin.from) : 0));
+  const deep = random.chance(0.25) ? random.uniform(1.3, 2) : random.uniform(0.7, 1.05);
+  return {
+    x,
+    y,
+    radius,
+    depth: wish.depth ?? Math.min(2.6, radius * deep + 0.12),
+    stretch: wish.stretch ?? (random.chance(0.28) ? random.uniform(1.35, 1.65) : random.uniform(1.03, 1.32)),
+    turn: wish.turn ?? random.uniform(0, Math.PI),
+    lean: random.uniform(0.15, 0.55),
+    leanTo: random.uniform(0, 6.28),
+    lip: random.uniform(0.02, 0.075) * Math.min(1, radius / 0.7),
+    lipAt: random.uniform(0, 6.28),
+    skin,
+    slag,
+    lobes: [random.uniform(0.02, 0.1), random.uniform(0, 6.28), random.uniform(0.01, 0.07), random.uniform(0, 6.28)],
+    seed: random.seed(),
+  };
+}
+
+type Part = "wall" | "slag" | "skin" | "ring";
+interface Touched {
+  readonly k: number;
+  readonly part: Part;
+  /** Coverage, 0..1. */
+  readonly share: number;
+  /** Depth as a share of the hole's (wall), or noise (the others). */
+  readonly value: number;
+}
+/** What the cut of a hole left for the painter. */
+export type HoleTrace = readonly Touched[];
+
+const DISTURBED = 2.5;
+const RING = 1.9;
+
+/** Plane through the metal round the hole: its height at the middle and slopes along x and y. */
+function planeAround(field: Field, hole: GasHole): (dx: number, dy: number) => number {
+  const r = RING * hole.radius;
+  let level = 0;
+  let slopeX = 0;
+  let slopeY = 0;
+  for (let n = 0; n < 16; n++) {
+    const c = Math.cos((n * Math.PI) / 8);
+    const s = Math.sin((n * Math.PI) / 8);
+    const z = sampleAt(field.grid, field.z, hole.x + r * c, hole.y + r * s);
+    level += z / 16;
+    slopeX += (z * c) / (8 * r);
+    slopeY += (z * s) / (8 * r);
+  }
+  return (dx, dy) => level + slopeX * dx + slopeY * dy;
+}
+
+/** Position in the mouth in units of its outline: |(a, b)| is 1 on the edge. */
+function mouthPosition(hole: GasHole, dx: number, dy: number): { a: number; b: number; angle: number } {
+  const c = Math.cos(hole.turn);
+  const s = Math.sin(hole.turn);
+  const along = (dx * c + dy * s) / Math.sqrt(hole.stretch);
+  const across = (-dx * s + dy * c) * Math.sqrt(hole.stretch);
+  const angle = Math.atan2(across, along);
+  const [second, secondPhase, third, thirdPhase] = hole.lobes;
+  const nicks = 0.05 * gradient2(dx / 0.3, dy / 0.3, hole.seed + 7) * Math.min(1, hole.radius / 0.5);
+  const edge =
+    hole.radius * (1 + second * Math.cos(2 * angle + secondPhase) + third * Math.cos(3 * angle + thirdPhase) + nicks);
+  return { a: along / edge, b: across / edge, angle };
+}
+
+/** Distance from the bottom to the edge, 0..1, along a cone whose tip lies off the middle by (ox, oy). */
+function fromBottom(a: number, b: number, ox: number, oy: number): number {
+  const qa = a - ox;
+  const qb = b - oy;
+  const dot = qa * ox + qb * oy;
+  const rest = 1 - ox * ox - oy * oy;
+  return (dot + Math.sqrt(dot * dot + rest * (qa * qa + qb * qb))) / rest;
+}
+
+/** Depth as a share of the whole, q from the bottom (0) to the edge (1): a ramp on the far side of the lean, a wall on the near one. */
+function bowlProfile(hole: GasHole, angle: number, q: number): number {
+  const steep = 0.5 + 0.5 * Math.cos(angle - hole.leanTo);
+  return Math.max(0, 1 - q ** mix(1.75, 2.5, steep)) ** mix(1.05, 0.72, steep);
+}
+
+/** How far inside the skin a place is, in radii: above 0 the skin covers it. Its edge is torn. */
+function insideSkin(hole: GasHole, dx: number, dy: number): number {
+  if (!hole.skin) return -1;
+  const c = Math.cos(hole.skin.towards);
+  const s = Math.sin(hole.skin.towards);
+  const along = (dx * c + dy * s) / hole.radius;
+  const side = (-dx * s + dy * c) / hole.radius;
+  return along - hole.skin.from - 0.16 * gradient1(side / 0.7, hole.seed + 3) + 0.2 * side * side;
+}
+
+/**
+ * Cuts the hole into a field: an oval, leaning cavity with a bottom, a lip on one side, perhaps half closed by a skin or
+ * holding slag; ripples bend round it. Returns what was touched, for `paintGasHole`.
+ */
+export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
+  const { grid, z } = field;
+  const { x, y, radius, depth, seed } = hole;
+  const pixel = 1 / grid.perMm;
+  const reach = radius * 3.1;
+  const plane = planeAround(field, hole);
+  const ox = hole.lean * Math.cos(hole.leanTo);
+  const oy = hole.lean * Math.sin(hole.leanTo);
+  const trace: Touched[] = [];
+  const heights: [k: number, height: number, tint: number][] = [];
+  forEachPixel(grid, { x0: x - reach, x1: x + reach, y0: y - reach, y1: y + reach }, (k, px, py) => {
+    const dx = px - x;
+    const dy = py - y;
+    const { a, b, angle } = mouthPosition(hole, dx, dy);
+    const d = Math.hypot(a, b);
+    if (d > DISTURBED) return;
+    const fall = ease(DISTURBED, 1, d);
+    const bent = 1 - 0.48 * fall;
+    let height = mix(sampleAt(grid, z, x + dx * bent, y + dy * bent), plane(dx, dy), d < 1 ? 0.85 : 0.3 * fall);
+    let part: Part = "wall";
+    let value = 0;
+    if (d < 1) {
+      const q = fromBottom(a, b, ox, oy);
+      const bowl = bowlProfile(hole, angle, q);
+      let drop = depth * bowl * (1 + 0.08 * gradient2(dx / (0.5 * radius), dy / (0.5 * radius), seed + 1));
+      value = drop / depth;
+      if (hole.slag !== null && drop > depth * hole.slag) {
+        drop = depth * hole.slag - 0.08 * radius * (1 - d * d) + 0.04 * gradient2(dx / 0.3, dy / 0.3, seed + 2);
+        part = "slag";
+        value = fractal2(dx / 0.4, dy / 0.4, seed + 12, 2);
+      }
+      const covered = insideSkin(hole, dx, dy);
+      if (covered > 0) {
+        const sag = 0.02 + 0.14 * radius * ease(0.6, 0, covered) * (1 - d);
+        drop = mix(drop, sag, ease(0, (1.5 * pixel) / radius, covered));
+        part = "skin";
+        value = gradient2(dx / 0.5, dy / 0.5, seed + 9);
+      }
+      height -= drop;
+    } else {
+      const onLip = Math.max(0, 0.5 + 0.5 * Math.cos(angle - hole.lipAt)) ** 1.5;
+      const sunk = 0.5 - 0.5 * Math.cos(angle - hole.lipAt);
+      height += hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - 0.04 * radius * ease(1.25, 1, d) * sunk;
+    }
+    heights.push([k, height, sampleAt(grid, field.tint, x + dx * bent, y + dy * bent)]);
+    const share = clamp(((1.03 - d) * radius * 0.8) / pixel + 0.5, 0, 1);
+    if (share > 0) trace.push({ k, part, share, value });
+    if (d > 0.97 && d < 1.8) {
+      const patchy = gradient2(px / (0.9 * radius), py / (0.9 * radius), seed + 8);
+      trace.push({ k, part: "ring", share: ease(1.8, 1, d), value: patchy });
+    }
+    if (d < 1.6) field.clean[k] = 1;
+  });
+  for (const [k, height, tint] of heights) {
+    z[k] = height;
+    field.tint[k] = tint;
+  }
+  return trace;
+}
+
+/** Colours a cut hole: oxidised metal walls, dark only low down, a broken ring of oxide. */
+export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): void {
+  const slender = clamp((hole.depth / hole.radius - 0.7) / 1.3, 0, 1);
+  for (const { k, part, share, value } of trace) {
+    if (part === "ring") {
+      mixMaterial(field, k, scaled(TONES.skin, 0.85), 0.52, 0.4, share * clamp(0.34 + 0.6 * value, 0, 0.75));
+      continue;
+    }
+    if (part === "slag")
+      mixMaterial(
+        field,
+        k,
+        between(TONES.slag, TONES.slagPale, clamp(0.25 + 0.5 * value, 0, 0.6)),
+        0.3,
+        0,
+        0.92 * share,
+      );
+    if (part === "skin") mixMaterial(field, k, TONES.skin, 0.5, 0.5, share * clamp(0.35 + 0.3 * value, 0.1, 0.6));
+    if (part === "wall") {
+      mixMaterial(field, k, TONES.wall, 0.5, 0.55, 0.7 * share * ease(0.0, 0.25, value));
+      mixMaterial(field, k, TONES.shade, 0.5, 0.2, (0.08 + 0.4 * slender) * share * ease(0.65, 1, value));
+    }
+    field.brush[k] *= 1 - share;
+  }
+}

@@ -1,0 +1,117 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, gradient1, gradient2 } from "../../surface";
+import { type Field, mixMaterial } from "../field";
+import type { Plane } from "./plate-plane";
+import { scaled, TONES } from "./tones";
+
+/** One touch of a grinding disc. Lengths in mm, angle in radians. */
+export interface Scoop {
+  /** About the middle of the mark. */
+  readonly x: number;
+  readonly y: number;
+  readonly length: number;
+  readonly width: number;
+  readonly turn: number;
+  readonly depth: number;
+  /** Offset of its scratches, so that no two scoops share them. */
+  readonly phase: number;
+}
+
+export interface GrindingMark {
+  readonly scoops: readonly Scoop[];
+  /** Radius of the disc's arc. */
+  readonly radius: number;
+  readonly seed: number;
+}
+
+/** Four to six touches that overlap; the first is the deepest. */
+export function drawScoops(random: RandomStream, length: number, width: number, depth: number): GrindingMark {
+  const heading = random.uniform(-0.24, 0.24);
+  const count = 4 + random.integer(3);
+  const scoops = Array.from({ length: count }, (_, n) => {
+    const isFirst = n === 0;
+    return {
+      x: isFirst ? 0 : random.normal(0, 0.12) * length,
+      y: isFirst ? 0 : width * random.uniform(-0.32, 0.32),
+      length: isFirst ? 1.12 * length : length * random.uniform(0.5, 0.85),
+      width: width * random.uniform(0.42, 0.66),
+      turn: heading + random.normal(0, 0.05),
+      depth: depth * (isFirst ? 1 : random.uniform(0.35, 0.85)),
+      phase: random.uniform(0, 300),
+    };
+  });
+  return { scoops, radius: random.uniform(55, 90), seed: random.seed() };
+}
+
+/** How strongly a pixel was ground, the lightness of its scratch, and the scratch's direction. */
+type ScoopTrace = Map<number, [share: number, scratch: number, angle: number]>;
+
+const SCRATCH = 0.014;
+const BURR = 0.045;
+
+function cutScoop(
+  field: Field,
+  mark: GrindingMark,
+  scoop: Scoop,
+  x0: number,
+  y0: number,
+  plate: Plane,
+  trace: ScoopTrace,
+) {
+  const { seed, radius } = mark;
+  const cx = x0 + scoop.x;
+  const cy = y0 + scoop.y;
+  const c = Math.cos(scoop.turn);
+  const s = Math.sin(scoop.turn);
+  const high = 0.75 * scoop.length * Math.abs(s) + scoop.width;
+  const box = { x0: cx - 0.75 * scoop.length, x1: cx + 0.75 * scoop.length, y0: cy - high, y1: cy + high };
+  forEachPixel(field.grid, box, (k, x, y) => {
+    const along = (x - cx) * c + (y - cy) * s;
+    const sag = (along * along) / (2 * radius) - (scoop.length * scoop.length) / (24 * radius);
+    const across = -(x - cx) * s + (y - cy) * c + sag;
+    const u = (2 * along) / scoop.length;
+    const v = (2 * across) / scoop.width;
+    if (Math.abs(u) > 1.5 || Math.abs(v) > 1.3 || field.bead[k] > 0.3) return;
+    const line = across + scoop.phase;
+    const wander = gradient2(along / 11, line / 0.5, seed + 4);
+    const scratch = 0.6 * gradient1(line / 0.5, seed + 1) + 0.5 * gradient1(line / 1, seed + 2) + 0.5 * wander;
+    const reach = 1 + 0.2 * gradient1(line / 0.9, seed + 6) + 0.16 * Math.sign(u) * gradient1(line / 1.9, seed + 7);
+    const outward = Math.abs(u) / reach;
+    const sideways = Math.abs(v);
+    const share = ease(1.05, 0.6, outward + 0.1 * wander) * ease(1.06, 0.74, sideways + 0.08 * wander);
+    if (share <= 0) return;
+    const cup =
+      Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 0.9;
+    const wanted = plate(x, y) - scoop.depth * cup;
+    field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.3) + SCRATCH * scratch * share;
+    if (v > 0) field.z[k] += BURR * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
+    field.clean[k] = Math.max(field.clean[k], share);
+    const old = trace.get(k);
+    if (!old || share >= 0.8 * old[0])
+      trace.set(k, [Math.max(share, old?.[0] ?? 0), scratch, scoop.turn - along / radius]);
+  });
+}
+
+/** Grinds a mark into the plate about (x, y) mm; depths are counted from `plate`. */
+export function cutScoops(field: Field, mark: GrindingMark, x: number, y: number, plate: Plane): ScoopTrace {
+  const trace: ScoopTrace = new Map();
+  for (const scoop of mark.scoops) cutScoop(field, mark, scoop, x, y, plate, trace);
+  return trace;
+}
+
+/** Bright metal with its own scratches; where the disc pressed hardest a breath of straw. */
+export function paintScoops(field: Field, mark: GrindingMark, trace: ScoopTrace): void {
+  const { columns } = field.grid;
+  for (const [k, [share, scratch, angle]] of trace) {
+    const i = k % columns;
+    const j = (k - i) / columns;
+    const light = 0.82 + 0.2 * scratch;
+    mixMaterial(field, k, scaled(TONES.cutMetal, light), 0.36, 0.8, 0.9 * share);
+    const warm = ease(0.25, 0.7, gradient2(i / 60, j / 26, mark.seed + 9)) * ease(0.6, 1, share);
+    mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.16 * warm);
+    const kept = field.brush[k];
+    field.brush[k] = share < 0.4 ? kept * (1 - 2 * share) : clamp((share - 0.4) / 0.6, 0, 1);
+    if (share >= 0.4) field.brushAngle[k] = angle;
+  }
+}

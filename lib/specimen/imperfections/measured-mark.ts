@@ -1,0 +1,54 @@
+import type { ImperfectionType } from "../../imperfections";
+import { forEachPixel } from "../../surface";
+import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
+import type { TruthItem } from "../truth";
+import type { FaceWork } from "../work";
+import { truthItem } from "./found";
+import { plateAround } from "./plate-plane";
+
+/** A place counts as cut away where it lies this far below the plate round the mark, mm; for mere dressing half of it. */
+export const CUT_FROM = 0.08;
+/** Cuts up to this far apart belong to one mark, mm. */
+const BRIDGE = 3;
+
+/** What lies more than `from` mm below the plane of the plate round a box, and the largest such depth. */
+function depression(work: FaceWork, box: Region, from: number): { extent: MaskExtent; depth: number } | null {
+  const { grid, z, bead } = work.strip;
+  const plate = plateAround(work.strip, box);
+  const depths = new Float32Array(grid.columns * grid.rows);
+  let depth = 0;
+  forEachPixel(grid, box, (k, x, y) => {
+    if (bead[k] > 0.3) return;
+    depths[k] = plate(x, y) - z[k];
+    depth = Math.max(depth, depths[k]);
+  });
+  const extent = measureMaskExtent(grid, depths, from, box, BRIDGE);
+  return extent && { extent, depth };
+}
+
+/**
+ * A hollow in the plate within a box, whose frame must be undisturbed plate: depth of its deepest pixel below the plane
+ * of the plate round the box (`plateAround`); extents of what lies more than 0.08 mm below it (0.04 for a harmless one),
+ * parts up to 3 mm apart taken together. Null if nothing does.
+ */
+export function measuredDepression(
+  work: FaceWork,
+  id: string,
+  type: ImperfectionType,
+  box: Region,
+  harmless = false,
+): TruthItem | null {
+  const found = depression(work, box, harmless ? CUT_FROM / 2 : CUT_FROM);
+  if (!found) return null;
+  const { extent, depth } = found;
+  return truthItem(work, id, type, {
+    start: extent.start,
+    end: extent.end,
+    across: (extent.low + extent.high) / 2,
+    size: depth,
+    width: extent.high - extent.low,
+    worst: extent.strongest,
+    outline: extent.outline,
+    harmless,
+  });
+}

@@ -1,0 +1,49 @@
+import type { ImperfectionType } from "../../imperfections";
+import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
+import type { Point, TruthItem } from "../truth";
+import type { FaceWork } from "../work";
+import { boxAround } from "./crack-opening";
+import { truthItem } from "./found";
+
+/** Share of a pixel from which the opening of a crack, or slag, is to be seen. */
+export const CRACK_VISIBLE = 0.25;
+export const SLAG_VISIBLE = 0.5;
+/** Pieces of one crack, or of one strip of slag, lie at most this far apart, mm. */
+const CRACK_BRIDGE = 2.5;
+const SLAG_BRIDGE = 1.5;
+const MARGIN = 0.5;
+
+function fromMask(work: FaceWork, id: string, type: ImperfectionType, extent: MaskExtent | null, width: number | null) {
+  if (!extent) return null;
+  return truthItem(work, id, type, {
+    start: extent.start,
+    end: extent.end,
+    across: (extent.low + extent.high) / 2,
+    size: null,
+    width: width ?? extent.high - extent.low,
+    worst: extent.strongest,
+    outline: extent.outline,
+  });
+}
+
+/**
+ * Visible extent of a crack: the pixels near its lines of which the opening covers more than a quarter, pieces up to
+ * 2.5 mm apart taken together. Across = middle of the extent across, width = that extent.
+ */
+export function measuredCrack(
+  work: FaceWork,
+  id: string,
+  type: ImperfectionType,
+  lines: readonly (readonly Point[])[],
+): TruthItem | null {
+  const { grid, crack } = work.strip;
+  const extent = measureMaskExtent(grid, crack, CRACK_VISIBLE, boxAround(lines, MARGIN), CRACK_BRIDGE);
+  return fromMask(work, id, type, extent, null);
+}
+
+/** Visible extent of slag in a region: pixels of which slag covers more than half. Width = the widest column. */
+export function measuredSlag(work: FaceWork, id: string, region: Region): TruthItem | null {
+  const { grid, slag } = work.strip;
+  const extent = measureMaskExtent(grid, slag, SLAG_VISIBLE, region, SLAG_BRIDGE);
+  return fromMask(work, id, "slag-residue", extent, extent?.width ?? null);
+}

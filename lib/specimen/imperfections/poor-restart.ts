@@ -1,0 +1,94 @@
+import type { RandomStream } from "../../random";
+import { nearestColumn } from "../../surface";
+import type { Segment } from "../plan";
+import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
+import { type ColdLap, cutColdLap, paintColdLap } from "./cold-lap";
+import { placeStop, setStart } from "./electrode-stop";
+import { measuredRestart, type RestartPlace } from "./restart-profile";
+import { runIndex } from "./visible-run";
+
+interface Planned {
+  readonly lap: ColdLap;
+  readonly place: RestartPlace;
+}
+
+const ROOT_SCALE = 0.6;
+/** Open length between crater and restart of a gap, in half widths of the run. */
+const GAP = { least: 0.9, most: 1.35 };
+
+/** Ends one electrode and starts the next badly: on top of the crater ("hump") or beyond it ("gap"). */
+function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStream): Planned | null {
+  const index = runIndex(work, request);
+  const run = work.plan.runs[index];
+  const i = nearestColumn(work.strip.grid, request.x);
+  const halfWidth = run.halfWidth[i];
+  const scale = work.face === "root" ? ROOT_SCALE : 1;
+  const shape = request.variant === "gap" ? "gap" : "hump";
+  const ahead =
+    shape === "gap"
+      ? halfWidth * random.uniform(GAP.least, GAP.most)
+      : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
+  // The gap, or the hump's crest just behind the new start, comes to lie at x.
+  const front = request.x - run.direction * (shape === "gap" ? ahead / 2 : ahead + CREST_BEHIND);
+  const stop = placeStop(run, front);
+  if (!stop) return null;
+  const start = front + run.direction * ahead;
+  const shift = (random.chance(0.5) ? 1 : -1) * random.uniform(0.55, 1.1) * scale;
+  const widen = random.uniform(0.3, 0.8) * scale;
+  const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
+  const lapSeed = random.seed();
+  stop.earlier.crater = (shape === "gap" ? random.uniform(1, 1.3) : random.uniform(0.7, 1)) * scale;
+  setStart(stop.later, run.direction, start);
+  Object.assign(stop.later, {
+    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity,
+    humpLength: random.uniform(5, 8) * scale,
+    shift,
+    widen,
+    wetting: random.uniform(0.3, 0.45),
+    pitchFactor: random.chance(0.5) ? random.uniform(1.3, 1.6) : random.uniform(0.62, 0.78),
+    rippleFactor: random.uniform(1.25, 1.6),
+    rearRadius,
+    lapSeed,
+  } satisfies Partial<Segment>);
+  const y = run.centre[i];
+  return {
+    place: { x: request.x, y, halfWidth, shape },
+    lap: {
+      run: index,
+      direction: run.direction,
+      x: start,
+      y: y + shift,
+      halfWidth: halfWidth + widen,
+      rearRadius,
+      seed: lapSeed,
+      fused: random.uniform(0.2, 0.5),
+    },
+  };
+}
+
+/** The crest of a hump lies about this far into the new electrode length, mm. */
+const CREST_BEHIND = 1.5;
+
+/**
+ * A bad restart at `x` on a run: variant "hump" (default; the new electrode begun on the old crater and heaped up by
+ * about `severity` mm, a cold lap with a crease at its rear edge) or "gap" (begun too far ahead, the hollow left between;
+ * its depth follows from the run). Truth: a point; size = height of the hump above the run's own mean, or depth of the
+ * gap below it, see `measuredRestart`.
+ */
+export const poorRestart: FeatureBuilder = (request, random): Feature => {
+  let planned: Planned | null = null;
+  let crease: ReturnType<typeof cutColdLap> = [];
+  return {
+    id: request.id,
+    plan(work) {
+      planned = planRestart(work, request, random.child("plan"));
+    },
+    cut(work) {
+      if (planned) crease = cutColdLap(work.strip, planned.lap);
+    },
+    paint(work) {
+      if (planned) paintColdLap(work.strip, planned.lap, crease);
+    },
+    measure: (work) => planned && measuredRestart(work, request.id, planned.place, false),
+  };
+};

@@ -1,0 +1,103 @@
+import { clamp } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel } from "../../surface";
+import { measureMaskExtent, plateBeside } from "../measure";
+import { placeGlobule } from "../plate";
+import { toeAt } from "../runs/edit";
+import type { TruthItem } from "../truth";
+import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
+import { FARTHEST } from "./beside-weld";
+import { truthItem } from "./found";
+
+interface Globule {
+  readonly x: number;
+  /** Distance outside the toe. */
+  readonly out: number;
+  readonly radius: number;
+}
+
+const DENSITY = 2.5;
+
+/** A swarm that thins out towards its ends and away from the weld, in bursts; a few reach far. */
+function drawSwarm(random: RandomStream, length: number, coarse: number): Globule[] {
+  const bursts = Array.from({ length: 2 + random.integer(3) }, () => ({
+    at: random.uniform(0.2, 0.8),
+    out: random.uniform(2, 7),
+  }));
+  const count = Math.round(DENSITY * length + 6);
+  return Array.from({ length: count }, (_, n) => {
+    const burst = random.pick(bursts);
+    const gathered = random.chance(0.6);
+    // Those between the bursts lie at about even steps, so that the patch hangs together over the length asked.
+    const share = gathered ? clamp(burst.at + random.normal(0, 0.1), 0, 1) : (n + random.uniform(0, 1)) / count;
+    const out = gathered ? Math.abs(burst.out + random.normal(0, 1.8)) : Math.abs(random.normal(0, 4.2));
+    const radius = clamp(random.logNormal(0.27 * coarse, 0.5), 0.1, 0.95);
+    return { x: (share - 0.5) * (length - 2 * radius), out: 0.5 + radius + out, radius };
+  });
+}
+
+/** What stands this far above the plate is a globule, mm. */
+export const BUMP_FROM = 0.12;
+/** Globules up to this far apart belong to one patch, mm. */
+export const PATCH_BRIDGE = 3.5;
+/** The plate is looked at from this far outside the toe. */
+const CLEAR_OF_TOE = 0.6;
+const LOOKED_AT = 4;
+
+/**
+ * The densest patch of globules within a stretch: places 0.12 mm or more above the plate's line (`plateBeside`), at least
+ * 0.6 mm outside the toe and up to 23 mm from the centreline, joined where at most 3.5 mm apart; the patch with most area.
+ */
+function measuredPatch(work: FaceWork, request: FeatureRequest): TruthItem | null {
+  const { grid, z } = work.strip;
+  const { side } = request;
+  const from = request.x - LOOKED_AT;
+  const to = request.x + request.length + LOOKED_AT;
+  const bumps = new Float32Array(grid.columns * grid.rows);
+  const box = { x0: from, x1: to, y0: side < 0 ? -FARTHEST : 0, y1: side < 0 ? 0 : FARTHEST };
+  let column = -1;
+  let plate = plateBeside(work, side, request.x);
+  let toe = 0;
+  const columns: { plate: typeof plate; toe: number }[] = [];
+  forEachPixel(grid, box, (k, x, y, i) => {
+    if (columns[i] === undefined) columns[i] = { plate: plateBeside(work, side, x), toe: toeAt(work, side, x, 0.6) };
+    if (i !== column) {
+      column = i;
+      plate = columns[i].plate;
+      toe = columns[i].toe;
+    }
+    if ((y - toe) * side > CLEAR_OF_TOE) bumps[k] = z[k] - plate(y);
+  });
+  const extent = measureMaskExtent(grid, bumps, BUMP_FROM, box, PATCH_BRIDGE);
+  if (!extent) return null;
+  return truthItem(work, request.id, "spatter", {
+    start: extent.start,
+    end: extent.end,
+    across: (extent.low + extent.high) / 2,
+    size: null,
+    width: extent.high - extent.low,
+    worst: extent.strongest,
+    outline: extent.outline,
+  });
+}
+
+/**
+ * A patch of spatter beside the weld from `x` over `length` mm; `severity` is the largest usual globule's diameter, mm
+ * (0.6 to 1.4). Truth: see `measuredPatch`; width = extent across; no size.
+ */
+export const spatter: FeatureBuilder = (request, random): Feature => {
+  const draw = random.child("swarm");
+  const swarm = drawSwarm(draw, request.length, clamp((request.severity || 0.9) / 0.9, 0.6, 1.6));
+  const middle = request.x + request.length / 2;
+  return {
+    id: request.id,
+    paint(work) {
+      swarm.forEach(({ x, out, radius }, n) => {
+        const y = toeAt(work, request.side, middle + x, 1) + request.side * out;
+        if (Math.abs(y) + radius > FARTHEST) return;
+        placeGlobule(work, { x: middle + x, y, radius }, random.child(`globule/${n}`));
+      });
+    },
+    measure: (work) => measuredPatch(work, request),
+  };
+};
