@@ -1,1 +1,2 @@
+export { grindBand } from "./ground-band";
 export { layParentPlate } from "./parent-plate";

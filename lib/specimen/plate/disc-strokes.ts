@@ -1,0 +1,204 @@
+import { clamp } from "../../math";
+import type { RandomStream } from "../../random";
+import { gradient1, hash01, noiseField, value1 } from "../../surface";
+import type { Field } from "../field";
+
+/**
+ * One touch of the grinding disc: an arc of the disc's own radius, touching over a short length. Scratches are circles about
+ * (centreX, centreY); lengths in mm.
+ */
+export interface Stroke {
+  readonly centreX: number;
+  readonly centreY: number;
+  readonly radius: number;
+  /** Direction from the centre to the middle of the touch. */
+  readonly cosine: number;
+  readonly sine: number;
+  readonly halfWidth: number;
+  readonly halfLength: number;
+  /** Which table of scratches, from where in it, and how deep they are. */
+  readonly table: number;
+  readonly offset: number;
+  readonly gain: number;
+  readonly opacity: number;
+  readonly tone: number;
+  /** Which long side is crisp: the disc digs with one edge. */
+  readonly crisp: 1 | -1;
+}
+
+/** What the strokes leave on one patch. */
+export interface Ground {
+  /** Scratch height, about -1..1. */
+  readonly scratch: Float32Array;
+  /** Slow noise that is constant along a scratch: how far single scratches reach. */
+  readonly reach: Float32Array;
+  readonly tone: Float32Array;
+  /** 0 where no stroke has touched. */
+  readonly touched: Float32Array;
+  readonly cosine: Float32Array;
+  readonly sine: Float32Array;
+}
+
+const TABLE = 8192;
+/** mm between entries: half a pixel of the strip, so that nothing finer than the pixels can flicker. */
+const TABLE_STEP = 0.0625;
+const TABLES = 3;
+
+/** Strokes over one side of the joint from |y| = inner to outer, in the order in which they lie on each other. */
+export function planStrokes(
+  side: 1 | -1,
+  inner: number,
+  outer: number,
+  length: number,
+  random: RandomStream,
+): readonly Stroke[] {
+  const strokes: Stroke[] = [];
+  const flip = random.pick([1, -1]);
+  const lean = random.uniform(0.3, 0.75);
+  const turn = random.pick([0, Math.PI]);
+  const wander = random.seed();
+  const layers = [
+    { first: true, width: [6, 9.5], long: [12, 24], gap: [5.5, 12], opacity: [1, 1], spread: 0.16 },
+    { first: false, width: [2.5, 6.5], long: [7, 18], gap: [8, 21], opacity: [0.4, 0.92], spread: 0.15 },
+    { first: false, width: [2, 5], long: [5, 14], gap: [9, 24], opacity: [0.3, 0.85], spread: 0.2 },
+  ] as const;
+  for (const layer of layers) {
+    for (let x = -16; x < length + 16; x += random.uniform(layer.gap[0], layer.gap[1])) {
+      const odd = !layer.first && random.chance(0.07) ? 0.45 : 0;
+      const angle = flip * (lean + 0.42 * gradient1(x / 47, wander) + random.normal(0, layer.spread) + odd) + turn;
+      const radius = random.uniform(52, 63);
+      const y = side * random.uniform(inner - 1, outer + 3);
+      // a covering stroke must cross the whole band wherever its middle lies
+      const centreY = layer.first ? side * (inner + outer) * 0.5 + random.normal(0, 2.5) : y;
+      const stretch = layer.first ? (outer - inner) * 0.85 : 0;
+      strokes.push({
+        centreX: x - Math.cos(angle) * radius,
+        centreY: centreY - Math.sin(angle) * radius,
+        radius,
+        cosine: Math.cos(angle),
+        sine: Math.sin(angle),
+        halfWidth: random.uniform(layer.width[0], layer.width[1]),
+        halfLength: Math.max(stretch, random.uniform(layer.long[0], layer.long[1])),
+        table: random.integer(TABLES),
+        offset: random.uniform(0, 120),
+        gain: random.uniform(0.7, 1.25),
+        opacity: random.uniform(layer.opacity[0], layer.opacity[1]),
+        tone: random.normal(0, 0.07),
+        crisp: random.pick([1, -1]),
+      });
+    }
+  }
+  return strokes;
+}
+
+/** Lays strokes on a patch, later ones over earlier ones. `press` is the noise of the hand's pressure on that patch. */
+export function layStrokes(field: Field, strokes: readonly Stroke[], press: Float32Array, seed: number): Ground {
+  const size = field.z.length;
+  const plane = () => new Float32Array(size);
+  const ground: Ground = {
+    scratch: plane(),
+    reach: plane(),
+    tone: plane(),
+    touched: plane(),
+    cosine: plane(),
+    sine: plane(),
+  };
+  const tables = Array.from({ length: TABLES }, (_, n) => scratchTable(seed + 50 + n));
+  const ends = reachTable(seed + 57);
+  const warp = noiseField(field.grid, 14, 14, seed + 53);
+  for (const stroke of strokes) layStroke(field, ground, stroke, tables[stroke.table], ends, warp, press);
+  return ground;
+}
+
+/** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
+function scratchTable(seed: number): Float32Array {
+  const raw = Float32Array.from({ length: TABLE }, (_, n) => {
+    const at = n * TABLE_STEP;
+    const grit =
+      1.5 * (hash01(n, 1, seed) * 2 - 1) + 0.45 * value1(at / 0.33, seed) + 0.16 * value1(at / 0.9, seed + 1);
+    const deep = hash01(n, 2, seed) < 0.01 ? 5 * hash01(n, 4, seed) : 0;
+    return grit + 0.1 * value1(at / 2.3, seed + 2) - deep;
+  });
+  const at = (n: number) => raw[n & (TABLE - 1)];
+  return Float32Array.from(
+    raw,
+    (_, n) => 0.06 * (at(n - 2) + at(n + 2)) + 0.24 * (at(n - 1) + at(n + 1)) + 0.4 * at(n),
+  );
+}
+
+/** How far each scratch reaches beyond the others, about -1..1. */
+function reachTable(seed: number): Float32Array {
+  return Float32Array.from({ length: TABLE }, (_, n) => {
+    const at = n * TABLE_STEP;
+    return 0.42 * value1(at / 2.6, seed) + 0.34 * value1(at / 0.62, seed + 1) + 0.28 * value1(at / 0.3, seed + 2);
+  });
+}
+
+function layStroke(
+  field: Field,
+  ground: Ground,
+  stroke: Stroke,
+  table: Float32Array,
+  ends: Float32Array,
+  warp: Float32Array,
+  press: Float32Array,
+): void {
+  const { grid } = field;
+  const { columns, rows, perMm } = grid;
+  const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone, crisp } = stroke;
+  const { scratch, reach, touched } = ground;
+  const nearest = (radius - halfWidth) ** 2;
+  const furthest = (radius + halfWidth) ** 2;
+  const middleX = centreX + cosine * radius;
+  const middleY = centreY + sine * radius;
+  const reachX = halfWidth * Math.abs(cosine) + halfLength * Math.abs(sine) + 4;
+  const reachY = halfWidth * Math.abs(sine) + halfLength * Math.abs(cosine) + 4;
+  const i0 = clamp(Math.floor((middleX - reachX - grid.x0) * perMm), 0, columns);
+  const i1 = clamp(Math.ceil((middleX + reachX - grid.x0) * perMm), 0, columns);
+  const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), 0, rows);
+  const j1 = clamp(Math.ceil((middleY + reachY - grid.y0) * perMm), 0, rows);
+  // where the arc does not come round inside the box, each row meets it in one short span
+  const oneSpan = Math.abs(cosine) * radius > reachX;
+  const heading = cosine > 0 ? 1 : -1;
+  const mask = TABLE - 1;
+  for (let j = j0; j < j1; j++) {
+    const dy = grid.y0 + (j + 0.5) / perMm - centreY;
+    const dy2 = dy * dy;
+    if (dy2 > furthest) continue;
+    let from = i0;
+    let to = i1;
+    if (oneSpan) {
+      const a = centreX + heading * Math.sqrt(Math.max(0, nearest - dy2));
+      const b = centreX + heading * Math.sqrt(furthest - dy2);
+      from = Math.max(from, Math.floor((Math.min(a, b) - grid.x0) * perMm));
+      to = Math.min(to, Math.ceil((Math.max(a, b) - grid.x0) * perMm));
+    }
+    for (let i = from, k = j * columns + from; i < to; i++, k++) {
+      const dx = grid.x0 + (i + 0.5) / perMm - centreX;
+      const r2 = dx * dx + dy2;
+      if (r2 < nearest || r2 > furthest) continue;
+      const r = Math.sqrt(r2);
+      const place = (r + offset + 0.1 * warp[k]) / TABLE_STEP;
+      const n = place | 0;
+      let along = (dy * cosine - dx * sine) / (halfLength + 3 * ends[n & mask] + 1.7 * warp[k]);
+      along *= along;
+      if (along > 1) continue;
+      const across = (r - radius) / halfWidth;
+      const across2 = across * across;
+      const edge = (across * crisp > 0 ? across2 * across2 * across2 : across2) + along * along;
+      let share = (1 - edge - 0.3 * press[k]) * 2;
+      if (share <= 0) continue;
+      share = share >= 1 ? opacity : opacity * share * share * (3 - 2 * share);
+      const low = table[n & mask];
+      const line = (low + (place - n) * (table[(n + 1) & mask] - low)) * gain;
+      scratch[k] += (line - scratch[k]) * share;
+      reach[k] += (ends[n & mask] - reach[k]) * share;
+      ground.tone[k] += (tone - ground.tone[k]) * share;
+      // the direction switches within a narrow zone: half-way angles would belong to no scratch
+      const turned = touched[k] === 0 ? 1 : clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
+      ground.cosine[k] += ((dy2 - dx * dx) / r2 - ground.cosine[k]) * turned;
+      ground.sine[k] += ((-2 * dx * dy) / r2 - ground.sine[k]) * turned;
+      if (share > touched[k]) touched[k] = share;
+    }
+  }
+}
