@@ -1,9 +1,7 @@
-import { z } from "zod";
-import { IMPERFECTION_TYPES, type ImperfectionType } from "@/lib/imperfections";
+import type { z } from "zod";
 import { reportSchema } from "@/lib/report";
 import { sectionResultSchema } from "@/lib/results";
-import type { Truth } from "@/lib/specimen";
-import { FACES, PROCESSES } from "@/lib/weld";
+import { truthSchema } from "@/lib/specimen";
 import type { Prisma } from "./generated/client/client";
 
 /** What a JSON column may hold. A value that does not fit was written by another program: reading it throws. */
@@ -23,39 +21,6 @@ function column<Value>(schema: z.ZodType<Value>): Column<Value> {
   };
 }
 
-const point = z.tuple([z.number(), z.number()]);
-const types = IMPERFECTION_TYPES as readonly [ImperfectionType, ...ImperfectionType[]];
-
-const truthItem = z.strictObject({
-  id: z.string(),
-  face: z.enum(FACES),
-  type: z.enum(types),
-  start: z.number(),
-  end: z.number(),
-  across: z.number(),
-  size: z.number().nullable(),
-  width: z.number().nullable(),
-  worst: point,
-  outline: z.array(point),
-  neutral: z.boolean(),
-});
-
-const truth: z.ZodType<Truth> = z.strictObject({
-  version: z.literal(1),
-  generator: z.string(),
-  joint: z.strictObject({
-    kind: z.literal("butt"),
-    process: z.enum(PROCESSES),
-    length: z.number(),
-    width: z.number(),
-    thickness: z.number(),
-    grooveAngle: z.number(),
-    rootGap: z.number(),
-    rootFace: z.number(),
-  }),
-  items: z.array(truthItem),
-});
-
 export const reportColumn = column(reportSchema);
-export const truthColumn = column(truth);
+export const truthColumn = column(truthSchema);
 export const resultColumn = column(sectionResultSchema);

@@ -51,6 +51,10 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 429,
     sentence: "Too many tries from this computer. Wait one minute, then try again.",
   },
+  "no-such-learner": {
+    status: 404,
+    sentence: "There is no such learner here, so nothing was changed. Reload the desk.",
+  },
   "no-such-practice": {
     status: 404,
     sentence: "There is no such practice among yours. Go back to Today for the plates that are.",

@@ -13,6 +13,7 @@ export const REFUSAL_CODES = [
   "wrong-sign-in",
   "wrong-password",
   "too-many-tries",
+  "no-such-learner",
   "no-such-practice",
   "no-such-surface",
   "too-many-open",

@@ -1,10 +1,13 @@
 import "server-only";
 import { parseSetCookieHeader, toCookieOptions } from "better-auth/cookies";
 import { cookies, headers } from "next/headers";
+import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
 import type { Role } from "@/lib/workshop";
+import { readWorkshop } from "@/prisma/stores/workshops";
 import { ADDRESS_HEADER, auth, type OPEN_AUTH_PATHS } from "./auth";
 import type { Actor, Caller } from "./caller";
+import type { Refusal } from "./refusal";
 
 const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
 
@@ -42,4 +45,12 @@ export async function askAuth(path: (typeof OPEN_AUTH_PATHS)[number], body: obje
     for (const [name, cookie] of parseSetCookieHeader(line)) jar.set(name, cookie.value, toCookieOptions(cookie));
   }
   return { status: response.status };
+}
+
+/** Turns the refusal of a page's use case into the page that answers it. */
+export async function showRefusal({ code }: Refusal): Promise<never> {
+  if (code === "not-signed-in") return redirect((await readWorkshop()) ? "/sign-in" : "/setup");
+  if (code === "not-set-up") return redirect("/setup");
+  if (code === "not-permitted") return redirect("/");
+  return notFound();
 }

@@ -65,6 +65,18 @@ export async function listPeople(role: Role): Promise<readonly Person[]> {
   return rows.map(personOf);
 }
 
+/** Replaces a password and ends every session that was opened with the old one. */
+export async function replacePassword(userId: string, passwordHash: string, now: Date): Promise<void> {
+  const db = database();
+  await db.$transaction([
+    db.account.updateMany({
+      where: { userId, providerId: "credential" },
+      data: { password: passwordHash, updatedAt: now },
+    }),
+    db.session.deleteMany({ where: { userId } }),
+  ]);
+}
+
 function personOf({ id, name, username, role, createdAt }: UserModel): Person {
   return { id, name, signInName: username, role, createdAt };
 }

@@ -1,5 +1,5 @@
 import type { Practice } from "@/lib/practice";
-import { markReport } from "@/lib/scoring";
+import { DEFAULT_SETTINGS, markReport } from "@/lib/scoring";
 import { FACES } from "@/lib/weld";
 import { handIn as storeHandIn } from "@/prisma/stores/practices";
 import { readTruth } from "@/prisma/stores/specimens";
@@ -29,7 +29,7 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
 async function closePractice(caller: Caller, { id, specimenId, report, sequence, passMarks }: Practice) {
   const answers = await readTruth(specimenId);
   if (!answers) return refuse("specimen-not-made");
-  const { sections } = markReport(answers.truth, report, { passMarks });
+  const { sections } = markReport(answers.truth, report, { ...DEFAULT_SETTINGS, passMarks });
   const isStored = await storeHandIn({
     id,
     sequence,

@@ -7,7 +7,7 @@ import { describeProblem } from "../input-problem";
 import { requireOwnPractice } from "../permissions";
 import { refuse } from "../refusal";
 
-export const saveSchema = z.strictObject({ sequence: z.number().int().min(1), report: reportSchema });
+export const saveSchema = z.strictObject({ sequence: z.number().int().min(0), report: reportSchema });
 
 /**
  * Keeps a version of the report. Versions are numbered by the window that writes them: a newer number is kept, the very

@@ -1,0 +1,93 @@
+"use client";
+
+import Link from "next/link";
+import { useRouter } from "next/navigation";
+import { useEffect, useState } from "react";
+import { Button } from "@/app/_ui/button";
+import { Notice } from "@/app/_ui/notice";
+
+const LOOK_AGAIN_MS = 1000;
+
+interface PreparingPlateProps {
+  readonly id: string;
+  readonly stage: string;
+  readonly hasFailed: boolean;
+}
+
+/** Shown while the plate is being made; opens the bench as soon as it is there. */
+export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPlateProps) {
+  const router = useRouter();
+  const [stage, setStage] = useState(firstStage);
+  const [trouble, setTrouble] = useState("");
+
+  useEffect(() => {
+    if (hasFailed) return;
+    const timer = setInterval(async () => {
+      const progress = await readProgress(id);
+      setTrouble(progress ? "" : "The workshop's server does not answer just now. Your practice is kept; this page asks again.");
+      if (!progress) return;
+      setStage(progress.stage);
+      if (progress.state !== "making") router.refresh();
+    }, LOOK_AGAIN_MS);
+    return () => clearInterval(timer);
+  }, [id, hasFailed, router]);
+
+  const renew = async () => {
+    const response = await fetch(`/api/practice/${id}/specimen`, { method: "POST" }).catch(() => null);
+    if (response?.ok) router.refresh();
+    else setTrouble("No other plate could be asked for. Your practice is kept; try again in a moment.");
+  };
+
+  return (
+    <main id="main" tabIndex={-1} className="grid min-h-screen place-items-center bg-bench p-8 text-bench-text outline-none">
+      <div className="w-full max-w-xl">
+        <h1 className="text-2xl font-semibold">{hasFailed ? "This plate could not be made" : "Your plate is being welded"}</h1>
+        {hasFailed ? (
+          <>
+            <p className="mt-2 text-bench-dim">
+              That is no fault of yours. Your practice is kept; take another plate for it.
+            </p>
+            <div className="mt-6">
+              <Button onClick={renew}>Take another plate</Button>
+            </div>
+          </>
+        ) : (
+          <>
+            <WeldInProgress />
+            <p className="mt-4 min-h-6 text-bench-dim" role="status">
+              {stage ? `Now: ${stage}` : "It takes some seconds."}
+            </p>
+          </>
+        )}
+        {trouble && (
+          <div className="mt-4 text-ink">
+            <Notice>{trouble}</Notice>
+          </div>
+        )}
+        <Link href="/" className="mt-8 inline-block rounded py-2 text-bench-dim underline underline-offset-4">
+          Back to Today
+        </Link>
+      </div>
+    </main>
+  );
+}
+
+/** A weld that grows along the plate; it shows that something goes on, not how far it is. */
+function WeldInProgress() {
+  return (
+    <svg viewBox="0 0 400 40" className="mt-6 w-full" aria-hidden="true">
+      <rect width="400" height="40" rx="2" className="fill-bench-2" />
+      <rect y="16" width="400" height="8" className="fill-bench-line motion-safe:animate-pulse" />
+      <path d="M0 14h400M0 26h400" className="stroke-lamp" strokeWidth="1" opacity="0.6" />
+    </svg>
+  );
+}
+
+async function readProgress(id: string): Promise<{ readonly state: string; readonly stage: string } | null> {
+  try {
+    const response = await fetch(`/api/practice/${id}/progress`);
+    return response.ok ? await response.json() : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,55 @@
+"use client";
+
+import Link from "next/link";
+import { useActionState } from "react";
+import { Button } from "@/app/_ui/button";
+import { Notice } from "@/app/_ui/notice";
+import { Sheet } from "@/app/_ui/sheet";
+import type { DemoState, openDemo, setUp, signInFromDemo } from "./actions";
+import { DemoAccounts } from "./demo-accounts";
+import { OwnWorkshopForm } from "./own-workshop-form";
+
+interface FirstStartProps {
+  readonly isSetUp: boolean;
+  readonly setUp: typeof setUp;
+  readonly openDemo: typeof openDemo;
+  readonly signInFromDemo: typeof signInFromDemo;
+}
+
+/** The two ways to begin, and the demo's passwords, which are shown here and nowhere again. */
+export function FirstStart({ isSetUp, setUp, openDemo, signInFromDemo }: FirstStartProps) {
+  const [demo, sendDemo] = useActionState<DemoState | null>(openDemo, null);
+  if (demo?.step === "opened") {
+    return <DemoAccounts workshop={demo.workshop} accounts={demo.accounts} signIn={signInFromDemo} />;
+  }
+  if (isSetUp) {
+    return (
+      <p className="mt-6">
+        This workshop is set up already. <Link href="/sign-in">Sign in</Link>
+      </p>
+    );
+  }
+  return (
+    <div className="mt-6 grid gap-5 lg:grid-cols-[3fr_2fr]">
+      <Sheet title="Your own workshop">
+        <OwnWorkshopForm setUp={setUp} />
+      </Sheet>
+      <Sheet title="A look round first">
+        <p className="mt-2 text-ink-2">
+          Opens an invented workshop with one tutor and four learners. Their passwords are drawn by chance and shown
+          once.
+        </p>
+        <form action={sendDemo} className="mt-4 space-y-4">
+          {demo?.step === "refused" && <Notice>{demo.problem.message}</Notice>}
+          <Button type="submit" look="quiet">
+            Open the demo workshop
+          </Button>
+        </form>
+        <p className="mt-4 text-sm text-ink-2">
+          To change to a workshop of your own later, stop Toeline, move the folder <code>data</code> away and start it
+          again.
+        </p>
+      </Sheet>
+    </div>
+  );
+}

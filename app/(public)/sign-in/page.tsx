@@ -1,0 +1,22 @@
+import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import { currentActor } from "@/app/_server/session";
+import { PageFrame } from "@/app/_ui/page-frame";
+import { readWorkshop } from "@/prisma/stores/workshops";
+import { signIn } from "./actions";
+import { SignInForm } from "./sign-in-form";
+
+export const metadata: Metadata = { title: "Sign in" };
+
+export default async function SignInPage({ searchParams }: PageProps<"/sign-in">) {
+  const actor = await currentActor();
+  if (actor) redirect("/");
+  const workshop = await readWorkshop();
+  if (!workshop) redirect("/setup");
+  const { to } = await searchParams;
+  return (
+    <PageFrame title={workshop.name} lead="Sign in to get to your bench." isNarrow>
+      <SignInForm signIn={signIn} to={typeof to === "string" ? to : "/"} canJoin={workshop.allowsOwnAccounts} />
+    </PageFrame>
+  );
+}

@@ -1,0 +1,46 @@
+"use client";
+
+import Link from "next/link";
+import { useActionState } from "react";
+import { Button } from "@/app/_ui/button";
+import { Field } from "@/app/_ui/field";
+import { Notice } from "@/app/_ui/notice";
+import type { signIn } from "./actions";
+
+interface SignInFormProps {
+  readonly signIn: typeof signIn;
+  /** Where to go afterwards. */
+  readonly to: string;
+  readonly canJoin: boolean;
+}
+
+export function SignInForm({ signIn: action, to, canJoin }: SignInFormProps) {
+  const [problem, send] = useActionState(action, null);
+  return (
+    <>
+      <form action={send} className="mt-6 space-y-4 rounded-md border border-line bg-sheet p-6">
+        {problem && <Notice>{problem.message}</Notice>}
+        <input type="hidden" name="to" value={to} />
+        <Field
+          name="username"
+          label="Sign-in name"
+          autoComplete="username"
+          autoCapitalize="none"
+          spellCheck={false}
+          defaultValue={problem?.typed.username}
+          required
+        />
+        <Field name="password" label="Password" type="password" autoComplete="current-password" required />
+        <Button type="submit">Sign in</Button>
+      </form>
+      {canJoin && (
+        <p className="mt-4">
+          New here?{" "}
+          <Link href="/join" className="font-medium text-action underline underline-offset-4">
+            Make your own account to practise
+          </Link>
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,116 @@
+"use client";
+
+import Link from "next/link";
+import { useActionState } from "react";
+import { Button } from "@/app/_ui/button";
+import { LocalTime } from "@/app/_ui/local-time";
+import { SECTION_NAMES } from "@/app/_ui/section-names";
+import { Verdict } from "@/app/_ui/verdict";
+import type { SectionMark } from "@/lib/practice";
+import { shownMark } from "@/lib/results";
+import { FACES } from "@/lib/weld";
+import type { Person } from "@/lib/workshop";
+import { AccessSlip } from "./access-slip";
+import type { renew } from "./actions";
+
+interface LearnersTableProps {
+  readonly learners: readonly DeskLearner[];
+  readonly renew: typeof renew;
+}
+
+interface DeskLearner {
+  readonly person: Person;
+  readonly openCount: number;
+  readonly handedIn: readonly {
+    readonly id: string;
+    readonly handedInAt: Date;
+    readonly marks: readonly SectionMark[];
+  }[];
+}
+
+export function LearnersTable({ learners, renew: action }: LearnersTableProps) {
+  const [state, send] = useActionState(action, null);
+  if (learners.length === 0) {
+    return (
+      <p className="mt-2 text-ink-2">
+        Every learner gets a row here, with their last marks and what they have unfinished.
+      </p>
+    );
+  }
+  return (
+    <>
+      <div className="mt-3 empty:hidden">
+        <AccessSlip state={state} />
+      </div>
+      <div className="overflow-x-auto">
+        <table className="mt-1 w-full text-left">
+          <thead className="text-sm text-ink-2">
+            <tr>
+              <th className="py-2 font-medium">Learner</th>
+              <th className="py-2 pr-6 text-right font-medium">Handed in</th>
+              <th className="py-2 pr-6 text-right font-medium">Unfinished</th>
+              <th className="py-2 font-medium">Last plate</th>
+              {FACES.map((face) => (
+                <th key={face} className="py-2 font-medium">
+                  {SECTION_NAMES[face]}
+                </th>
+              ))}
+              <th>
+                <span className="sr-only">What you can do</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {learners.map(({ person, openCount, handedIn }) => (
+              <tr key={person.id} className="border-t border-line">
+                <th scope="row" className="py-2 pr-4 font-medium">
+                  {person.name}
+                  <span className="block font-mono text-sm font-normal text-ink-2">{person.signInName}</span>
+                </th>
+                <td className="py-2 pr-6 text-right">{handedIn.length}</td>
+                <td className="py-2 pr-6 text-right">{openCount}</td>
+                <LastPlate last={handedIn[0]} />
+                <td className="py-2 text-right">
+                  <form action={send}>
+                    <input type="hidden" name="learner" value={person.id} />
+                    <Button type="submit" look="quiet">
+                      New password
+                    </Button>
+                  </form>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
+
+function LastPlate({ last }: { readonly last: DeskLearner["handedIn"][number] | undefined }) {
+  if (!last) {
+    return (
+      <td colSpan={1 + FACES.length} className="py-2 text-ink-2">
+        none yet
+      </td>
+    );
+  }
+  return (
+    <>
+      <td className="py-2 pr-4">
+        <Link
+          href={`/practice/${last.id}/marks`}
+          className="rounded py-2 font-medium text-action underline underline-offset-4"
+        >
+          <LocalTime at={last.handedInAt} withTime={false} />
+        </Link>
+      </td>
+      {last.marks.map((mark) => (
+        <td key={mark.section} className="py-2 pr-4 whitespace-nowrap">
+          <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
+          <Verdict isPassed={mark.isPassed} />
+        </td>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,18 @@
+"use client";
+
+import Link from "next/link";
+import { usePathname } from "next/navigation";
+import type { ReactNode } from "react";
+
+export function HeaderLink({ href, children }: { readonly href: string; readonly children: ReactNode }) {
+  const isHere = usePathname() === href;
+  return (
+    <Link
+      href={href}
+      aria-current={isHere ? "page" : undefined}
+      className="rounded px-3 py-2 text-sm text-bench-dim hover:bg-bench-2 hover:text-bench-text aria-[current=page]:bg-bench-2 aria-[current=page]:text-bench-text aria-[current=page]:shadow-[inset_0_-2px_0_var(--color-lamp)]"
+    >
+      {children}
+    </Link>
+  );
+}

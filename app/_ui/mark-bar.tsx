@@ -1,0 +1,23 @@
+import type { SectionMark } from "@/lib/practice";
+import { shownMark } from "@/lib/results";
+import { SECTION_NAMES } from "./section-names";
+import { Verdict } from "./verdict";
+
+/** One section's mark as a bar against its own threshold, and in words. */
+export function MarkBar({ mark }: { readonly mark: SectionMark }) {
+  const shown = shownMark(mark.markThousandths);
+  return (
+    <div className="grid grid-cols-[5.5rem_1fr_4rem_9rem] items-center gap-3 text-sm">
+      <span>{SECTION_NAMES[mark.section]}</span>
+      <svg viewBox="0 0 100 12" preserveAspectRatio="none" className="h-4 w-full" aria-hidden="true">
+        <rect y="3" width="100" height="6" className="fill-paper-2" />
+        <rect y="3" width={shown} height="6" className={mark.isPassed ? "fill-found" : "fill-missed"} />
+        <rect x={mark.passMark - 0.4} width="0.8" height="12" className="fill-ink" />
+      </svg>
+      <span className="text-right font-semibold">{shown.toFixed(1)}</span>
+      <span className="text-ink-2">
+        <Verdict isPassed={mark.isPassed} /> <span className="whitespace-nowrap">(needs {mark.passMark})</span>
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+import Link from "next/link";
+import type { Practice } from "@/lib/practice";
+import { shownMark } from "@/lib/results";
+import { FACES } from "@/lib/weld";
+import { LocalTime } from "./local-time";
+import { SECTION_NAMES } from "./section-names";
+import { Verdict } from "./verdict";
+
+/** One row a plate, the latest first. */
+export function MarksTable({
+  practices,
+}: {
+  readonly practices: readonly Pick<Practice, "id" | "handedInAt" | "marks">[];
+}) {
+  return (
+    <table className="mt-3 w-full text-left">
+      <thead className="text-sm text-ink-2">
+        <tr>
+          <th className="py-2 font-medium">Handed in</th>
+          {FACES.map((face) => (
+            <th key={face} className="py-2 font-medium">
+              {SECTION_NAMES[face]}
+            </th>
+          ))}
+          <th>
+            <span className="sr-only">Mark sheet</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {practices.map(({ id, handedInAt, marks }) => (
+          <tr key={id} className="border-t border-line">
+            <th scope="row" className="py-3 pr-4 font-normal">
+              {handedInAt && <LocalTime at={handedInAt} />}
+            </th>
+            {marks.map((mark) => (
+              <td key={mark.section} className="py-3 pr-4">
+                <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>
+                <span className="text-ink-2"> needs {mark.passMark} </span>
+                <Verdict isPassed={mark.isPassed} />
+              </td>
+            ))}
+            <td className="py-3 text-right">
+              <Link
+                href={`/practice/${id}/marks`}
+                className="rounded py-2 font-medium text-action underline underline-offset-4"
+              >
+                Mark sheet
+              </Link>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

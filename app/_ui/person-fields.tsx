@@ -1,0 +1,63 @@
+import { Field } from "./field";
+
+interface PersonFieldsProps {
+  readonly problems?: Readonly<Record<string, string>>;
+  readonly typed?: Readonly<Record<string, string>>;
+}
+
+/** Who somebody is and how they will sign in. */
+export function PersonFields({ problems = {}, typed = {} }: PersonFieldsProps) {
+  return (
+    <>
+      <div className="grid gap-4 sm:grid-cols-2">
+        <Field
+          name="name"
+          label="Your name"
+          autoComplete="name"
+          maxLength={60}
+          required
+          defaultValue={typed.name}
+          problem={problems.name}
+        />
+        <Field
+          name="signInName"
+          label="Sign-in name"
+          autoComplete="username"
+          autoCapitalize="none"
+          spellCheck={false}
+          maxLength={30}
+          required
+          defaultValue={typed.signInName}
+          hint="3 to 30 letters, digits, dots, hyphens."
+          problem={problems.signInName}
+        />
+      </div>
+      <PasswordFields problems={problems} />
+    </>
+  );
+}
+
+/** A new password, twice. */
+export function PasswordFields({ problems = {} }: { readonly problems?: Readonly<Record<string, string>> }) {
+  return (
+    <div className="grid gap-4 sm:grid-cols-2">
+      <Field
+        name="password"
+        label="Password"
+        type="password"
+        autoComplete="new-password"
+        required
+        hint="At least 10 characters."
+        problem={problems.password}
+      />
+      <Field
+        name="confirmation"
+        label="The same password again"
+        type="password"
+        autoComplete="new-password"
+        required
+        problem={problems.confirmation}
+      />
+    </div>
+  );
+}
