@@ -13,8 +13,8 @@ interface Planned {
 }
 
 const ROOT_SCALE = 0.6;
-/** Open length between crater and restart of a gap, in half widths of the run. */
-const GAP = { least: 0.9, most: 1.35 };
+/** Open length between the crater's front and the rear edge of the restart, mm. */
+const GAP = { least: 1.4, most: 3.6 };
 
 /** Ends one electrode and starts the next badly: on top of the crater ("hump") or beyond it ("gap"). */
 function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStream): Planned | null {
@@ -24,18 +24,16 @@ function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStre
   const halfWidth = run.halfWidth[i];
   const scale = work.face === "root" ? ROOT_SCALE : 1;
   const shape = request.variant === "gap" ? "gap" : "hump";
-  const ahead =
-    shape === "gap"
-      ? halfWidth * random.uniform(GAP.least, GAP.most)
-      : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
+  const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
+  const open = random.uniform(GAP.least, GAP.most) * (work.face === "root" ? 0.7 : 1);
+  const ahead = shape === "gap" ? rearRadius + open : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
   // The gap, or the hump's crest just behind the new start, comes to lie at x.
-  const front = request.x - run.direction * (shape === "gap" ? ahead / 2 : ahead + CREST_BEHIND);
+  const front = request.x - run.direction * (shape === "gap" ? open / 2 : ahead + CREST_BEHIND);
   const stop = placeStop(run, front);
   if (!stop) return null;
   const start = front + run.direction * ahead;
   const shift = (random.chance(0.5) ? 1 : -1) * random.uniform(0.55, 1.1) * scale;
   const widen = random.uniform(0.3, 0.8) * scale;
-  const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
   const lapSeed = random.seed();
   stop.earlier.crater = (shape === "gap" ? random.uniform(1, 1.3) : random.uniform(0.7, 1)) * scale;
   setStart(stop.later, run.direction, start);

@@ -1,7 +1,7 @@
 import { clamp, ease, mix } from "../../math";
-import { forEachPixel, gradient1, gradient2, hash01, nearestColumn, sampleAt } from "../../surface";
+import { forEachPixel, gradient1, gradient2, hash01, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
-import { toeAt } from "../runs/edit";
+import { middleOfWeld, runEdgeAt, toeAt } from "../runs/edit";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { measuredSlag } from "./measured-mask";
 import { between, TONES } from "./tones";
@@ -37,11 +37,10 @@ function middleLine(work: FaceWork, request: FeatureRequest): Line {
   const last = work.plan.runs.length - 1;
   if (request.variant !== "between" || last < 1) return (x) => toeAt(work, request.side, x, 1.2) - 0.2 * request.side;
   const run = Math.min(request.run ?? last, last);
-  const edge = request.side > 0 && run < last ? work.runPlus[run] : work.runMinus[Math.max(1, run)];
+  const isUnderNext = request.side > 0 && run < last;
   return (x) => {
-    let sum = 0;
-    for (let q = -2; q <= 2; q++) sum += edge[nearestColumn(work.strip.grid, x + 0.4 * q)];
-    return Number.isFinite(sum) ? sum / 5 : 0;
+    const edge = isUnderNext ? runEdgeAt(work, run, 1, x, 0.8) : runEdgeAt(work, Math.max(1, run), -1, x, 0.8);
+    return Number.isNaN(edge) ? middleOfWeld(work, x) : edge;
   };
 }
 
