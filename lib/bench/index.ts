@@ -27,6 +27,7 @@ export {
   type TorchHeight,
   torchOnScreen,
   turnTorch,
+  WORKSHOP_LIGHT,
 } from "./torch";
 export {
   bounded,

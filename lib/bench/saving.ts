@@ -12,16 +12,18 @@ export interface Saving {
   readonly failures: number;
   /** When the server last confirmed, as it said; null before the first time. */
   readonly savedAt: string | null;
-  /** Why the server refused, in words. A refusal is final: sending again would not help. */
-  readonly refusal: string | null;
+  /** Why the server refused, in words: sending the same again would not help. A lasting one no edit can mend. */
+  readonly refusal: { readonly reason: string; readonly isLasting: boolean } | null;
 }
 
 export type SavingEvent =
-  | { readonly kind: "edited" }
+  | { readonly kind: "edited"; readonly sequence: number }
+  /** Goes on from a version that the server has, after a refusal. */
+  | { readonly kind: "restarted"; readonly sequence: number }
   | { readonly kind: "sending" }
   | { readonly kind: "confirmed"; readonly sequence: number; readonly savedAt: string }
   | { readonly kind: "failed" }
-  | { readonly kind: "refused"; readonly reason: string };
+  | { readonly kind: "refused"; readonly reason: string; readonly isLasting: boolean };
 
 /** Starts from what the server has and what this browser kept: a higher number here is still to be sent. */
 export const startSaving = (server: number, kept: number): Saving => ({
@@ -37,7 +39,9 @@ export const startSaving = (server: number, kept: number): Saving => ({
 export function save(state: Saving, event: SavingEvent): Saving {
   switch (event.kind) {
     case "edited":
-      return { ...state, newest: state.newest + 1 };
+      return { ...state, newest: event.sequence, refusal: state.refusal?.isLasting ? state.refusal : null };
+    case "restarted":
+      return { ...state, newest: event.sequence, confirmed: event.sequence, failures: 0, refusal: null };
     case "sending":
       return { ...state, isSending: true };
     case "confirmed":
@@ -52,7 +56,7 @@ export function save(state: Saving, event: SavingEvent): Saving {
     case "failed":
       return { ...state, isSending: false, failures: state.failures + 1 };
     case "refused":
-      return { ...state, isSending: false, refusal: event.reason };
+      return { ...state, isSending: false, refusal: { reason: event.reason, isLasting: event.isLasting } };
   }
 }
 

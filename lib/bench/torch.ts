@@ -19,7 +19,9 @@ export const MIN_ELEVATION: Degrees = 6;
 export const MAX_ELEVATION: Degrees = 80;
 export const FIRST_TORCH: Torch = { azimuth: 135, elevation: TORCH_HEIGHTS.middle };
 /** From the torch's head to the middle of what is looked at, mm. */
-export const TORCH_DISTANCE: Mm = 280;
+export const TORCH_DISTANCE: Mm = 260;
+/** Brightness of the workshop around, as in the light of lib/surface: a torch is used where it is not bright. */
+export const WORKSHOP_LIGHT = 0.28;
 
 const SIDES = ["right", "top right", "top", "top left", "left", "bottom left", "bottom", "bottom right"] as const;
 

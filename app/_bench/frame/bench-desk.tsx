@@ -1,0 +1,152 @@
+"use client";
+import { useRef, useState } from "react";
+import { centredOn, shareSeen, wholePlate, zoomed } from "@/lib/bench";
+import { ThroughLine } from "../line/through-line";
+import { HandInDialog } from "../report/hand-in-dialog";
+import { ReportPanel } from "../report/report-panel";
+import { SaveNote } from "../report/save-note";
+import { KeyHelp } from "./key-help";
+import { PlateView } from "./plate-view";
+import type { Practice } from "./practice";
+import { ToolRail } from "./tool-rail";
+import { useBench } from "./use-bench";
+import { plateKeys, useUndoKeys } from "./use-bench-keys";
+import { useHandIn } from "./use-hand-in";
+
+export interface BenchDeskProps {
+  readonly practice: Practice;
+  /** Where the marks are to be seen after handing in. */
+  readonly marksUrl: string;
+  /** Where "leave the bench" goes; everything is kept. */
+  readonly leaveUrl: string;
+}
+
+/** The whole bench: plate, weld line, clipboard, and the strip above them. */
+export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
+  const bench = useBench(practice);
+  const { looking, report } = bench;
+  const { writing, autosave } = report;
+  const plate = useRef<HTMLDivElement>(null);
+  const clipboard = useRef<HTMLDivElement>(null);
+  const [isAsking, setIsAsking] = useState(false);
+  const [areKeysShown, setAreKeysShown] = useState(false);
+  const [isSheetUp, setIsSheetUp] = useState(true);
+  const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
+  useUndoKeys(bench);
+
+  const focusReport = () => {
+    setIsSheetUp(true);
+    const row = writing.openId ? `[data-row="${writing.openId}"]` : "button";
+    requestAnimationFrame(() => clipboard.current?.querySelector<HTMLElement>(row)?.focus());
+  };
+  const onKeyDown = plateKeys(bench, { focusReport, showKeys: () => setAreKeysShown(true) });
+  const zoomInMiddle = (factor: number) =>
+    looking.changeView((view) => zoomed(view, factor, { left: view.width / 2, top: view.height / 2 }));
+  const openRow = (number: number) => {
+    const call = writing.report.calls[number - 1];
+    setIsAsking(false);
+    report.write({ kind: "open", id: call.id });
+    bench.showCall(call);
+  };
+
+  return (
+    <div className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
+      <header className="flex min-h-[52px] items-center gap-4 border-bench-line border-b px-3 [grid-area:top]">
+        <a href={leaveUrl} className="flex h-11 items-center rounded px-2 text-bench-dim text-sm underline">
+          Leave the bench
+        </a>
+        <p className="hidden text-sm md:block">
+          Butt plate, process 111. Pass mark: cap face {practice.passMarks.cap} %, root face {practice.passMarks.root} %
+        </p>
+        <div className="ml-auto" />
+        <SaveNote autosave={autosave} onTakeNewer={report.takeNewer} />
+        <button
+          type="button"
+          className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
+          onClick={() => setIsAsking(true)}
+        >
+          Hand in
+        </button>
+      </header>
+
+      <div className="flex min-h-0 min-w-0 [grid-area:plate]">
+        <ToolRail
+          tool={bench.tool}
+          isLensHeld={bench.lensAt !== null}
+          isGaugeOut={bench.gauge.placement !== null}
+          onTool={(tool) => {
+            bench.setTool(tool);
+            if (tool === "gauge" && !bench.gauge.placement) bench.gauge.setDown(bench.cursor);
+          }}
+          onLens={bench.toggleLens}
+          onTurn={bench.turnPlate}
+          onZoom={zoomInMiddle}
+          onWhole={() => looking.changeView(({ width, height }) => wholePlate(width, height))}
+          onKeys={() => setAreKeysShown(true)}
+        />
+        <div className="min-w-0 flex-1">
+          <PlateView bench={bench} ref={plate} onKeyDown={onKeyDown} />
+        </div>
+      </div>
+
+      <div className="min-w-0 [grid-area:line]">
+        <ThroughLine
+          view={looking.view}
+          face={looking.face}
+          calls={writing.report.calls}
+          openId={writing.openId}
+          coverage={bench.coverage}
+          onLookAt={(x) =>
+            looking.changeView((view) =>
+              centredOn(view, looking.face, { x, y: view.up * (looking.face === "cap" ? 1 : -1) }),
+            )
+          }
+          onChoose={(call) => {
+            report.write({ kind: "open", id: call.id });
+            bench.showCall(call);
+          }}
+        />
+      </div>
+
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: Escape from any field of the report leads back to the plate */}
+      <div
+        ref={clipboard}
+        className="flex min-h-0 min-w-0 flex-col [grid-area:report]"
+        onKeyDown={(event) => {
+          if (event.key === "Escape") plate.current?.focus();
+        }}
+      >
+        <button
+          type="button"
+          aria-expanded={isSheetUp}
+          className="sheet-handle h-11 shrink-0 bg-paper-2 text-ink text-sm"
+          onClick={() => setIsSheetUp(!isSheetUp)}
+        >
+          {isSheetUp ? "Lower the report" : `Report: ${writing.report.calls.length} written`}
+        </button>
+        <div className="sheet-body min-h-0 flex-1">
+          <ReportPanel
+            writing={writing}
+            write={report.write}
+            reading={bench.gauge.reading?.ok ? bench.gauge.reading.reading : null}
+            onShow={bench.showCall}
+            onAdd={bench.addPoint}
+          />
+        </div>
+      </div>
+
+      {isAsking && (
+        <HandInDialog
+          report={writing.report}
+          seen={{ cap: shareSeen(bench.coverage, "cap"), root: shareSeen(bench.coverage, "root") }}
+          isSending={handing.isSending}
+          problem={handing.problem}
+          onHandIn={handing.handIn}
+          onClose={() => setIsAsking(false)}
+          onGoToRow={openRow}
+        />
+      )}
+      {areKeysShown && <KeyHelp onClose={() => setAreKeysShown(false)} />}
+    </div>
+  );
+}

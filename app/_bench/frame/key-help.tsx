@@ -1,0 +1,91 @@
+"use client";
+import { useEffect, useRef } from "react";
+
+const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys: string, does: string])[]])[] = [
+  [
+    "Cursor and view (on the plate)",
+    [
+      ["Arrows", "move the cursor 1 mm; with Shift 10 mm, with Alt 0.1 mm"],
+      ["Ctrl + arrows", "move the plate"],
+      ["+  −  0", "closer, further away, the whole plate"],
+      ["Z", "full detail at the cursor"],
+      ["F", "turn the plate over"],
+      ["L", "hold the lens, put it down"],
+    ],
+  ],
+  [
+    "Torch",
+    [
+      ["A  D", "carry it 45 degrees round, against or with the clock"],
+      ["W  S", "lift it, lower it: low, middle, high"],
+    ],
+  ],
+  [
+    "Writing",
+    [
+      ["I", "an indication begins here; again: it ends here"],
+      ["P", "a point indication here"],
+      ["Esc", "leave off drawing; from the report back to the plate"],
+      ["R", "to the report"],
+      ["N  B", "next row, row before"],
+      ["Delete", "delete the open row"],
+      ["Ctrl + Z, Ctrl + Y", "undo, redo"],
+    ],
+  ],
+  [
+    "Gauge",
+    [
+      ["G", "set it down at the cursor"],
+      ["Q  E", "turn it by 15 degrees"],
+      ["H", "put it away"],
+    ],
+  ],
+  [
+    "Tools",
+    [
+      ["V  M", "move the plate, mark"],
+      ["?", "this list"],
+    ],
+  ],
+];
+
+export function KeyHelp({ onClose }: { onClose: () => void }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    if (!dialog.current?.open) dialog.current?.showModal();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      aria-labelledby="keys-title"
+      onClose={onClose}
+      className="m-auto w-[min(44rem,94vw)] rounded-lg bg-sheet p-5 text-ink shadow-2xl backdrop:bg-[#000a]"
+    >
+      <h2 id="keys-title" className="mb-2 font-semibold text-xl">
+        What the keys do
+      </h2>
+      <div className="max-h-[65vh] gap-x-8 overflow-y-auto sm:columns-2">
+        {KEYS.map(([heading, rows]) => (
+          <section key={heading} className="mb-4 break-inside-avoid">
+            <h3 className="font-semibold text-ink-2 text-sm">{heading}</h3>
+            <dl className="text-sm">
+              {rows.map(([keys, does]) => (
+                <div key={keys} className="flex gap-3 border-line border-b py-1">
+                  <dt className="w-32 shrink-0 font-medium">{keys}</dt>
+                  <dd>{does}</dd>
+                </div>
+              ))}
+            </dl>
+          </section>
+        ))}
+      </div>
+      <button
+        type="button"
+        className="mt-2 h-11 rounded bg-action px-5 font-semibold text-sheet"
+        onClick={() => dialog.current?.close()}
+      >
+        Back to the bench
+      </button>
+    </dialog>
+  );
+}

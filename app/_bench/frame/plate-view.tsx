@@ -1,0 +1,73 @@
+"use client";
+import type { KeyboardEvent, Ref } from "react";
+import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
+import { GaugeTray } from "../gauge/gauge-tray";
+import { CallMarks } from "../overlay/call-marks";
+import { CursorCross } from "../overlay/cursor-cross";
+import { DatumRule } from "../overlay/datum-rule";
+import { DrawingBand } from "../overlay/drawing-band";
+import { GaugeMark } from "../overlay/gauge-mark";
+import { Overlay } from "../overlay/overlay";
+import { FACE_NAMES } from "../report/call-words";
+import { SpecimenStage } from "../viewer/specimen-stage";
+import { Spoken } from "./spoken";
+import type { Bench } from "./use-bench";
+
+const CURSORS = { hand: "grab", mark: "crosshair", gauge: "cell" } as const;
+
+export interface PlateViewProps {
+  readonly bench: Bench;
+  readonly ref: Ref<HTMLDivElement>;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+}
+
+/** The plate on the bench with everything that lies on it. */
+export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
+  const { looking, report, gauge, cursor, hover, drawing } = bench;
+  const { face, torch } = looking;
+  const read = hover ?? cursor;
+  return (
+    <SpecimenStage
+      ref={ref}
+      link={bench.link}
+      specimen={bench.specimen}
+      looking={looking}
+      handlers={bench.handlers}
+      lensAt={bench.lensAt}
+      onKeyDown={onKeyDown}
+      cursorStyle={bench.lensAt ? "none" : CURSORS[bench.tool]}
+      label={`${FACE_NAMES[face]} of the plate. Arrow keys move the cursor, question mark tells all keys.`}
+      overlay={(view) => (
+        <Overlay view={view}>
+          <DatumRule view={view} face={face} />
+          <CallMarks view={view} face={face} calls={report.writing.report.calls} openId={report.writing.openId} />
+          {gauge.placement && <GaugeMark view={view} face={face} placement={gauge.placement} />}
+          {drawing && <DrawingBand view={view} face={face} drawing={drawing} />}
+          <CursorCross view={view} face={face} place={cursor} />
+        </Overlay>
+      )}
+    >
+      <p className="pointer-events-none absolute left-2 top-2 z-10 rounded bg-bench/85 px-2 py-1 text-bench-text text-xs tabular-nums">
+        <b>{FACE_NAMES[face]}</b>
+        <span className="ml-3">
+          {read.x.toFixed(1)} mm · {Math.abs(read.y).toFixed(1)} {read.y >= 0 ? "A" : "B"}
+        </span>
+        <span className="ml-3 text-bench-dim">
+          light {sideOfTorch(torch)}, {Math.round(torch.elevation)}°
+        </span>
+      </p>
+      {gauge.placement && (
+        <GaugeTray
+          placement={gauge.placement}
+          reading={gauge.reading}
+          heights={bench.heights}
+          onChange={gauge.setPlacement}
+          onPutAway={gauge.putAway}
+        />
+      )}
+      <Spoken
+        text={`${FACE_NAMES[face]}: ${describePlace(cursor)}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${heightOfTorch(torch)}.`}
+      />
+    </SpecimenStage>
+  );
+}

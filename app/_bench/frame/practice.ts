@@ -1,0 +1,12 @@
+import type { Report } from "@/lib/report";
+import type { Face } from "@/lib/weld";
+
+/** What the bench needs to know of a practice. There is no truth in it. */
+export interface Practice {
+  readonly id: string;
+  readonly passMarks: Readonly<Record<Face, number>>;
+  readonly report: Report;
+  /** Number of the last saved version, 0 before the first. */
+  readonly sequence: number;
+  readonly faces: readonly Face[];
+}

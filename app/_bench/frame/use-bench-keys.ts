@@ -1,0 +1,117 @@
+"use client";
+import { type KeyboardEvent, useEffect } from "react";
+import {
+  centredOn,
+  moveCursor,
+  panned,
+  stepTorch,
+  toScreen,
+  turnTorch,
+  type Viewport,
+  wholePlate,
+  zoomed,
+} from "@/lib/bench";
+import type { Bench } from "./use-bench";
+
+/** Screen pixels per key press when the plate is moved by keys. */
+const PAN_STEP = 90;
+const KEY_ZOOM = 1.35;
+/** Scale of full detail, px per mm: one stored point of the surface to one of the screen, and half again. */
+const DETAIL_SCALE = 12;
+
+export interface BenchKeyActions {
+  readonly focusReport: () => void;
+  readonly showKeys: () => void;
+}
+
+/** Keys of the plate; they act only while the plate itself has the focus, so that typing stays typing. */
+export function plateKeys(bench: Bench, actions: BenchKeyActions) {
+  return (event: KeyboardEvent) => {
+    if (event.target !== event.currentTarget) return;
+    const isHandled = event.ctrlKey || event.metaKey ? panKey(bench, event) : plateKey(bench, actions, event);
+    if (isHandled) event.preventDefault();
+  };
+}
+
+const PANS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [PAN_STEP, 0],
+  ArrowRight: [-PAN_STEP, 0],
+  ArrowUp: [0, PAN_STEP],
+  ArrowDown: [0, -PAN_STEP],
+};
+
+function panKey({ looking }: Bench, event: KeyboardEvent): boolean {
+  const pan = PANS[event.key];
+  if (pan) looking.changeView((view) => panned(view, ...pan));
+  return pan !== undefined;
+}
+
+function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent): boolean {
+  const { looking, cursor, gauge, report } = bench;
+  const moved = moveCursor(cursor, looking.face, event.key, { shift: event.shiftKey, alt: event.altKey });
+  if (moved) {
+    bench.moveCursorTo(moved);
+    return true;
+  }
+  if (event.altKey) return false;
+  const zoomAtCursor = (factor: number) =>
+    looking.changeView((view: Viewport) => zoomed(view, factor, toScreen(view, looking.face, cursor)));
+  const acts: Readonly<Record<string, () => void>> = {
+    "+": () => zoomAtCursor(KEY_ZOOM),
+    "=": () => zoomAtCursor(KEY_ZOOM),
+    "-": () => zoomAtCursor(1 / KEY_ZOOM),
+    "0": () => looking.changeView(({ width, height }) => wholePlate(width, height)),
+    z: () => looking.changeView((view) => centredOn(view, looking.face, cursor, DETAIL_SCALE)),
+    f: bench.turnPlate,
+    l: bench.toggleLens,
+    a: () => looking.setTorch(turnTorch(looking.torch, 1)),
+    d: () => looking.setTorch(turnTorch(looking.torch, -1)),
+    w: () => looking.setTorch(stepTorch(looking.torch, 1)),
+    s: () => looking.setTorch(stepTorch(looking.torch, -1)),
+    i: bench.beginOrEnd,
+    p: bench.addPoint,
+    escape: bench.leaveOff,
+    r: actions.focusReport,
+    n: () => openNeighbour(bench, 1),
+    b: () => openNeighbour(bench, -1),
+    delete: () => report.writing.openId && report.write({ kind: "remove", id: report.writing.openId }),
+    g: () => gauge.setDown(cursor),
+    q: () => gauge.turnOnScreen(15),
+    e: () => gauge.turnOnScreen(-15),
+    h: gauge.putAway,
+    v: () => bench.setTool("hand"),
+    m: () => bench.setTool("mark"),
+    "?": actions.showKeys,
+  };
+  const act = acts[event.key.toLowerCase()];
+  act?.();
+  return act !== undefined;
+}
+
+/** Opens the next or the previous row and goes to its place. */
+function openNeighbour({ report, showCall }: Bench, direction: 1 | -1) {
+  const { calls } = report.writing.report;
+  if (calls.length === 0) return;
+  const now = calls.findIndex(({ id }) => id === report.writing.openId);
+  const next =
+    calls[(now === -1 && direction === -1 ? calls.length - 1 : now + direction + calls.length) % calls.length];
+  report.write({ kind: "open", id: next.id });
+  showCall(next);
+}
+
+/** Undo and redo work wherever the focus is. */
+export function useUndoKeys({ report }: Bench) {
+  const { write } = report;
+  useEffect(() => {
+    const onKey = (event: globalThis.KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      const kind = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : null;
+      if (!kind) return;
+      event.preventDefault();
+      write({ kind });
+    };
+    window.addEventListener("keydown", onKey);
+    return () => window.removeEventListener("keydown", onKey);
+  }, [write]);
+}

@@ -1,0 +1,165 @@
+"use client";
+import { useCallback, useEffect, useRef, useState } from "react";
+import {
+  type Coverage,
+  NOTHING_SEEN,
+  ontoPlate,
+  type Place,
+  revealing,
+  type ScreenPoint,
+  toPlace,
+  withLook,
+} from "@/lib/bench";
+import type { Call } from "@/lib/report";
+import type { Drawing } from "../overlay/drawing-band";
+import type { DragHandlers } from "../viewer/use-gestures";
+import { useLooking } from "../viewer/use-looking";
+import { useSpecimen } from "../viewer/use-specimen";
+import { callAt } from "./call-at";
+import type { Practice } from "./practice";
+import type { Tool } from "./tool";
+import { screenTurn, useGauge } from "./use-gauge";
+import { useWriting } from "./use-writing";
+
+/** A look counts as one after so long, ms. */
+const LOOK_MS = 350;
+/** Scale at which a chosen indication is shown, px per mm, unless the view is closer already. */
+const SHOW_SCALE = 9;
+/** A drawn stretch shorter than this is a point, mm. */
+const LEAST_STRETCH = 0.5;
+
+export type Bench = ReturnType<typeof useBench>;
+
+/** Everything that goes on at the bench, in one place: what is looked at, held, drawn, measured and written. */
+export function useBench(practice: Practice) {
+  const { link, specimen } = useSpecimen(
+    practice.faces.map((face) => ({ face, url: `/api/practice/${practice.id}/surface/${face}` })),
+  );
+  const looking = useLooking(practice.faces[0]);
+  const { face, view } = looking;
+  const state = specimen.faces[face];
+  const heights = state?.kind === "ready" ? state.heights : null;
+
+  const report = useWriting(practice.id, { sequence: practice.sequence, report: practice.report });
+  const { writing, write, add } = report;
+  const gauge = useGauge(face, heights);
+  const [tool, setTool] = useState<Tool>("hand");
+  const [cursor, setCursor] = useState<Place>({ x: 150, y: 0 });
+  const [hover, setHover] = useState<Place | null>(null);
+  const [isLensHeld, setIsLensHeld] = useState(false);
+  const [lensAt, setLensAt] = useState<Place>(cursor);
+  const [drawing, setDrawing] = useState<Drawing | null>(null);
+  const [begun, setBegun] = useState<Place | null>(null);
+  const coverage = useCoverage(looking);
+
+  const placeAt = (at: ScreenPoint) => ontoPlate(toPlace(view!, face, at));
+  const moveCursorTo = useCallback(
+    (place: Place) => {
+      setCursor(place);
+      setLensAt(place);
+      looking.changeView((now) => revealing(now, face, place));
+    },
+    [face, looking.changeView],
+  );
+
+  const addStretch = (from: Place, to: Place) => {
+    const isPoint = Math.abs(to.x - from.x) < LEAST_STRETCH;
+    add({ face, start: from.x, end: isPoint ? null : to.x, across: from.y });
+  };
+  const dragStart = useRef<Place | null>(null);
+
+  const handlers: DragHandlers = {
+    onDragStart: (at) => {
+      if (tool === "hand") return false;
+      if (tool === "gauge") gauge.grab(at, view!);
+      else dragStart.current = placeAt(at);
+      return true;
+    },
+    onDragMove: (at) => {
+      if (tool === "gauge") return gauge.drag(at, view!);
+      const from = dragStart.current;
+      if (from) setDrawing({ start: from.x, end: placeAt(at).x, across: from.y });
+    },
+    onDragEnd: (at) => {
+      if (tool !== "mark" || !drawing || !dragStart.current) return;
+      addStretch(dragStart.current, placeAt(at));
+      setDrawing(null);
+    },
+    onDragCancel: () => setDrawing(null),
+    onTap: (at) => {
+      const place = placeAt(at);
+      setCursor(place);
+      setLensAt(place);
+      if (tool === "mark") return addStretch(place, place);
+      if (tool === "hand") {
+        const call = callAt(writing.report, view!, face, at);
+        if (call) write({ kind: "open", id: call.id });
+      }
+    },
+    onHover: (at) => {
+      const place = at && placeAt(at);
+      setHover(place);
+      if (place && isLensHeld) setLensAt(place);
+    },
+  };
+
+  /** Begins an indication at the cursor, or ends the one begun. */
+  const beginOrEnd = () => {
+    if (!begun) return setBegun(cursor);
+    addStretch(begun, cursor);
+    setBegun(null);
+  };
+  const addPoint = () => add({ face, start: cursor.x, end: null, across: cursor.y });
+
+  const showCall = useCallback(
+    (call: Call) => {
+      if (call.start === null) return;
+      const place = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
+      setCursor(place);
+      setLensAt(place);
+      looking.goTo(call.face, place, Math.max(view?.scale ?? 0, SHOW_SCALE));
+    },
+    [looking.goTo, view?.scale],
+  );
+
+  const turnPlate = () => {
+    setBegun(null);
+    looking.turnPlate();
+  };
+
+  return {
+    link,
+    specimen,
+    looking,
+    heights,
+    report,
+    gauge: { ...gauge, turnOnScreen: (by: number) => gauge.turn(screenTurn(face, by)) },
+    tool,
+    setTool,
+    cursor,
+    moveCursorTo,
+    hover,
+    lensAt: isLensHeld ? lensAt : null,
+    toggleLens: () => setIsLensHeld((now) => !now),
+    drawing: drawing ?? (begun && { start: begun.x, end: cursor.x, across: begun.y }),
+    begun,
+    beginOrEnd,
+    addPoint,
+    leaveOff: () => setBegun(null),
+    coverage,
+    handlers,
+    showCall,
+    turnPlate,
+  };
+}
+
+/** Remembers which stretches were in sight long enough and closely enough. */
+function useCoverage({ face, view, turningTo }: ReturnType<typeof useLooking>): Coverage {
+  const [coverage, setCoverage] = useState(NOTHING_SEEN);
+  useEffect(() => {
+    if (!view || turningTo) return;
+    const timer = setTimeout(() => setCoverage((now) => withLook(now, face, view)), LOOK_MS);
+    return () => clearTimeout(timer);
+  }, [face, view, turningTo]);
+  return coverage;
+}

@@ -1,0 +1,35 @@
+"use client";
+import { useState } from "react";
+import type { Report } from "@/lib/report";
+import { forgetKeptReport } from "../report/kept-report";
+import { sendReport } from "../report/send-report";
+import type { Autosave } from "../report/use-autosave";
+
+/** Hands in the report as it stands on the screen, then goes where the marks are. */
+export function useHandIn(practiceId: string, report: Report, autosave: Autosave, marksUrl: string) {
+  const [isSending, setIsSending] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  const handIn = async () => {
+    setIsSending(true);
+    setProblem(null);
+    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", {
+      sequence: Math.max(1, autosave.saving.newest),
+      report,
+    });
+    if (outcome.kind === "ok" || (outcome.kind === "refused" && outcome.code === "already-handed-in")) {
+      forgetKeptReport(practiceId);
+      autosave.close();
+      window.location.assign(marksUrl);
+      return;
+    }
+    setIsSending(false);
+    setProblem(
+      outcome.kind === "refused"
+        ? outcome.message
+        : "No answer from the server, so nothing was handed in. Your report is kept; try again in a moment.",
+    );
+  };
+
+  return { isSending, problem, handIn };
+}

@@ -1,0 +1,50 @@
+"use client";
+import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
+import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
+import type { Report } from "@/lib/report";
+import type { KeptReport } from "../report/kept-report";
+import { type Autosave, latestReport, useAutosave } from "../report/use-autosave";
+
+export interface ReportWriting {
+  readonly writing: Writing;
+  readonly write: Dispatch<WritingEvent>;
+  readonly autosave: Autosave;
+  /** Writes a new row and opens it. */
+  readonly add: (extent: DrawnExtent) => void;
+  readonly takeNewer: () => void;
+}
+
+type Step = WritingEvent | { readonly kind: "replace"; readonly report: Report };
+
+const step = (state: Writing, event: Step): Writing =>
+  event.kind === "replace" ? startWriting(event.report) : write(state, event);
+
+/** The report being written and its way to the server. */
+export function useWriting(practiceId: string, server: KeptReport): ReportWriting {
+  const [start] = useState(() => latestReport(practiceId, server));
+  const [writing, dispatch] = useReducer(step, start.report, startWriting);
+  const autosave = useAutosave(practiceId, server.sequence, start);
+  const known = useRef(start.report);
+  const { edited } = autosave;
+
+  useEffect(() => {
+    if (known.current === writing.report) return;
+    known.current = writing.report;
+    edited(writing.report);
+  }, [writing.report, edited]);
+
+  const add = useCallback((extent: DrawnExtent) => dispatch({ kind: "add", id: newRowId(), extent }), []);
+  const takeNewer = () => {
+    const report = autosave.takeNewer();
+    if (!report) return;
+    known.current = report;
+    dispatch({ kind: "replace", report });
+  };
+
+  return { writing, write: dispatch, autosave, add, takeNewer };
+}
+
+/** Unlike randomUUID this also works on a plain http address in a workshop's own network. */
+function newRowId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+}

@@ -1,0 +1,1 @@
+export { InspectionBench, type InspectionBenchProps } from "./inspection-bench";

@@ -1,0 +1,191 @@
+"use client";
+import { type KeyboardEvent, type PointerEvent, useRef } from "react";
+import { type Coverage, seenStretches, stretchInSight, ticksBetween, type Viewport } from "@/lib/bench";
+import type { Call } from "@/lib/report";
+import { BUTT_PLATE_LENGTH, type Face } from "@/lib/weld";
+import { typeName } from "../report/call-words";
+
+const LENGTH = BUTT_PLATE_LENGTH;
+const percent = (x: number) => `${(100 * x) / LENGTH}%`;
+
+export interface ThroughLineProps {
+  readonly view: Viewport | null;
+  readonly face: Face;
+  readonly calls: readonly Call[];
+  readonly openId: string | null;
+  readonly coverage: Coverage;
+  readonly onLookAt: (x: number) => void;
+  readonly onChoose: (call: Call) => void;
+}
+
+/**
+ * The weld from end to end as one line: cap indications above, root ones below, what was looked at closely as a trace
+ * on either side, and the stretch in sight as a bracket that can be dragged.
+ */
+export function ThroughLine({ view, face, calls, openId, coverage, onLookAt, onChoose }: ThroughLineProps) {
+  const area = useRef<HTMLDivElement>(null);
+  const grip = useRef<number | null>(null);
+  const sight = view ? stretchInSight(view) : { from: 0, to: LENGTH };
+  const middle = (sight.from + sight.to) / 2;
+
+  const xOf = (event: PointerEvent) => {
+    const box = area.current!.getBoundingClientRect();
+    return ((event.clientX - box.left) / box.width) * LENGTH;
+  };
+  const grab = (event: PointerEvent<HTMLDivElement>) => {
+    if (event.button !== 0 || (event.target as Element).closest("[data-flag]")) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    const x = xOf(event);
+    const isInside = x >= sight.from && x <= sight.to;
+    grip.current = isInside ? x - middle : 0;
+    if (!isInside) onLookAt(x);
+  };
+  const drag = (event: PointerEvent<HTMLDivElement>) => {
+    if (grip.current !== null) onLookAt(xOf(event) - grip.current);
+  };
+  const drop = () => {
+    grip.current = null;
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const target = keyedMiddle(event, middle);
+    if (target === null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    onLookAt(target);
+  };
+
+  return (
+    <section
+      aria-label="The weld from end to end"
+      className="bg-bench px-6 pt-1 pb-1.5 text-bench-dim text-xs"
+      data-line=""
+    >
+      <div
+        ref={area}
+        className="relative h-[84px] cursor-ew-resize touch-none select-none"
+        onPointerDown={grab}
+        onPointerMove={drag}
+        onPointerUp={drop}
+        onPointerCancel={drop}
+      >
+        <FaceTrace face="cap" isUp={face === "cap"} seen={coverage.cap} />
+        <FaceTrace face="root" isUp={face === "root"} seen={coverage.root} />
+        <div className="absolute inset-x-0 top-[31px] h-[22px] rounded-sm border border-bench-line bg-[#cfcabd]">
+          {ticksBetween(0, LENGTH, 2).map(({ at, kind }) => (
+            <span
+              key={at}
+              className={`absolute top-0 w-px bg-ink ${kind === "long" ? "h-2.5" : kind === "middle" ? "h-2" : "h-1 opacity-60"}`}
+              style={{ left: percent(at) }}
+            />
+          ))}
+          {ticksBetween(0, LENGTH, 2)
+            .filter(({ at }) => at % 50 === 0)
+            .map(({ at }) => (
+              <span
+                key={at}
+                className="absolute bottom-[-1px] w-10 -translate-x-1/2 text-center text-[10px] text-ink tabular-nums leading-3"
+                style={{ left: percent(at) }}
+              >
+                {at}
+              </span>
+            ))}
+        </div>
+        <div
+          role="slider"
+          tabIndex={0}
+          aria-label="Stretch in sight"
+          aria-valuemin={0}
+          aria-valuemax={LENGTH}
+          aria-valuenow={Math.round(middle)}
+          aria-valuetext={`${Math.round(sight.from)} to ${Math.round(sight.to)} mm from the datum`}
+          onKeyDown={onKeyDown}
+          className="absolute inset-y-[24px] rounded-sm border-2 border-lamp bg-lamp/10 shadow-[0_0_0_1px_#0b0e10]"
+          style={{ left: percent(sight.from), width: percent(sight.to - sight.from) }}
+        />
+        {calls.map((call, index) =>
+          call.start === null ? null : (
+            <Flag
+              key={call.id}
+              call={call}
+              number={index + 1}
+              isOpen={call.id === openId}
+              onChoose={() => onChoose(call)}
+            />
+          ),
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** Steps along the weld, mm: arrow keys, page keys, ends. */
+function keyedMiddle(event: KeyboardEvent, middle: number): number | null {
+  switch (event.key) {
+    case "ArrowLeft":
+      return middle - (event.shiftKey ? 10 : 2);
+    case "ArrowRight":
+      return middle + (event.shiftKey ? 10 : 2);
+    case "PageUp":
+      return middle - 30;
+    case "PageDown":
+      return middle + 30;
+    case "Home":
+      return 0;
+    case "End":
+      return LENGTH;
+    default:
+      return null;
+  }
+}
+
+function FaceTrace({ face, isUp, seen }: { face: Face; isUp: boolean; seen: readonly boolean[] }) {
+  const top = face === "cap" ? "top-[26px]" : "top-[55px]";
+  const words = face === "cap" ? "top-0" : "bottom-0";
+  return (
+    <>
+      <span className={`absolute -left-1 ${words} ${isUp ? "font-semibold text-bench-text" : ""}`}>
+        {face === "cap" ? "Cap" : "Root"}
+      </span>
+      {seenStretches(seen).map(({ from, to }) => (
+        <span
+          key={from}
+          className={`absolute h-[3px] rounded bg-[#8fb7c4] ${top}`}
+          style={{ left: percent(from), width: percent(to - from) }}
+        />
+      ))}
+    </>
+  );
+}
+
+interface FlagProps {
+  readonly call: Call;
+  readonly number: number;
+  readonly isOpen: boolean;
+  readonly onChoose: () => void;
+}
+
+/** A numbered flag over (cap) or under (root) the place, with its extent as a bar on the line. */
+function Flag({ call, number, isOpen, onChoose }: FlagProps) {
+  const start = call.start ?? 0;
+  const end = call.end ?? start;
+  const isCap = call.face === "cap";
+  const colour = isOpen ? "bg-lamp text-ink" : "bg-sheet text-ink";
+  return (
+    <>
+      <span
+        className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[27px]" : "top-[54px]"}`}
+        style={{ left: percent(start), width: percent(end - start) }}
+      />
+      <button
+        type="button"
+        data-flag=""
+        aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${start} mm: go there`}
+        className={`absolute grid h-6 min-w-6 -translate-x-1/2 cursor-pointer place-items-center rounded-sm px-1 font-semibold text-[11px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${isCap ? "top-0" : "bottom-0"}`}
+        style={{ left: percent((start + end) / 2) }}
+        onClick={onChoose}
+      >
+        {number}
+      </button>
+    </>
+  );
+}

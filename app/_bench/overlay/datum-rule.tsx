@@ -1,0 +1,57 @@
+"use client";
+import { Group, Line, Rect, Text } from "react-konva";
+import { ticksBetween, toScreen, type Viewport } from "@/lib/bench";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type Face, upOnScreen } from "@/lib/weld";
+import { DRAWN, DRAWN_FONT } from "./palette";
+
+const RULE_HEIGHT = 26;
+const TICK_LENGTHS = { long: 12, middle: 9, short: 5 } as const;
+
+/** A steel rule laid along the lower edge of the plate, zero at the datum; when that is out of sight, along the screen's. */
+export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
+  const lower = toScreen(view, face, { x: 0, y: -upOnScreen(face) * (BUTT_PLATE_WIDTH / 2) }).top;
+  const top = Math.min(lower + 6, view.height - RULE_HEIGHT - 4);
+  const leftOf = (x: number) => toScreen(view, face, { x, y: 0 }).left;
+  const from = Math.max(0, view.x - view.width / view.scale / 2);
+  const to = Math.min(BUTT_PLATE_LENGTH, view.x + view.width / view.scale / 2);
+  const left = Math.max(leftOf(0), -10);
+  const right = Math.min(leftOf(BUTT_PLATE_LENGTH), view.width + 10);
+  return (
+    <Group y={top}>
+      <Rect
+        x={left - 1}
+        width={right - left + 2}
+        height={RULE_HEIGHT}
+        fill={DRAWN.ruleFill}
+        opacity={0.93}
+        stroke={DRAWN.dark}
+        strokeWidth={1}
+        cornerRadius={2}
+      />
+      {ticksBetween(from, to, view.scale, 4).map(({ at, kind }) => (
+        <Line
+          key={at}
+          points={[leftOf(at), 0, leftOf(at), TICK_LENGTHS[kind]]}
+          stroke={DRAWN.ruleInk}
+          strokeWidth={kind === "long" ? 1.4 : 1}
+          opacity={kind === "short" ? 0.65 : 1}
+        />
+      ))}
+      {ticksBetween(from, to, view.scale, 4)
+        .filter(({ kind }) => kind === "long")
+        .map(({ at }) => (
+          <Text
+            key={at}
+            x={leftOf(at) - 25}
+            y={13}
+            width={50}
+            align="center"
+            text={at === 0 ? "0 datum" : String(at)}
+            fontSize={11}
+            fontFamily={DRAWN_FONT}
+            fill={DRAWN.ruleInk}
+          />
+        ))}
+    </Group>
+  );
+}

@@ -1,0 +1,126 @@
+"use client";
+import { type Dispatch, useEffect, useRef } from "react";
+import type { WritingEvent } from "@/lib/bench";
+import { imperfection } from "@/lib/imperfections";
+import type { Call } from "@/lib/report";
+import { FACES } from "@/lib/weld";
+import { FACE_NAMES, isPoint, SIZE_LABELS } from "./call-words";
+import { NumberField } from "./number-field";
+import { TypePicker } from "./type-picker";
+
+export interface CallFormProps {
+  readonly call: Call;
+  readonly number: number;
+  /** What the gauge reads now, if it stands and reads. */
+  readonly reading: number | null;
+  readonly write: Dispatch<WritingEvent>;
+  readonly onShow: () => void;
+}
+
+/** One row of the report, open: its fields in the order they are read out. */
+export function CallForm({ call, number, reading, write, onShow }: CallFormProps) {
+  const form = useRef<HTMLFieldSetElement>(null);
+  const sizeKind = call.type ? imperfection(call.type).size : null;
+  const onLeave = () => write({ kind: "leave-field" });
+
+  // an indication just drawn needs its name next
+  const { id, type } = call;
+  const isUnnamed = type === null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when the row is opened
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: "nearest" });
+    if (isUnnamed) form.current?.querySelector<HTMLInputElement>('[role="combobox"]')?.focus({ preventScroll: true });
+  }, [id]);
+
+  return (
+    <fieldset ref={form} className="space-y-2.5 border-lamp border-l-4 bg-sheet px-3 py-3">
+      <legend className="sr-only">Indication {number}</legend>
+      <div className="flex gap-2" role="radiogroup" aria-label="Face">
+        {FACES.map((face) => (
+          <label
+            key={face}
+            className="flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp"
+          >
+            <input
+              type="radio"
+              name={`face-${call.id}`}
+              checked={call.face === face}
+              onChange={() => write({ kind: "change", id: call.id, field: "face", value: face })}
+              className="sr-only"
+            />
+            {FACE_NAMES[face]}
+          </label>
+        ))}
+      </div>
+      <TypePicker
+        face={call.face}
+        value={call.type}
+        onChange={(value) => write({ kind: "change", id: call.id, field: "type", value })}
+      />
+      <div className="flex gap-2">
+        <NumberField
+          label={isPoint(call) ? "At, from the datum" : "From"}
+          value={call.start}
+          min={0}
+          max={300}
+          onChange={(value) => write({ kind: "change", id: call.id, field: "start", value })}
+          onLeave={onLeave}
+        />
+        {!isPoint(call) && (
+          <NumberField
+            label="To"
+            value={call.end}
+            min={0}
+            max={300}
+            onChange={(value) => write({ kind: "change", id: call.id, field: "end", value })}
+            onLeave={onLeave}
+          />
+        )}
+        <NumberField
+          label="Across, A + / B −"
+          value={call.across}
+          min={-75}
+          max={75}
+          onChange={(value) => write({ kind: "change", id: call.id, field: "across", value })}
+          onLeave={onLeave}
+        />
+      </div>
+      {sizeKind && (
+        <div className="flex items-end gap-2">
+          <NumberField
+            label={SIZE_LABELS[sizeKind]}
+            value={call.size}
+            min={0}
+            max={50}
+            onChange={(value) => write({ kind: "change", id: call.id, field: "size", value })}
+            onLeave={onLeave}
+          />
+          {reading !== null && sizeKind !== "diameter" && (
+            <button
+              type="button"
+              className="mb-4 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
+              onClick={() => {
+                write({ kind: "change", id: call.id, field: "size", value: Math.abs(reading) });
+                onLeave();
+              }}
+            >
+              Take {Math.abs(reading).toFixed(1)} from the gauge
+            </button>
+          )}
+        </div>
+      )}
+      <div className="flex justify-between gap-2 pt-1">
+        <button type="button" className="h-11 rounded px-3 text-action text-sm underline" onClick={onShow}>
+          Show it on the plate
+        </button>
+        <button
+          type="button"
+          className="h-11 rounded px-3 text-missed text-sm underline"
+          onClick={() => write({ kind: "remove", id: call.id })}
+        >
+          Delete this row
+        </button>
+      </div>
+    </fieldset>
+  );
+}

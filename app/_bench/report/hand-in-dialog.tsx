@@ -1,0 +1,105 @@
+"use client";
+import { useEffect, useRef } from "react";
+import { checkForHandIn } from "@/lib/bench";
+import type { Report } from "@/lib/report";
+import { blankName } from "./call-words";
+
+export interface HandInDialogProps {
+  readonly report: Report;
+  /** Share of each face's weld that was looked at closely, 0 to 1. */
+  readonly seen: Readonly<Record<"cap" | "root", number>>;
+  readonly isSending: boolean;
+  readonly problem: string | null;
+  readonly onHandIn: () => void;
+  readonly onClose: () => void;
+  readonly onGoToRow: (number: number) => void;
+}
+
+/** Asks once. It shows what is blank or nearly alike, and never whether anything is right. */
+export function HandInDialog(props: HandInDialogProps) {
+  const { report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
+  const dialog = useRef<HTMLDialogElement>(null);
+  const { blanks, alike } = checkForHandIn(report);
+  const count = report.calls.length;
+
+  useEffect(() => {
+    const element = dialog.current;
+    if (element && !element.open) element.showModal();
+  }, []);
+
+  const rowLink = (number: number) => (
+    <button type="button" className="min-h-9 font-semibold text-action underline" onClick={() => onGoToRow(number)}>
+      No. {number}
+    </button>
+  );
+
+  return (
+    <dialog
+      ref={dialog}
+      aria-labelledby="hand-in-title"
+      onClose={onClose}
+      className="m-auto w-[min(34rem,92vw)] rounded-lg bg-sheet p-0 text-ink shadow-2xl backdrop:bg-[#000a]"
+    >
+      <div className="max-h-[80vh] space-y-4 overflow-y-auto p-5">
+        <h2 id="hand-in-title" className="font-semibold text-xl">
+          Hand in this report?
+        </h2>
+        <p>
+          {count === 0
+            ? "It has no indications: you say this plate is clean on both faces."
+            : `It has ${count} ${count === 1 ? "indication" : "indications"}.`}{" "}
+          Afterwards it cannot be changed.
+        </p>
+        {blanks.length > 0 && (
+          <div>
+            <h3 className="font-semibold">Still blank</h3>
+            <ul>
+              {blanks.map(({ call, number, fields }) => (
+                <li key={call.id}>
+                  {rowLink(number)}: {fields.map((field) => blankName(field, call)).join(", ")}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        {alike.length > 0 && (
+          <div>
+            <h3 className="font-semibold">Nearly alike: the same thing written twice?</h3>
+            <ul>
+              {alike.map(([one, other]) => (
+                <li key={`${one}-${other}`}>
+                  {rowLink(one)} and {rowLink(other)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        <p className="text-ink-2 text-sm">
+          Looked at closely: cap {Math.round(seen.cap * 100)} %, root {Math.round(seen.root * 100)} % of the weld.
+        </p>
+        {problem && (
+          <p role="alert" className="text-missed">
+            {problem}
+          </p>
+        )}
+        <div className="flex flex-wrap justify-end gap-3 pt-1">
+          <button
+            type="button"
+            className="h-11 rounded border border-line px-4"
+            onClick={() => dialog.current?.close()}
+          >
+            Go on inspecting
+          </button>
+          <button
+            type="button"
+            className="h-11 rounded bg-action px-5 font-semibold text-sheet hover:bg-action-2 disabled:opacity-60"
+            disabled={isSending}
+            onClick={onHandIn}
+          >
+            {isSending ? "Handing in..." : "Hand in"}
+          </button>
+        </div>
+      </div>
+    </dialog>
+  );
+}

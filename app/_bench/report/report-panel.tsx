@@ -1,0 +1,57 @@
+"use client";
+import type { Dispatch } from "react";
+import type { Writing, WritingEvent } from "@/lib/bench";
+import type { Call } from "@/lib/report";
+import { ReportTable } from "./report-table";
+
+export interface ReportPanelProps {
+  readonly writing: Writing;
+  readonly write: Dispatch<WritingEvent>;
+  readonly reading: number | null;
+  readonly onShow: (call: Call) => void;
+  readonly onAdd: () => void;
+}
+
+/** The clipboard: the report, undo and redo, a row without drawing. */
+export function ReportPanel({ writing, write, reading, onShow, onAdd }: ReportPanelProps) {
+  const button =
+    "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
+  return (
+    <section aria-label="Report" className="flex h-full min-h-0 flex-col bg-paper text-ink" data-report="">
+      <header className="flex flex-wrap items-center gap-2 border-line border-b px-3 py-2">
+        <h2 className="mr-auto font-semibold">
+          Report{" "}
+          <span className="font-normal text-ink-2 text-sm">
+            {writing.report.calls.length} {writing.report.calls.length === 1 ? "indication" : "indications"}
+          </span>
+        </h2>
+        <button
+          type="button"
+          className={button}
+          disabled={writing.past.length === 0}
+          onClick={() => write({ kind: "undo" })}
+        >
+          Undo
+        </button>
+        <button
+          type="button"
+          className={button}
+          disabled={writing.future.length === 0}
+          onClick={() => write({ kind: "redo" })}
+        >
+          Redo
+        </button>
+      </header>
+      <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
+        <ReportTable writing={writing} write={write} reading={reading} onShow={onShow} />
+        <button
+          type="button"
+          className="m-3 h-11 rounded border border-action border-dashed px-4 text-action text-sm hover:bg-paper-2"
+          onClick={onAdd}
+        >
+          Add a row at the cursor
+        </button>
+      </div>
+    </section>
+  );
+}

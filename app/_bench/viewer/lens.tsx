@@ -1,0 +1,49 @@
+"use client";
+import { MAX_SCALE, type Place, type Viewport } from "@/lib/bench";
+import { type Face, upOnScreen } from "@/lib/weld";
+import { Picture } from "./picture";
+import type { SpecimenLink } from "./specimen-link";
+
+const LENS_SIZE = 232;
+const LENS_POWER = 3.2;
+/** Picture points per mm below which a lens would show nothing new. */
+const LEAST_SCALE = 18;
+
+export interface LensProps {
+  readonly link: SpecimenLink;
+  readonly face: Face;
+  readonly view: Viewport;
+  readonly lamp: readonly [number, number, number];
+  readonly place: Place;
+}
+
+/** A magnifier held over a place: the same light, a few times closer. */
+export function Lens({ link, face, view, lamp, place }: LensProps) {
+  const left = view.width / 2 + (place.x - view.x) * view.scale;
+  const up = place.y * upOnScreen(face);
+  const top = view.height / 2 - (up - view.up) * view.scale;
+  const scale = Math.min(MAX_SCALE, Math.max(LEAST_SCALE, view.scale * LENS_POWER));
+  return (
+    <div
+      data-lens=""
+      className="pointer-events-none absolute left-0 top-0 z-10 overflow-hidden rounded-full border-[3px] border-[#0c0e0f] bg-bench shadow-[0_0_0_2px_#d8d2c2,0_10px_26px_#000c]"
+      style={{
+        width: LENS_SIZE,
+        height: LENS_SIZE,
+        transform: `translate(${left - LENS_SIZE / 2}px, ${top - LENS_SIZE / 2}px)`,
+      }}
+    >
+      <Picture
+        link={link}
+        target="lens"
+        face={face}
+        view={{ width: LENS_SIZE - 6, height: LENS_SIZE - 6, x: place.x, up, scale }}
+        lamp={lamp}
+      />
+      <svg viewBox="-50 -50 100 100" className="absolute inset-0 size-full" aria-hidden="true">
+        <path d="M-9 0h6M3 0h6M0 -9v6M0 3v6" stroke="#000" strokeWidth="2" opacity="0.7" />
+        <path d="M-9 0h6M3 0h6M0 -9v6M0 3v6" stroke="#fff" strokeWidth="0.8" />
+      </svg>
+    </div>
+  );
+}

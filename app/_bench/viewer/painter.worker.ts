@@ -1,0 +1,78 @@
+import type { Painter } from "./painter";
+import { createProcessorPainter } from "./processor-painter";
+import type { PainterAnswer, PainterOrder, PaintRequest, PaintTarget } from "./protocol";
+import { createWebglPainter } from "./webgl-painter";
+
+const scope = self as unknown as DedicatedWorkerGlobalScope;
+/** The newest request of each kind that has not been painted. */
+const wanted = new Map<PaintTarget, PaintRequest>();
+let isPainting = false;
+
+const painter: Painter = createPainter();
+answer({ kind: "ready", means: painter.means });
+
+function createPainter(): Painter {
+  try {
+    return createWebglPainter() ?? createProcessorPainter();
+  } catch {
+    return createProcessorPainter();
+  }
+}
+
+scope.onmessage = async ({ data: order }: MessageEvent<PainterOrder>) => {
+  switch (order.kind) {
+    case "face":
+      painter.takeFace(order.unpacked);
+      answer({ kind: "taken", face: order.unpacked.face });
+      break;
+    case "paint":
+      wanted.set(order.request.target, order.request);
+      break;
+    case "forget":
+      wanted.delete(order.target);
+      break;
+    case "measure":
+      if (painter.hasFace(order.request.face)) {
+        answer({ kind: "measured", timings: await painter.measure(order.request) });
+      }
+      break;
+  }
+  if (!isPainting) await paintWanted();
+};
+
+async function paintWanted() {
+  isPainting = true;
+  try {
+    for (let request = nextRequest(); request; request = nextRequest()) {
+      const current = request;
+      wanted.delete(current.target);
+      const isOutdated = async () => {
+        await letMessagesIn();
+        return wanted.has(current.target) || [...wanted.values()].some(({ isMoving }) => isMoving);
+      };
+      const painted = await painter.paint(current, isOutdated);
+      if (painted) {
+        answer({ kind: "frame", request: current, ...painted }, [painted.bitmap]);
+        await letMessagesIn();
+      } else if (!wanted.has(current.target)) wanted.set(current.target, current);
+    }
+  } catch (error) {
+    answer({ kind: "broken", reason: error instanceof Error ? error.message : String(error) });
+  } finally {
+    isPainting = false;
+  }
+}
+
+/** What moves goes first. */
+function nextRequest(): PaintRequest | undefined {
+  const ready = [...wanted.values()].filter(({ face }) => painter.hasFace(face));
+  return ready.find(({ isMoving }) => isMoving) ?? ready[0];
+}
+
+function letMessagesIn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+function answer(message: PainterAnswer, moved: Transferable[] = []) {
+  scope.postMessage(message, moved);
+}

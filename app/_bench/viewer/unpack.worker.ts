@@ -1,0 +1,64 @@
+import { type DecodedPatch, decodeFace, type Grid, PLATE_GRID, STRIP_GRID } from "@/lib/surface";
+import type { FaceHeights, UnpackAnswer, UnpackedFace, UnpackedPatch, UnpackRequest } from "./protocol";
+import { packRelief } from "./relief";
+
+const scope = self as unknown as DedicatedWorkerGlobalScope;
+
+scope.onmessage = async ({ data }: MessageEvent<UnpackRequest>) => {
+  try {
+    const { unpacked, heights } = await unpack(data);
+    const { strip, plate } = unpacked;
+    const moved = [strip, plate].flatMap((patch) => [
+      patch.height.buffer,
+      patch.relief.buffer,
+      patch.albedo,
+      patch.finish,
+      patch.brushing.values.buffer,
+    ]);
+    answer({ kind: "unpacked", unpacked, heights }, [...moved, heights.strip.buffer, heights.plate.buffer]);
+  } catch (error) {
+    answer({ kind: "failed", face: data.face, reason: error instanceof Error ? error.message : String(error) });
+  }
+};
+
+function answer(message: UnpackAnswer, moved: Transferable[] = []) {
+  scope.postMessage(message, moved);
+}
+
+async function unpack({ url, face }: UnpackRequest): Promise<{ unpacked: UnpackedFace; heights: FaceHeights }> {
+  const response = await fetch(url, { credentials: "same-origin" });
+  if (!response.ok) throw new Error(`the server answered ${response.status}`);
+  const decoded = decodeFace(new Uint8Array(await response.arrayBuffer()));
+  const heights = { strip: decoded.strip.height.slice(), plate: decoded.plate.height.slice() };
+  const [strip, plate] = await Promise.all([
+    unpackPatch(decoded.strip, STRIP_GRID),
+    unpackPatch(decoded.plate, PLATE_GRID),
+  ]);
+  return { unpacked: { face, strip, plate, highest: highestOf(plate.height, strip.height) }, heights };
+}
+
+async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPatch> {
+  const [albedo, finish] = await Promise.all([decodePicture(patch.albedo), decodePicture(patch.finish)]);
+  const { columns, rows, values } = patch.brushing;
+  return {
+    columns: grid.columns,
+    rows: grid.rows,
+    height: patch.height,
+    relief: packRelief(patch.height, grid.columns, grid.rows, grid.perMm),
+    albedo,
+    finish,
+    brushing: { columns, rows, values: values.slice() },
+  };
+}
+
+/** The pixel values are data: no colour profile and no alpha may touch them. */
+function decodePicture(bytes: Uint8Array): Promise<ImageBitmap> {
+  const blob = new Blob([bytes.slice()], { type: "image/webp" });
+  return createImageBitmap(blob, { colorSpaceConversion: "none", premultiplyAlpha: "none" });
+}
+
+function highestOf(...fields: Float32Array[]): number {
+  let highest = 0;
+  for (const field of fields) for (let k = 0; k < field.length; k++) if (field[k] > highest) highest = field[k];
+  return highest;
+}
