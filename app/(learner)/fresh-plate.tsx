@@ -32,7 +32,7 @@ export function FreshPlate({ take, passMarks, canStart }: FreshPlateProps) {
             <Notice>{problem.message}</Notice>
           </div>
         )}
-        <Button type="submit" isLarge disabled={!canStart}>
+        <Button type="submit" look="lamp" isLarge disabled={!canStart}>
           Inspect a fresh plate
         </Button>
         {!canStart && (

@@ -13,7 +13,8 @@ const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
 
 /** Who is signed in; looked up once for each request. */
 export const currentActor = cache(async (): Promise<Actor | null> => {
-  const session = await auth().api.getSession({ headers: await headers() });
+  const incoming = await headers();
+  const session = await auth().api.getSession({ headers: incoming });
   if (!session) return null;
   const { id, name, role } = session.user;
   return { id, name, role: role as Role };

@@ -7,7 +7,7 @@ import { Verdict } from "./verdict";
 export function MarkBar({ mark }: { readonly mark: SectionMark }) {
   const shown = shownMark(mark.markThousandths);
   return (
-    <div className="grid grid-cols-[5.5rem_1fr_4rem_9rem] items-center gap-3 text-sm">
+    <div className="grid grid-cols-[5rem_1fr_3rem_12rem] items-center gap-3 text-sm">
       <span>{SECTION_NAMES[mark.section]}</span>
       <svg viewBox="0 0 100 12" preserveAspectRatio="none" className="h-4 w-full" aria-hidden="true">
         <rect y="3" width="100" height="6" className="fill-paper-2" />
@@ -15,8 +15,8 @@ export function MarkBar({ mark }: { readonly mark: SectionMark }) {
         <rect x={mark.passMark - 0.4} width="0.8" height="12" className="fill-ink" />
       </svg>
       <span className="text-right font-semibold">{shown.toFixed(1)}</span>
-      <span className="text-ink-2">
-        <Verdict isPassed={mark.isPassed} /> <span className="whitespace-nowrap">(needs {mark.passMark})</span>
+      <span className="whitespace-nowrap text-ink-2">
+        <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
       </span>
     </div>
   );

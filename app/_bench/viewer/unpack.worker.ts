@@ -28,13 +28,21 @@ function answer(message: UnpackAnswer, moved: Transferable[] = []) {
 async function unpack({ url, face }: UnpackRequest): Promise<{ unpacked: UnpackedFace; heights: FaceHeights }> {
   const response = await fetch(url, { credentials: "same-origin" });
   if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  const decoded = decodeFace(new Uint8Array(await response.arrayBuffer()));
+  const decoded = decodeFace(await unzip(new Uint8Array(await response.arrayBuffer())));
   const heights = { strip: decoded.strip.height.slice(), plate: decoded.plate.height.slice() };
   const [strip, plate] = await Promise.all([
     unpackPatch(decoded.strip, STRIP_GRID),
     unpackPatch(decoded.plate, PLATE_GRID),
   ]);
   return { unpacked: { face, strip, plate, highest: highestOf(plate.height, strip.height) }, heights };
+}
+
+/** The server sends a face as the gzip file that it keeps, since Next takes the Content-Encoding off a route's answer. */
+async function unzip(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
+  const isZipped = bytes[0] === 0x1f && bytes[1] === 0x8b;
+  if (!isZipped) return bytes;
+  const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Uint8Array(await new Response(plain).arrayBuffer());
 }
 
 async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPatch> {

@@ -24,7 +24,9 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
     if (hasFailed) return;
     const timer = setInterval(async () => {
       const progress = await readProgress(id);
-      setTrouble(progress ? "" : "The workshop's server does not answer just now. Your practice is kept; this page asks again.");
+      setTrouble(
+        progress ? "" : "The workshop's server does not answer just now. Your practice is kept; this page asks again.",
+      );
       if (!progress) return;
       setStage(progress.stage);
       if (progress.state !== "making") router.refresh();
@@ -39,9 +41,15 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
   };
 
   return (
-    <main id="main" tabIndex={-1} className="grid min-h-screen place-items-center bg-bench p-8 text-bench-text outline-none">
+    <main
+      id="main"
+      tabIndex={-1}
+      className="grid min-h-screen place-items-center bg-bench p-8 text-bench-text outline-none"
+    >
       <div className="w-full max-w-xl">
-        <h1 className="text-2xl font-semibold">{hasFailed ? "This plate could not be made" : "Your plate is being welded"}</h1>
+        <h1 className="text-2xl font-semibold">
+          {hasFailed ? "This plate could not be made" : "Your plate is being welded"}
+        </h1>
         {hasFailed ? (
           <>
             <p className="mt-2 text-bench-dim">

@@ -5,7 +5,10 @@ import { readSurface } from "@/app/_server/use-cases/read-surface";
 /** A specimen never changes once it is made, so a browser may keep its surfaces for good; nobody between may. */
 const CACHE = "private, max-age=31536000, immutable";
 
-/** The packed surface of one face, see `decodeFace` in lib/surface. */
+/**
+ * The packed surface of one face, see `decodeFace` in lib/surface, as a gzip file: Next takes Content-Encoding off the
+ * answers of routes, so the browser unzips it itself.
+ */
 export async function GET(request: Request, { params }: RouteContext<"/api/practice/[id]/surface/[face]">) {
   const { id, face } = await params;
   const read = await readSurface(await currentCaller(), id, face);
@@ -13,12 +16,5 @@ export async function GET(request: Request, { params }: RouteContext<"/api/pract
   const etag = `"${read.specimenId}-${face}"`;
   const headers = { etag, "cache-control": CACHE, vary: "cookie" };
   if (request.headers.get("if-none-match") === etag) return new Response(null, { status: 304, headers });
-  return new Response(read.bytes, {
-    headers: {
-      ...headers,
-      "content-type": "application/octet-stream",
-      "content-encoding": "gzip",
-      "content-length": String(read.bytes.byteLength),
-    },
-  });
+  return new Response(read.bytes, { headers: { ...headers, "content-type": "application/gzip" } });
 }
