@@ -1,2 +1,8 @@
+export { tackPlaces } from "./dressing";
+export { finishPlate } from "./finish-plate";
+export { type GlobulePlace, placeGlobule } from "./globule";
 export { grindBand } from "./ground-band";
+export { paintHeat } from "./heat";
 export { layParentPlate } from "./parent-plate";
+export { scatterSpatter } from "./spatter";
+export { leaveWorkshopMarks } from "./workshop-marks";
