@@ -1,0 +1,119 @@
+import { imperfection } from "@/lib/imperfections";
+import type { Call } from "@/lib/report";
+import type { AccountLine, Part } from "@/lib/results";
+import type { TruthView } from "./sheet-view";
+
+/** What one line of the account says in words. */
+export interface LineWords {
+  readonly title: string;
+  /** One or two sentences: what happened, and what it would have needed. */
+  readonly story: string;
+}
+
+export const mm = (value: number): string => `${value.toFixed(Number.isInteger(value) ? 0 : 1)} mm`;
+export const marks = (thousandths: number): string => (thousandths / 1000).toFixed(2);
+
+/** "112 to 137 mm", or "at 57 mm" for a point. */
+export function extentWords(start: number | null, end: number | null): string {
+  if (start === null) return "no place written";
+  if (end === null || Math.abs(end - start) < 0.05) return `at ${mm(start)}`;
+  return `${start.toFixed(0)} to ${mm(Math.round(end))}`;
+}
+
+export function typeWords(type: Call["type"]): string {
+  if (!type) return "no type written";
+  const row = imperfection(type);
+  return `${row.name} (${row.number})`;
+}
+
+const truthTitle = (truths: readonly TruthView[]) =>
+  `${typeWords(truths[0].type)}, ${extentWords(truths[0].start, truths[truths.length - 1].end)}`;
+const callTitle = (calls: readonly Call[]) =>
+  calls.map((call) => `${typeWords(call.type)}, ${extentWords(call.start, call.end)}`).join(" and ");
+
+/** Title and story of a line, from the truths and calls it speaks of. */
+export function lineWords(line: AccountLine, truths: readonly TruthView[], calls: readonly Call[]): LineWords {
+  switch (line.kind) {
+    case "found":
+      return { title: truthTitle(truths), story: "You found it, and everything you wrote is within tolerance." };
+    case "partly":
+      return { title: truthTitle(truths), story: partlyStory(line) };
+    case "missed":
+      return {
+        title: truthTitle(truths),
+        story: `Nobody called this one. ${imperfection(truths[0].type).looks}`,
+      };
+    case "split":
+      return {
+        title: truthTitle(truths),
+        story: `You reported one indication in ${calls.length} pieces. They were marked together, less ${percent(1 - line.kept)} for the pieces. ${partlyStory(line)}`,
+      };
+    case "merged":
+      return {
+        title: truthTitle(truths),
+        story: `One call of yours covers ${truths.length} indications. They were marked together, less ${percent(1 - line.kept)}. ${partlyStory(line)}`,
+      };
+    case "neutral-called":
+      return {
+        title: callTitle(calls),
+        story: `You called something that is there but is not recorded: ${typeWords(truths[0].type).toLowerCase()}, too small or harmless. It costs nothing and earns nothing.`,
+      };
+    case "neutral-left":
+      return {
+        title: truthTitle(truths),
+        story: "There, but too small or harmless to record. You were right to leave it.",
+      };
+    case "false-call":
+      return {
+        title: callTitle(calls),
+        story: "Nothing to record was found at this place. A call that is not in the right place costs marks.",
+      };
+    case "not-counted":
+      return {
+        title: calls.map((call) => typeWords(call.type)).join(" and "),
+        story:
+          "This line has no place along or across the weld, so it could not be matched. It costs nothing and earns nothing.",
+      };
+    case "nothing-to-find":
+      return { title: "Nothing to find on this face", story: "A clean face starts with all 100 marks." };
+    case "floor":
+      return { title: "No less than 0", story: "A section cannot have less than 0 marks; this line lifts it to 0." };
+  }
+}
+
+const percent = (share: number) => `${Math.round(share * 100)} %`;
+
+const PART_LOSSES: Readonly<Record<Part, string>> = {
+  found: "its place",
+  type: "what it is",
+  start: "where it starts",
+  end: "where it ends",
+  size: "its size",
+  across: "where it lies across",
+};
+
+/** Names the parts that lost most, dearest first. */
+function partlyStory(line: AccountLine): string {
+  const lost = line.parts
+    .filter((part) => part.full - part.earned >= 10)
+    .sort((a, b) => b.full - b.earned - (a.full - a.earned))
+    .slice(0, 2);
+  if (lost.length === 0) return "You found it.";
+  const words = lost.map((part) => `${PART_LOSSES[part.part]} (${marks(part.full - part.earned)} marks)`);
+  return `You found it, but lost marks on ${words.join(" and ")}.`;
+}
+
+/** Where to look again for a miss without giving it away: a stretch of 50 mm in which it begins. */
+export function vagueStretch(truth: Pick<TruthView, "start">): string {
+  const from = Math.min(250, Math.floor(truth.start / 50) * 50);
+  return `between ${from} and ${from + 50} mm`;
+}
+
+export const PART_NAMES: Readonly<Record<Part, string>> = {
+  found: "Found",
+  type: "What it is",
+  start: "From",
+  end: "To",
+  size: "Size",
+  across: "Across",
+};

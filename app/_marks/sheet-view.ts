@@ -1,0 +1,26 @@
+import type { ImperfectionType } from "@/lib/imperfections";
+import type { Call } from "@/lib/report";
+import type { SectionResult } from "@/lib/results";
+import type { Face } from "@/lib/weld";
+
+/** What was there, as the browser may know it once the report is handed in. Lengths in mm, as in the stored truth. */
+export interface TruthView {
+  readonly id: string;
+  readonly face: Face;
+  readonly type: ImperfectionType;
+  readonly start: number;
+  readonly end: number;
+  readonly across: number;
+  readonly size: number | null;
+  readonly worst: readonly [number, number];
+  readonly outline: readonly (readonly [number, number])[];
+  readonly neutral: boolean;
+}
+
+/** A mark sheet as the browser gets it. */
+export interface SheetView {
+  readonly id: string;
+  readonly sections: Readonly<Record<Face, SectionResult>>;
+  readonly truths: readonly TruthView[];
+  readonly calls: readonly Call[];
+}

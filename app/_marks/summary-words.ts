@@ -1,0 +1,84 @@
+import { imperfection } from "@/lib/imperfections";
+import type { AccountLine, Part, SectionResult } from "@/lib/results";
+import { FACES } from "@/lib/weld";
+import { extentWords, marks } from "./line-words";
+import type { SheetView, TruthView } from "./sheet-view";
+
+const FACE_WORDS = { cap: "cap face", root: "root face" } as const;
+
+/** Three sentences: what went well, the dearest mistake, what to practise. */
+export function summaryWords(sheet: SheetView): readonly [well: string, dearest: string, practise: string] {
+  return [wentWell(sheet), dearestMistake(sheet), toPractise(sheet)];
+}
+
+function wentWell({ sections }: SheetView): string {
+  const totals = FACES.map((face) => sections[face].totals);
+  const there = totals.reduce((sum, total) => sum + total.indications, 0);
+  const called = totals.reduce((sum, total) => sum + total.indications - total.missed, 0);
+  const stray = totals.reduce((sum, total) => sum + total.falseCalls, 0);
+  if (there === 0) return stray === 0 ? "You left a clean plate clean." : "The plate was clean.";
+  if (called === 0) return "You have a whole plate of indications to look at again below.";
+  const calm = stray === 0 && called > 0 ? ", without a single false call" : "";
+  return `You found ${called} of ${there} indications${calm}.`;
+}
+
+/** What a line could have brought beyond what it did. */
+function loss(line: AccountLine): number {
+  if (line.kind === "floor") return 0;
+  return line.worth - line.earned;
+}
+
+function dearestMistake(sheet: SheetView): string {
+  const lines = FACES.flatMap((face) => sheet.sections[face].lines.map((line) => ({ face, line })));
+  const worst = lines.reduce((most, next) => (loss(next.line) > loss(most.line) ? next : most), lines[0]);
+  if (!worst || loss(worst.line) < 500) return "No mistake cost you more than half a mark.";
+  const { line, face } = worst;
+  const cost = `${marks(loss(line))} marks`;
+  const truth = sheet.truths.find((candidate) => line.truthIds.includes(candidate.id));
+  if (line.kind === "false-call" || !truth) {
+    return `Your dearest mistake: a call on the ${FACE_WORDS[face]} where nothing is to be recorded (${cost}).`;
+  }
+  const name = imperfection(truth.type).name.toLowerCase();
+  if (line.kind === "missed") return `Your dearest mistake: a missed indication on the ${FACE_WORDS[face]} (${cost}).`;
+  return `Your dearest mistake: the ${name} on the ${FACE_WORDS[face]}, ${extentWords(truth.start, truth.end)} (${cost}).`;
+}
+
+function toPractise({ sections, truths }: SheetView): string {
+  const all = FACES.flatMap((face) => sections[face].lines);
+  const misses = all.filter((line) => line.kind === "missed");
+  const parts = all.flatMap((line) => line.parts);
+  const losses = (...names: readonly Part[]) =>
+    parts.filter(({ part }) => names.includes(part)).reduce((sum, { full, earned }) => sum + full - earned, 0);
+  const missed = misses.reduce((sum, miss) => sum + miss.worth, 0);
+  const stray = all.filter((entry) => entry.kind === "false-call").reduce((sum, entry) => sum - entry.earned, 0);
+  const options: readonly (readonly [number, string])[] = [
+    [missed, `Practise searching: ${searchAdvice(misses, truths)}`],
+    [losses("type"), "Practise naming: before you write, ask what else it could be, and turn the torch once round it."],
+    [losses("size"), "Practise sizing: set the gauge down on sound plate, square to the weld, and read it twice."],
+    [
+      losses("start", "end"),
+      "Practise finding the ends: follow each indication under low light until it is really gone.",
+    ],
+    [stray, "Practise leaving things alone: ripple, dressed stops and shallow marks are not recorded."],
+  ];
+  const [worst, advice] = options.reduce((most, next) => (next[0] > most[0] ? next : most));
+  return worst < 1000 ? "Take another plate, and try to be as careful in less time." : advice;
+}
+
+function searchAdvice(misses: readonly AccountLine[], truths: readonly TruthView[]): string {
+  const missed = truths.filter((truth) => misses.some((miss) => miss.truthIds.includes(truth.id)));
+  const root = missed.filter((truth) => truth.face === "root").length;
+  if (root > missed.length / 2) return "walk the whole root face under low light, from the datum to the far end.";
+  const toes = missed.filter((truth) => imperfection(truth.type).family === "toe-groove").length;
+  if (toes > missed.length / 2) return "follow each toe from end to end with the light across it.";
+  return "walk both faces from the datum to the far end twice, with the torch low from two sides.";
+}
+
+/** In one sentence: how the section stands against its own threshold. */
+export function verdictWords({ section, shown, passMark, passed }: SectionResult): string {
+  const gap = Math.abs(shown - passMark).toFixed(1);
+  const face = FACE_WORDS[section];
+  return passed
+    ? `The ${face} is passed: ${shown.toFixed(1)} marks, ${passMark} needed.`
+    : `The ${face} is not passed: ${shown.toFixed(1)} marks, ${passMark} needed, ${gap} short.`;
+}
