@@ -1,2 +1,3 @@
 export type { Light, Picture, View } from "./light";
+export { renderQuick } from "./render-quick";
 export { renderView } from "./render-view";

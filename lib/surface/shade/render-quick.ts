@@ -1,0 +1,137 @@
+import { upOnScreen } from "../../weld";
+import type { Patch, Surface } from "../surface";
+import { type Picture, pictureSize, type View } from "./light";
+import { sweepShadow } from "./sweep-shadow";
+import { LINEAR_OF_BYTE, screenByte } from "./tone";
+
+/** Shadow passes from light to dark over this height, mm. */
+const SOFT = 0.03;
+const CODES = 2048;
+const BRIGHTEST = 2.4;
+const BYTE = Uint8Array.from({ length: CODES + 1 }, (_, n) => screenByte((n / CODES) ** 2 * BRIGHTEST));
+const BENCH = 0xff25211e;
+
+const GLOSS = 256;
+/** Highlight (Blinn) over the cosine between normal and half vector for three steps of roughness. */
+const GLINT = [14, 34, 80].map((power) =>
+  Float32Array.from({ length: GLOSS + 1 }, (_, n) => ((power + 2) / 16) * (n / GLOSS) ** power),
+);
+
+/**
+ * Cheap drawing for machines without a graphics unit: diffuse light, a plain highlight and a hard-edged swept shadow under a
+ * far lamp. The strip alone is read when the view lies within it, else the plate patch.
+ */
+export function renderQuick(surface: Surface, view: View): Picture {
+  const { width, height } = pictureSize(view);
+  const patch = patchFor(surface, view);
+  const sampled = sampleView(patch, view, width, height);
+  const up = upOnScreen(surface.face);
+  const around = (view.light.azimuth * Math.PI) / 180;
+  const above = (view.light.elevation * Math.PI) / 180;
+  const ux = Math.cos(around);
+  const uy = up * Math.sin(around);
+  const shaded = sweepShadow(sampled.z, width, height, view.perMm, ux, uy, Math.tan(above));
+  const pixels = new Uint8ClampedArray(4 * width * height);
+  light(patch, sampled, shaded, view, width, height, [ux * Math.cos(above), uy * Math.cos(above), Math.sin(above)], {
+    words: new Uint32Array(pixels.buffer),
+    flipped: up > 0,
+  });
+  return { width, height, pixels };
+}
+
+function patchFor(surface: Surface, view: View): Patch {
+  const { strip, plate } = surface;
+  const inside = view.y0 >= strip.grid.y0 && view.y1 <= strip.grid.y0 + strip.grid.rows / strip.grid.perMm;
+  return inside && view.perMm > plate.grid.perMm ? strip : plate;
+}
+
+/** Height of each pixel and the pixel of the patch it shows, -1 off the plate. */
+function sampleView(patch: Patch, view: View, width: number, height: number) {
+  const { grid } = patch;
+  const z = new Float32Array(width * height);
+  const source = new Int32Array(width * height);
+  const ratio = grid.perMm / view.perMm;
+  const smooth = ratio < 0.99;
+  for (let j = 0, k = 0; j < height; j++) {
+    const fj = (view.y0 + (j + 0.5) / view.perMm - grid.y0) * grid.perMm - 0.5;
+    const row = Math.round(fj);
+    const low = Math.min(grid.rows - 2, Math.max(0, Math.floor(fj)));
+    const v = Math.min(1, Math.max(0, fj - low));
+    for (let i = 0; i < width; i++, k++) {
+      const fi = (view.x0 - grid.x0) * grid.perMm + (i + 0.5) * ratio - 0.5;
+      const column = Math.round(fi);
+      if (row < 0 || column < 0 || row >= grid.rows || column >= grid.columns) {
+        source[k] = -1;
+        z[k] = -10;
+        continue;
+      }
+      source[k] = row * grid.columns + column;
+      if (!smooth) {
+        z[k] = patch.height[source[k]];
+        continue;
+      }
+      const left = Math.min(grid.columns - 2, Math.max(0, Math.floor(fi)));
+      const u = fi - left;
+      const q = low * grid.columns + left;
+      const below = patch.height[q] + u * (patch.height[q + 1] - patch.height[q]);
+      const p = q + grid.columns;
+      z[k] = below + v * (patch.height[p] + u * (patch.height[p + 1] - patch.height[p]) - below);
+    }
+  }
+  return { z, source };
+}
+
+function light(
+  patch: Patch,
+  { z, source }: { z: Float32Array; source: Int32Array },
+  shaded: Float32Array,
+  view: View,
+  width: number,
+  height: number,
+  [lx, ly, lz]: readonly [number, number, number],
+  { words, flipped }: { words: Uint32Array; flipped: boolean },
+): void {
+  const { albedo, finish } = patch;
+  const { power = 3.4, ambient = 0.32 } = view.light;
+  const direct = (0.42 * power * (view.exposure ?? 1)) / lz ** 0.35;
+  const around = 0.95 * ambient * (view.exposure ?? 1);
+  const half = 1 / Math.sqrt(lx * lx + ly * ly + (lz + 1) * (lz + 1));
+  const hx = lx * half;
+  const hy = ly * half;
+  const hz = (lz + 1) * half;
+  const slope = 0.5 * view.perMm;
+  const scale = CODES / Math.sqrt(BRIGHTEST);
+  const byte = (value: number) => {
+    const code = (Math.sqrt(value) * scale) | 0;
+    return BYTE[code > CODES ? CODES : code];
+  };
+  for (let j = 0, k = 0; j < height; j++) {
+    const below = j > 0 ? -width : 0;
+    const above = j < height - 1 ? width : 0;
+    let out = (flipped ? height - 1 - j : j) * width;
+    for (let i = 0; i < width; i++, k++, out++) {
+      const from = source[k];
+      if (from < 0) {
+        words[out] = BENCH;
+        continue;
+      }
+      const slopeX = (z[i < width - 1 ? k + 1 : k] - z[i > 0 ? k - 1 : k]) * slope;
+      const slopeY = (z[k + above] - z[k + below]) * slope;
+      const nz = 1 / Math.sqrt(1 + slopeX * slopeX + slopeY * slopeY);
+      const facing = (lz - slopeX * lx - slopeY * ly) * nz;
+      const hidden = (shaded[k] - z[k]) / SOFT;
+      const lit = facing > 0 && hidden < 1 ? facing * (hidden > 0 ? 1 - hidden : 1) * direct : 0;
+      const glossy = (hz - slopeX * hx - slopeY * hy) * nz;
+      const n = 3 * from;
+      const rough = finish[n];
+      const table = GLINT[rough > 150 ? 0 : rough > 100 ? 1 : 2];
+      const metal = finish[n + 1] / 255;
+      const mirror = glossy > 0 ? lit * table[(glossy * GLOSS) | 0] * (0.06 + 0.5 * metal) : 0;
+      const light = (lit + around * (0.6 + 0.4 * nz)) * (1 - 0.45 * metal) + mirror;
+      const red = byte(LINEAR_OF_BYTE[albedo[n]] * light);
+      const green = byte(LINEAR_OF_BYTE[albedo[n + 1]] * light);
+      const blue = byte(LINEAR_OF_BYTE[albedo[n + 2]] * light);
+      words[out] = 0xff000000 | (blue << 16) | (green << 8) | red;
+    }
+  }
+}
