@@ -1,0 +1,77 @@
+import { z } from "zod";
+import { FACES } from "../weld";
+import { accountLineSchema } from "./account";
+
+/** A number of marks as people read it: 0 to 100 with at most one decimal, such as 69.9. */
+export const marksSchema = z
+  .number()
+  .min(0)
+  .max(100)
+  .refine((value) => Math.abs(value * 10 - Math.round(value * 10)) < 1e-9, {
+    error: "at most one decimal, for example 69.9",
+  });
+
+const count = z.int().min(0);
+
+/** What a section sums up to. Marks in thousandths. */
+export const sectionTotalsSchema = z.strictObject({
+  /** Indications to be found, and neutral features beside them. */
+  indications: count,
+  neutral: count,
+  /** Calls that have a place, and calls without one. */
+  calls: count,
+  notCounted: count,
+  /** Indications with a call of their own, shared by several calls, sharing one call, and without any. */
+  found: count,
+  partly: count,
+  split: count,
+  merged: count,
+  missed: count,
+  falseCalls: count,
+  /** Sum of all parts; of all prices paid (0 or less); of what came back; of the floor. */
+  partsEarned: z.int(),
+  cost: z.int().max(0),
+  back: z.int().min(0),
+  floor: z.int().min(0),
+});
+export type SectionTotals = z.infer<typeof sectionTotalsSchema>;
+
+/** One marked section, complete in itself: it is stored as a value and never computed again. */
+export const sectionResultSchema = z
+  .strictObject({
+    version: z.literal(1),
+    ruleVersion: z.string().min(1),
+    section: z.enum(FACES),
+    /** Marks needed to pass, at most one decimal. */
+    passMark: marksSchema,
+    /** Thousandths of a mark, 0..100,000. */
+    mark: z.int().min(0).max(100_000),
+    /** The mark as shown, one decimal; pass or fail is decided on it. */
+    shown: marksSchema,
+    passed: z.boolean(),
+    totals: sectionTotalsSchema,
+    /** In plate order; calls without a place and the floor come last. Their `earned` add up to `mark`. */
+    lines: z.array(accountLineSchema),
+  })
+  .refine((result) => result.lines.reduce((sum, line) => sum + line.earned, 0) === result.mark, {
+    error: "the lines must add up to the mark",
+    path: ["lines"],
+  });
+export type SectionResult = z.infer<typeof sectionResultSchema>;
+
+/** Both sections of a butt plate. They are never averaged. */
+export const reportResultSchema = z.strictObject({
+  version: z.literal(1),
+  sections: z.strictObject({ cap: sectionResultSchema, root: sectionResultSchema }),
+});
+export type ReportResult = z.infer<typeof reportResultSchema>;
+
+/** Thousandths of a mark to the mark as shown, one decimal, half upwards: 69950 gives 70. */
+export function shownMark(thousandths: number): number {
+  return Math.floor((thousandths + 50) / 100) / 10;
+}
+
+/** Whether a shown mark reaches the pass mark; both have at most one decimal. */
+export function isPass(shown: number, passMark: number): boolean {
+  return Math.round(shown * 10) >= Math.round(passMark * 10);
+}
