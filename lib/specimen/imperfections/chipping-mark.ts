@@ -29,14 +29,18 @@ function drawCuts(random: RandomStream, length: number, depth: number): Cut[] {
     length: random.uniform(2.6, 5.2),
     width: random.uniform(0.95, 1.5),
     turn: heading + random.normal(0, 0.22),
-    depth: depth * (n === 0 ? 1.06 : random.uniform(0.55, 0.98)),
+    depth: depth * (n === 0 ? 0.98 : random.uniform(0.55, 0.98)),
   }));
 }
+
+/** Share of a pixel that was cut bright, and how deep, mm. */
+type CutTrace = Map<number, { readonly share: number; readonly down: number }>;
+const NOTHING = { share: 0, down: 0 };
 
 const WEDGE = { steep: 0.55, gentle: 1.25 };
 
 /** Drives one wedge into the metal: steep on one side, deep where the blow ended, the burr thrown up beyond. */
-function strike(field: Field, cut: Cut, x0: number, y0: number, seed: number, trace: Map<number, number>): void {
+function strike(field: Field, cut: Cut, x0: number, y0: number, seed: number, trace: CutTrace): void {
   const cx = x0 + cut.x;
   const cy = y0 + cut.y;
   const c = Math.cos(cut.turn);
@@ -53,11 +57,14 @@ function strike(field: Field, cut: Cut, x0: number, y0: number, seed: number, tr
       const chatter = 1 + 0.1 * gradient2(x / 0.6, y / 0.6, seed) + 0.05 * Math.cos(9 * a);
       const side = 0.22 * along * Math.exp(-(((b - 0.82) / 0.26) ** 2));
       const head = 0.2 * Math.exp(-(((a + 1.06) / 0.11) ** 2) - 0.8 * b * b);
-      field.z[k] +=
-        cut.depth * (side + head * (1 + 0.4 * gradient2(x / 0.5, y / 0.5, seed + 2)) - along * wedge * chatter);
+      const burr = side + head * (1 + 0.4 * gradient2(x / 0.5, y / 0.5, seed + 2));
+      const down = cut.depth * along * wedge * chatter;
+      // Where blows cross, the deeper one counts: the second does not go down from the first one's floor.
+      const before = trace.get(k) ?? NOTHING;
+      field.z[k] += cut.depth * burr - Math.max(0, down - before.down);
       const share = Math.min(1, 3 * wedge * along);
       if (share > 0.05) {
-        trace.set(k, Math.max(share, trace.get(k) ?? 0));
+        trace.set(k, { share: Math.max(share, before.share), down: Math.max(down, before.down) });
         field.clean[k] = 1;
       }
     },
@@ -73,7 +80,7 @@ export const chippingMark: FeatureBuilder = (request, random): Feature => {
   const cuts = drawCuts(draw, request.length, request.severity);
   const seed = draw.seed();
   const x = request.x + request.length / 2;
-  const trace = new Map<number, number>();
+  const trace: CutTrace = new Map();
   let box: Region | null = null;
   return {
     id: request.id,
@@ -85,7 +92,7 @@ export const chippingMark: FeatureBuilder = (request, random): Feature => {
       box = { x0: x - reach, x1: x + reach, y0: y - half - 0.6, y1: y + half + 0.6 };
     },
     paint({ strip }) {
-      for (const [k, share] of trace) {
+      for (const [k, { share }] of trace) {
         mixMaterial(strip, k, TONES.cutMetal, 0.28, 0.85, 0.85 * share);
         strip.brush[k] *= 1 - share;
       }

@@ -20,11 +20,11 @@ export interface ColdLap {
 const CREASE_DEPTH = 0.22;
 const ROLL_HEIGHT = 0.2;
 
-/** x of the rear edge at y: half an ellipse, ragged. */
+/** x of the rear edge at y: the ragged line from which the deposit lets a restart merge into what it lies on. */
 function rearEdge(lap: ColdLap, y: number): number {
-  const q = clamp(Math.abs(y - lap.y) / lap.halfWidth, 0, 1);
+  const sideways = clamp(Math.abs(y - lap.y) / lap.halfWidth, 0, 1);
   const ragged = 0.32 * gradient1(y / 2.1, lap.seed) + 0.08 * gradient1(y / 0.7, lap.seed + 1);
-  return lap.x - lap.direction * lap.rearRadius * Math.sqrt(1 - q * q) + ragged;
+  return lap.x - lap.direction * (lap.rearRadius * Math.sqrt(1 - 0.949 * sideways) - ragged);
 }
 
 interface Touched {

@@ -13,6 +13,8 @@ interface Planned {
 }
 
 const ROOT_SCALE = 0.6;
+/** The rounded front of a bead reaches about this many half widths beyond its electrode's end. */
+const FRONT_REACH = 0.85;
 /** Open length between the crater's front and the rear edge of the restart, mm. */
 const GAP = { least: 1.4, most: 3.6 };
 
@@ -26,9 +28,11 @@ function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStre
   const shape = request.variant === "gap" ? "gap" : "hump";
   const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
   const open = random.uniform(GAP.least, GAP.most) * (work.face === "root" ? 0.7 : 1);
-  const ahead = shape === "gap" ? rearRadius + open : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
+  const ahead =
+    shape === "gap" ? FRONT_REACH * halfWidth + open + rearRadius : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
   // The gap, or the hump's crest just behind the new start, comes to lie at x.
-  const front = request.x - run.direction * (shape === "gap" ? open / 2 : ahead + CREST_BEHIND);
+  const front =
+    request.x - run.direction * (shape === "gap" ? FRONT_REACH * halfWidth + open / 2 : ahead + CREST_BEHIND);
   const stop = placeStop(run, front);
   if (!stop) return null;
   const start = front + run.direction * ahead;

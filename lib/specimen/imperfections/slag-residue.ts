@@ -65,7 +65,7 @@ function laySlag(field: Field, line: Line, request: FeatureRequest, seed: number
     if (t <= 0 || t >= 1) return;
     const centre = line(x) + 0.22 * gradient1(x / 3.2, seed);
     const spindle = (1 - (2 * t - 1) ** 4) ** 0.75;
-    const uneven = clamp(0.85 + 0.6 * gradient1(x / 2.9, seed + 1) + 0.16 * gradient1(x / 1.1, seed + 2), 0.3, 1.5);
+    const uneven = clamp(0.76 + 0.5 * gradient1(x / 2.9, seed + 1) + 0.16 * gradient1(x / 1.1, seed + 2), 0.3, 1.35);
     const half = (wide / 2) * spindle * uneven;
     if (half < 0.09) return;
     const away = Math.abs(y - centre) / half;
