@@ -9,6 +9,8 @@ const SOFT = 0.03;
 const CODES = 2048;
 const BRIGHTEST = 2.4;
 const BYTE = Uint8Array.from({ length: CODES + 1 }, (_, n) => screenByte((n / CODES) ** 2 * BRIGHTEST));
+/** Square root of the linear light of an albedo byte, in codes of the table above. */
+const CODE_OF_BYTE = Float32Array.from(LINEAR_OF_BYTE, (light) => CODES * Math.sqrt(light / BRIGHTEST));
 const BENCH = 0xff25211e;
 
 const GLOSS = 256;
@@ -93,18 +95,14 @@ function light(
 ): void {
   const { albedo, finish } = patch;
   const { power = 3.4, ambient = 0.32 } = view.light;
-  const direct = (0.42 * power * (view.exposure ?? 1)) / lz ** 0.35;
+  const direct = (0.36 * power * (view.exposure ?? 1)) / lz ** 0.35;
   const around = 0.95 * ambient * (view.exposure ?? 1);
   const half = 1 / Math.sqrt(lx * lx + ly * ly + (lz + 1) * (lz + 1));
   const hx = lx * half;
   const hy = ly * half;
   const hz = (lz + 1) * half;
   const slope = 0.5 * view.perMm;
-  const scale = CODES / Math.sqrt(BRIGHTEST);
-  const byte = (value: number) => {
-    const code = (Math.sqrt(value) * scale) | 0;
-    return BYTE[code > CODES ? CODES : code];
-  };
+  const byte = (code: number) => BYTE[code >= CODES ? CODES : code | 0];
   for (let j = 0, k = 0; j < height; j++) {
     const below = j > 0 ? -width : 0;
     const above = j < height - 1 ? width : 0;
@@ -128,9 +126,10 @@ function light(
       const metal = finish[n + 1] / 255;
       const mirror = glossy > 0 ? lit * table[(glossy * GLOSS) | 0] * (0.06 + 0.5 * metal) : 0;
       const light = (lit + around * (0.6 + 0.4 * nz)) * (1 - 0.45 * metal) + mirror;
-      const red = byte(LINEAR_OF_BYTE[albedo[n]] * light);
-      const green = byte(LINEAR_OF_BYTE[albedo[n + 1]] * light);
-      const blue = byte(LINEAR_OF_BYTE[albedo[n + 2]] * light);
+      const root = Math.sqrt(light);
+      const red = byte(CODE_OF_BYTE[albedo[n]] * root);
+      const green = byte(CODE_OF_BYTE[albedo[n + 1]] * root);
+      const blue = byte(CODE_OF_BYTE[albedo[n + 2]] * root);
       words[out] = 0xff000000 | (blue << 16) | (green << 8) | red;
     }
   }
