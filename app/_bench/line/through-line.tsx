@@ -83,7 +83,7 @@ export function ThroughLine({ view, face, calls, openId, coverage, onLookAt, onC
             .map(({ at }) => (
               <span
                 key={at}
-                className="absolute bottom-[-1px] w-10 -translate-x-1/2 text-center text-[10px] text-ink tabular-nums leading-3"
+                className={`absolute -bottom-px text-[10px] text-ink tabular-nums leading-3 ${at === 0 ? "pl-1" : at === LENGTH ? "-translate-x-full pr-1" : "-translate-x-1/2"}`}
                 style={{ left: percent(at) }}
               >
                 {at}

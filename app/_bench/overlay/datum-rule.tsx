@@ -42,10 +42,10 @@ export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
         .map(({ at }) => (
           <Text
             key={at}
-            x={leftOf(at) - 25}
+            x={leftOf(at) - (at === 0 ? -4 : at === BUTT_PLATE_LENGTH ? 54 : 25)}
             y={13}
             width={50}
-            align="center"
+            align={at === 0 ? "left" : at === BUTT_PLATE_LENGTH ? "right" : "center"}
             text={at === 0 ? "0 datum" : String(at)}
             fontSize={11}
             fontFamily={DRAWN_FONT}

@@ -29,13 +29,13 @@ export function pixelsOf({ view, pixelRatio }: PaintRequest): { columns: number;
 }
 
 /** A picture painted while something moves should take no longer than this, ms; a piece of a full one no longer than that. */
-export const MOVING_BUDGET_MS = 30;
+export const MOVING_BUDGET_MS = 36;
 export const PIECE_BUDGET_MS = 60;
 /** A full picture this quick needs no cheaper one while moving, ms. */
 export const QUICK_MS = 14;
 
-/** Share of the full resolution (per side) at which a picture stays within the moving budget, in eighths. */
+/** Share of the full resolution (per side) at which a picture stays within the moving budget, in sixteenths. */
 export function movingScaleFor(msPerPixel: number, pixels: number): number {
   const share = Math.sqrt(MOVING_BUDGET_MS / Math.max(1e-9, msPerPixel * pixels));
-  return Math.max(2, Math.min(8, Math.floor(share * 8))) / 8;
+  return Math.max(3, Math.min(16, Math.floor(share * 16))) / 16;
 }
