@@ -11,8 +11,8 @@ import { plateView } from "./views";
 
 /** Flatter and brighter than on the screen: paper swallows shadows. */
 const PRINT_LIGHT = { azimuth: 115, elevation: 20, power: 3.6, ambient: 0.42 };
-const TOPS: Record<Face, number> = { cap: 290, root: 1320 };
-const TABLE_TOP = 2330;
+const TOPS: Record<Face, number> = { cap: 250, root: 1310 };
+const TABLE_TOP = 2370;
 
 /** Both faces at scale with a datum ruler and lines for the report; nothing on it tells the answers. */
 export function practiceSheet(surfaces: Record<Face, Surface>): Promise<Buffer> {
@@ -32,7 +32,7 @@ export function answerSheet(surfaces: Record<Face, Surface>, truth: Truth, seed:
 }
 
 const heading = (title: string, right: string): string =>
-  text(PAGE.left, 130, title, { size: 54, weight: 700 }) + text(PAGE.right, 130, right, { size: 32, anchor: "end" });
+  text(PAGE.left, 120, title, { size: 54, weight: 700 }) + text(PAGE.right, 120, right, { size: 32, anchor: "end" });
 
 function sheet(surfaces: Record<Face, Surface>, drawings: readonly string[]): Promise<Buffer> {
   const pictures = FACES.map((face) => placed(facePicture(surfaces[face]), PAGE.left, TOPS[face]));

@@ -18,7 +18,7 @@ export function rulers(face: Face, top: number): string {
     parts.push(line(at, bottom + 6, at, bottom + 6 + length, x % 10 === 0 ? 3 : 1.5));
     if (x % 10 === 0) parts.push(text(at, bottom + 62, `${x}`, { size: 24, anchor: "middle" }));
   }
-  parts.push(text(PAGE.left, bottom + 94, "datum", { size: 24, weight: 700, anchor: "middle" }));
+  parts.push(text(PAGE.left - 24, bottom + 62, "datum", { size: 24, weight: 700, anchor: "end" }));
   const middle = top + (BUTT_PLATE_WIDTH / 2) * DOTS_PER_MM;
   for (let y = -70; y <= 70; y += 10) {
     const at = middle - upOnScreen(face) * y * DOTS_PER_MM;

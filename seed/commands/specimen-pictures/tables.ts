@@ -4,7 +4,7 @@ import { PAGE } from "./page";
 import { line, text } from "./text";
 
 const BLANK_ROWS = 8;
-const ROW = 58;
+const ROW = 54;
 const SMALLEST_ROW = 30;
 
 const REPORT_COLUMNS = [
@@ -36,8 +36,8 @@ const ANSWER_COLUMNS = [
   ["Type (ISO 6520-1)", 210],
   ["From datum", 800],
   ["Across, mm", 1060],
-  ["Size", 1240],
-  ["Remark", 1500],
+  ["Size", 1270],
+  ["Remark", 1520],
 ] as const;
 
 /** What was measured on the finished surface, numbered as in the pictures. */
