@@ -42,8 +42,8 @@ function createAuth() {
       window: MINUTE_S,
       max: 100,
       customRules: {
-        "/sign-in/username": { window: MINUTE_S, max: 5 },
-        "/change-password": { window: MINUTE_S, max: 5 },
+        "/sign-in/username": { window: MINUTE_S, max: 10 },
+        "/change-password": { window: MINUTE_S, max: 10 },
       },
     },
     advanced: {

@@ -4,7 +4,7 @@ import { checkNodeVersion } from "./start/node-version.mjs";
 
 checkNodeVersion();
 const { installIfNeeded } = await import("./start/install.mjs");
-installIfNeeded();
+if (!installIfNeeded()) process.exit(1);
 const { pathTo, ROOT } = await import("./start/root.mjs");
 const { buildWorker } = await import("./build-worker.mjs");
 await buildWorker();

@@ -26,10 +26,12 @@ function formatPath(path: readonly PropertyKey[]): string {
   );
 }
 
+const KINDS: Readonly<Record<string, string>> = { int: "a whole number", array: "a list", object: "an object" };
+
 function wantedBy(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "invalid_type":
-      return issue.expected === "array" || issue.expected === "object" ? `an ${issue.expected}` : `a ${issue.expected}`;
+      return KINDS[issue.expected] ?? `a ${issue.expected}`;
     case "too_big":
       return `at most ${issue.maximum}${unitOf(issue.origin)}`;
     case "too_small":

@@ -4,8 +4,8 @@ import { checkNodeVersion } from "./start/node-version.mjs";
 
 checkNodeVersion();
 const { installIfNeeded } = await import("./start/install.mjs");
-installIfNeeded();
+if (!installIfNeeded()) process.exit(1);
 const { buildIfNeeded } = await import("./start/build.mjs");
-buildIfNeeded();
+if (!buildIfNeeded()) process.exit(1);
 const { serve } = await import("./start/serve.mjs");
 await serve({ isFresh: process.argv.includes("--fresh") });

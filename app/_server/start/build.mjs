@@ -22,15 +22,17 @@ const NOT_SOURCES = new Set(["prisma/generated"]);
 const FINGERPRINT_FILE = ".next/source-fingerprint";
 const SERVER_FILE = ".next/standalone/server.js";
 
-/** Builds pages and specimen worker where there is no build or its sources have changed since. */
+/** Builds pages and specimen worker where there is no build or its sources have changed since; false if that failed. */
 export function buildIfNeeded() {
   const fingerprint = fingerprintOfSources();
-  if (existsSync(pathTo(SERVER_FILE)) && readIfThere(FINGERPRINT_FILE) === fingerprint) return;
+  if (existsSync(pathTo(SERVER_FILE)) && readIfThere(FINGERPRINT_FILE) === fingerprint) return true;
   console.log("Building Toeline (about half a minute, after every change of its sources) ...");
-  runNode([pathTo("node_modules/prisma/build/index.js"), "generate"]);
-  runNode([pathTo("node_modules/next/dist/bin/next"), "build"], { NODE_ENV: "production" });
-  runNode([pathTo("app/_server/build-worker.mjs")]);
-  writeFileSync(pathTo(FINGERPRINT_FILE), fingerprint);
+  const isBuilt =
+    runNode([pathTo("node_modules/prisma/build/index.js"), "generate"]) &&
+    runNode([pathTo("node_modules/next/dist/bin/next"), "build"], { NODE_ENV: "production" }) &&
+    runNode([pathTo("app/_server/build-worker.mjs")]);
+  if (isBuilt) writeFileSync(pathTo(FINGERPRINT_FILE), fingerprint);
+  return isBuilt;
 }
 
 /** By contents, not by time: a fresh checkout of the same sources needs no new build. */

@@ -1,14 +1,14 @@
 import { spawnSync } from "node:child_process";
 import { ROOT } from "./root.mjs";
 
-/** Runs a program of Node in the checkout, with its output shown; stops with its exit code if it fails. */
+/** Runs a program of Node in the checkout, with its output shown; true if it ended well. */
 export function runNode(args, env = {}) {
-  run(process.execPath, args, env);
+  return run(process.execPath, args, env);
 }
 
 export function runNpm(args) {
   // on Windows npm is a script of the shell
-  run("npm", args, {}, process.platform === "win32");
+  return run("npm", args, {}, process.platform === "win32");
 }
 
 function run(command, args, env, shell = false) {
@@ -19,5 +19,5 @@ function run(command, args, env, shell = false) {
     env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
   });
   if (error) console.error(`${command} could not be started: ${error.message}`);
-  if (status !== 0) process.exit(status ?? 1);
+  return status === 0;
 }

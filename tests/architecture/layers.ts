@@ -1,0 +1,26 @@
+/** Which parts of lib a part may import, as DEVELOPERS.md has it. */
+export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
+  math: [],
+  imperfections: ["weld"],
+  random: ["math"],
+  weld: ["math"],
+  surface: ["math", "weld"],
+  results: ["weld", "imperfections"],
+  gauges: ["math", "weld", "surface"],
+  report: ["weld", "imperfections"],
+  specimen: ["math", "random", "weld", "surface", "imperfections"],
+  scoring: ["math", "weld", "imperfections", "report", "results", "specimen"],
+  bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
+  workshop: ["results"],
+  practice: ["weld", "report", "results", "workshop"],
+};
+
+/** Parts of lib that know what there is to find. */
+export const ANSWER_PARTS = ["lib/specimen/", "lib/scoring/", "lib/questions/"] as const;
+
+/** Packages that a part of lib may use. */
+export const LIB_PACKAGES: Readonly<Record<string, readonly string[]>> = { zod: ["*"], seedrandom: ["random"] };
+
+export function partOf(path: string): string {
+  return path.split("/")[1];
+}

@@ -1,0 +1,83 @@
+import { describe, expect, test } from "vitest";
+import type { Caller } from "@/app/_server/caller";
+import { addLearner } from "@/app/_server/use-cases/add-learner";
+import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-settings";
+import { followProgress } from "@/app/_server/use-cases/follow-progress";
+import { handIn } from "@/app/_server/use-cases/hand-in";
+import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
+import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
+import { readSurface } from "@/app/_server/use-cases/read-surface";
+import { readToday } from "@/app/_server/use-cases/read-today";
+import { renewPassword } from "@/app/_server/use-cases/renew-password";
+import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
+import { saveReport } from "@/app/_server/use-cases/save-report";
+import { startPractice } from "@/app/_server/use-cases/start-practice";
+import { freshDatabaseForEachTest } from "../../support/database";
+import { CAP_ONLY, openPractice, openTestWorkshop, testSource, visitor } from "./workshop";
+
+freshDatabaseForEachTest();
+
+const source = testSource();
+
+type Use = (caller: Caller, practice: string) => Promise<{ readonly ok: boolean; readonly code?: string }>;
+
+const OWNERS_ONLY: Readonly<Record<string, Use>> = {
+  "follow progress": (caller, id) => followProgress(caller, id, source),
+  "read a surface": (caller, id) => readSurface(caller, id, "cap"),
+  "save a report": (caller, id) => saveReport(caller, id, { sequence: 1, report: CAP_ONLY }),
+  "hand in": (caller, id) => handIn(caller, id, { sequence: 1, report: CAP_ONLY }),
+  "renew a specimen": (caller, id) => renewSpecimen(caller, id, source),
+};
+const SIGNED_IN: Readonly<Record<string, Use>> = {
+  "start a practice": (caller) => startPractice(caller, {}, source),
+  "list own practices": (caller) => listOwnPractices(caller),
+  "read today": (caller) => readToday(caller),
+};
+const TUTORS_ONLY: Readonly<Record<string, Use>> = {
+  "read the desk": (caller) => readDesk(caller),
+  "change settings": (caller) =>
+    changeWorkshopSettings(caller, { name: "New", allowsOwnAccounts: false, passMarks: { cap: 1, root: 2 } }),
+  "add a learner": (caller) => addLearner(caller, { name: "New One", signInName: "new-one" }),
+  "renew a password": (caller) => renewPassword(caller, "learner"),
+};
+
+describe.each(Object.entries({ ...OWNERS_ONLY, ...SIGNED_IN, ...TUTORS_ONLY, "read a mark sheet": readMarkSheet }))(
+  "%s",
+  (_name, use) => {
+    test("is not for somebody who is not signed in", async () => {
+      const { learner } = await openTestWorkshop();
+      expect(await use(visitor, await openPractice(learner))).toEqual({ ok: false, code: "not-signed-in" });
+    });
+  },
+);
+
+describe.each(Object.entries(OWNERS_ONLY))("%s", (_name, use) => {
+  test.each(["other", "tutor"] as const)("on another's practice answers %s as if it did not exist", async (who) => {
+    const people = await openTestWorkshop();
+    const id = await openPractice(people.learner);
+    const refused = await use(people[who], id);
+    expect(refused).toEqual({ ok: false, code: "no-such-practice" });
+    expect(refused).toEqual(await use(people[who], "no-such-id"));
+  });
+});
+
+describe.each(Object.entries(SIGNED_IN))("%s", (_name, use) => {
+  test("is for learners and tutors", async () => {
+    const { learner, tutor } = await openTestWorkshop();
+    for (const caller of [learner, tutor]) expect(await use(caller, "")).toMatchObject({ ok: true });
+  });
+});
+
+describe.each(Object.entries(TUTORS_ONLY))("%s", (_name, use) => {
+  test("is for a tutor only", async () => {
+    const { learner, tutor } = await openTestWorkshop();
+    expect(await use(learner, "")).toEqual({ ok: false, code: "not-permitted" });
+    expect(await use(tutor, "")).toMatchObject({ ok: true });
+  });
+});
+
+test("a tutor renews the passwords of learners only", async () => {
+  const { tutor } = await openTestWorkshop();
+  expect(await renewPassword(tutor, "tutor")).toEqual({ ok: false, code: "no-such-learner" });
+});

@@ -1,0 +1,109 @@
+import { describe, expect, test } from "vitest";
+import { followProgress } from "@/app/_server/use-cases/follow-progress";
+import { readSurface } from "@/app/_server/use-cases/read-surface";
+import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
+import { startPractice } from "@/app/_server/use-cases/start-practice";
+import { MAX_OPEN_PRACTICES } from "@/lib/practice";
+import { readPractice } from "@/prisma/stores/practices";
+import { failSpecimen, finishSpecimen, takeOrder } from "@/prisma/stores/specimens";
+import { updateWorkshop } from "@/prisma/stores/workshops";
+import { freshDatabaseForEachTest } from "../../support/database";
+import { makeSpecimen, openPractice, openTestWorkshop, SURFACES, TRUTH, testSource } from "./workshop";
+
+freshDatabaseForEachTest();
+
+describe("start a practice", () => {
+  test("takes the plate that is ready", async () => {
+    const { learner } = await openTestWorkshop();
+    await makeSpecimen("on-the-shelf", false);
+    const started = await startPractice(learner, {}, testSource());
+    if (!started.ok) throw new Error(started.code);
+    expect(await readPractice(started.id)).toMatchObject({ specimenId: "on-the-shelf", sequence: 0, state: "open" });
+  });
+
+  test("asks for a plate where none is ready, and follows it until it is made", async () => {
+    const { learner } = await openTestWorkshop();
+    const source = testSource();
+    const started = await startPractice(learner, {}, source);
+    if (!started.ok) throw new Error(started.code);
+    expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "making" } });
+    expect(await readSurface(learner, started.id, "cap")).toEqual({ ok: false, code: "specimen-not-made" });
+    const order = await takeOrder();
+    if (!order) throw new Error("nothing was ordered");
+    await finishSpecimen(order.id, { truth: TRUTH, generatorVersion: "test-generator", surfaces: SURFACES });
+    expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "made" } });
+  });
+
+  test("goes by the workshop's pass marks unless others are given", async () => {
+    const { learner } = await openTestWorkshop();
+    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { cap: 80, root: 65.5 } });
+    const passMarksAfter = async (input: object) => {
+      const started = await startPractice(learner, input, testSource());
+      return started.ok ? (await readPractice(started.id))?.passMarks : started.code;
+    };
+    expect(await passMarksAfter({})).toEqual({ cap: 80, root: 65.5 });
+  });
+
+  test.each([
+    [{ passMarks: { cap: 0, root: 100 } }, { ok: true }],
+    [
+      { passMarks: { cap: 101, root: 70 } },
+      { code: "invalid-input", problem: { path: "passMarks.cap", wanted: "at most 100" } },
+    ],
+    [
+      { passMarks: { cap: 70, root: -1 } },
+      { code: "invalid-input", problem: { path: "passMarks.root", wanted: "at least 0" } },
+    ],
+    [{ passMarks: { cap: 70 } }, { code: "invalid-input", problem: { path: "passMarks.root", wanted: "a number" } }],
+    [{ passMarks: { cap: 69.95, root: 70 } }, { code: "invalid-input", problem: { path: "passMarks.cap" } }],
+  ])("with %j answers %j", async (input, answer) => {
+    const { learner } = await openTestWorkshop();
+    expect(await startPractice(learner, input, testSource())).toMatchObject(answer);
+  });
+
+  test("keeps the number of unfinished plates of one person within bounds", async () => {
+    const { learner, other } = await openTestWorkshop();
+    const source = testSource();
+    for (let i = 0; i < MAX_OPEN_PRACTICES; i++)
+      expect(await startPractice(learner, {}, source)).toMatchObject({ ok: true });
+    expect(await startPractice(learner, {}, source)).toEqual({ ok: false, code: "too-many-open" });
+    expect(await startPractice(other, {}, source)).toMatchObject({ ok: true });
+  });
+});
+
+describe("a plate that could not be made", () => {
+  test("is replaced, and only then", async () => {
+    const { learner } = await openTestWorkshop();
+    const source = testSource();
+    const started = await startPractice(learner, {}, source);
+    if (!started.ok) throw new Error(started.code);
+    expect(await renewSpecimen(learner, started.id, source)).toEqual({ ok: false, code: "specimen-not-failed" });
+    await failSpecimen("asked-0");
+    expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "failed" } });
+    expect(await renewSpecimen(learner, started.id, source)).toEqual({ ok: true });
+    expect(await readPractice(started.id)).toMatchObject({ specimenId: "asked-1" });
+  });
+});
+
+describe("the surfaces", () => {
+  test("come as they are stored, to the owner only while the practice is open", async () => {
+    const { learner, other, tutor } = await openTestWorkshop();
+    const id = await openPractice(learner);
+    expect(await readSurface(learner, id, "cap")).toMatchObject({ ok: true, bytes: SURFACES.cap });
+    expect(await readSurface(learner, id, "root")).toMatchObject({ ok: true, bytes: SURFACES.root });
+    expect(await readSurface(learner, id, "side")).toEqual({ ok: false, code: "no-such-surface" });
+    for (const caller of [other, tutor]) {
+      expect(await readSurface(caller, id, "cap")).toEqual(await readSurface(caller, "no-such-id", "cap"));
+    }
+  });
+});
+
+test("what the bench is told holds neither truth nor seed", async () => {
+  const { learner } = await openTestWorkshop();
+  const id = await openPractice(learner);
+  const told = JSON.stringify(await followProgress(learner, id, testSource()));
+  expect(told).toContain(id);
+  for (const secret of ["surface-pore", "root-concavity", "cap-1", "secret-seed", "test-generator", "truth"]) {
+    expect(told).not.toContain(secret);
+  }
+});
