@@ -1,7 +1,7 @@
 import { assignMost } from "./assignment";
 import type { Block } from "./blocks";
 import { components } from "./components";
-import { better, type Choice, isProved, leftPerTruth, type Prices, tightenPrices } from "./prices";
+import { better, type Choice, isProved, leftOver, leftPerTruth, type Prices, tightenPrices } from "./prices";
 
 /**
  * The best structure: the blocks of greatest total value that share no truth and no call. Exact: where the one-to-one
@@ -52,14 +52,6 @@ function bestOneToOne(blocks: readonly Block[], truthCount: number, callCount: n
   });
   const prices: Prices = { bound: assignment.total, ofTruth, ofCall };
   return { choice: { total: assignment.total, blocks: chosen }, prices };
-}
-
-/** By how much a block is worth more than its members' prices; negative where it is worth less. */
-function leftOver(block: Block, prices: Prices): number {
-  let left = block.value;
-  for (const truth of block.target.truths) left -= prices.ofTruth[truth];
-  for (const piece of block.pieces) left -= prices.ofCall[piece];
-  return left;
 }
 
 interface Option {

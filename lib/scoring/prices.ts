@@ -32,6 +32,14 @@ export function leftPerTruth(block: Block, ofCall: Float64Array): number {
   return left / block.target.truths.length;
 }
 
+/** By how much a block is worth more than its members' prices together; 0 or less where the prices are a bound. */
+export function leftOver(block: Block, prices: Prices): number {
+  let left = block.value;
+  for (const truth of block.target.truths) left -= prices.ofTruth[truth];
+  for (const piece of block.pieces) left -= prices.ofCall[piece];
+  return left;
+}
+
 /**
  * Lowers the bound from given prices of calls by subgradient steps (Held and Karp): a call that several truths want
  * gets dearer, one that nobody wants cheaper. On the way it builds choices greedily and keeps the best.
@@ -50,7 +58,7 @@ export function tightenPrices(
     const { prices, wanted } = priceTruths(blocks, truthCount, ofCall);
     if (lowest === null || prices.bound < lowest.bound) lowest = prices;
     else pace *= 0.93;
-    bestSoFar = better(bestSoFar, greedyChoice(wanted));
+    bestSoFar = better(bestSoFar, greedyChoice(blocks, prices));
     if (isProved(lowest.bound, bestSoFar.total)) break;
     const demand = demandOf(wanted, ofCall.length);
     const squares = demand.reduce((sum, excess, call) => sum + (excess < 0 && ofCall[call] === 0 ? 0 : excess ** 2), 0);
@@ -88,9 +96,10 @@ function demandOf(wanted: readonly (Block | null)[], callCount: number): Float64
   return demand;
 }
 
-/** The wanted blocks, dearest first, as far as they do not collide. */
-function greedyChoice(wanted: readonly (Block | null)[]): Choice {
-  const sorted = [...new Set(wanted)].filter((block) => block !== null).sort((a, b) => b.value - a.value);
+/** Blocks in the order of how nearly they are worth their members' prices, as far as they do not collide. */
+function greedyChoice(blocks: readonly Block[], prices: Prices): Choice {
+  const left = new Map(blocks.map((block) => [block, leftOver(block, prices)]));
+  const sorted = [...blocks].sort((a, b) => left.get(b)! - left.get(a)!);
   const truths = new Set<number>();
   const calls = new Set<number>();
   const chosen: Block[] = [];

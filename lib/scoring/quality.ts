@@ -95,7 +95,22 @@ export interface Value {
  * parts = worth x quality x share kept, and every call gets its price back as far as the whole is in its place.
  */
 export function appraise(target: Target, hull: Hull, price: number): Value {
-  const place = placeShare(target, hull);
+  return valueAt(target, placeShare(target, hull), hull, price);
+}
+
+/**
+ * What a hull can be worth at most once it has grown to `count` calls by calls that start no earlier: they may close
+ * its gaps, reach the true end and bring the true size, but not move its start or take back what goes too far.
+ */
+export function ceiling(target: Target, hull: Hull, count: number, price: number): number {
+  const place = placeShare(target, { ...hull, gap: 0 });
+  const end = Math.max(hull.end, target.end);
+  const size = Math.max(hull.size, target.size);
+  const value = valueAt(target, place, { ...hull, count, end, size }, price);
+  return value.parts + value.back;
+}
+
+function valueAt(target: Target, place: number, hull: Hull, price: number): Value {
   if (place === 0) return { place, parts: 0, back: 0 };
   let weights = 0;
   let sum = 0;
