@@ -1,2 +1,11 @@
+export {
+  assembleTruth,
+  GENERATOR_VERSION,
+  generateFace,
+  generateSpecimen,
+  type MadeFace,
+  type Specimen,
+} from "./generate";
+export { drawRecipe, type FaceRecipe, type Recipe } from "./recipe";
 export type { Point, Truth, TruthItem } from "./truth";
 export { truthItemSchema, truthSchema } from "./truth-schema";

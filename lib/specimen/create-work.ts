@@ -1,0 +1,44 @@
+import { randomStream } from "../random";
+import { type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH } from "../surface";
+import type { Face } from "../weld";
+import { createField } from "./field";
+import type { Recipe } from "./recipe";
+import { planFace } from "./runs";
+import type { FaceWork, SharedNoise } from "./work";
+
+const SIDE_ROWS = (PLATE_GRID.rows - 2 * STRIP_HALF_WIDTH * PLATE_PER_MM) / 2;
+const sideGrid = (y0: number): Grid => ({ ...PLATE_GRID, rows: SIDE_ROWS, y0 });
+
+/** Everything for making one face of a recipe's specimen: empty fields and the plan of a sound weld. */
+export function createWork(recipe: Recipe, face: Face): FaceWork {
+  const random = randomStream(recipe.seed).child(face);
+  const columns = STRIP_GRID.columns;
+  return {
+    face,
+    joint: recipe.joint,
+    plates: recipe.plates,
+    strip: createField(STRIP_GRID),
+    sides: [createField(sideGrid(PLATE_GRID.y0)), createField(sideGrid(STRIP_HALF_WIDTH))],
+    plan: planFace(face, recipe.joint, recipe.faces[face].layout, recipe.look, STRIP_GRID, random),
+    look: recipe.look,
+    random,
+    toeMinus: new Float32Array(columns).fill(Number.NaN),
+    toePlus: new Float32Array(columns).fill(Number.NaN),
+    runMinus: [],
+    runPlus: [],
+    craters: [],
+    noise: createNoise(columns * STRIP_GRID.rows),
+  };
+}
+
+function createNoise(size: number): SharedNoise {
+  const plane = () => new Float32Array(size);
+  return {
+    blotch: plane(),
+    blotchFine: plane(),
+    micro: plane(),
+    flake: plane(),
+    patch: plane(),
+    patchFine: plane(),
+  };
+}

@@ -1,0 +1,84 @@
+import { randomStream } from "../random";
+import { finishSurface, type Surface } from "../surface";
+import { FACES, type Face } from "../weld";
+import { checkFinite } from "./check-finite";
+import { createWork } from "./create-work";
+import { buildFeature } from "./imperfections";
+import { measuredMisalignment, measuredStops } from "./joint-items";
+import { finishPlate, grindBand, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
+import { drawRecipe, type Recipe } from "./recipe";
+import { layWeld, paintWeld } from "./runs";
+import type { Truth, TruthItem } from "./truth";
+import type { FaceWork, Feature } from "./work";
+
+/** Changes whenever the same seed would give another surface or another truth. */
+export const GENERATOR_VERSION = "1";
+
+export interface MadeFace {
+  readonly face: Face;
+  readonly surface: Surface;
+  /** What can be found on this face, measured from the finished surface, in order of place. */
+  readonly items: readonly TruthItem[];
+}
+
+export interface Specimen {
+  readonly recipe: Recipe;
+  readonly surfaces: Readonly<Record<Face, Surface>>;
+  readonly truth: Truth;
+}
+
+/**
+ * Makes one face of a recipe's specimen and measures its truth. `onStage` hears in plain words what is being done. The
+ * same recipe gives the same bytes. Throws where a height is not a number.
+ */
+export function generateFace(recipe: Recipe, face: Face, onStage: (stage: string) => void = () => {}): MadeFace {
+  const work = createWork(recipe, face);
+  const features = buildFeatures(recipe, face);
+  for (const feature of features) feature.plan?.(work);
+  onStage("cutting the plates");
+  layParentPlate(work);
+  grindBand(work);
+  onStage("welding");
+  layWeld(work);
+  for (const feature of features) feature.cut?.(work);
+  onStage("cleaning");
+  paintHeat(work);
+  paintWeld(work);
+  scatterSpatter(work);
+  leaveWorkshopMarks(work);
+  finishPlate(work, recipe.number);
+  for (const feature of features) feature.paint?.(work);
+  checkFinite(work);
+  onStage("measuring");
+  const items = measureFace(work, features, recipe);
+  const [sideB, sideA] = work.sides;
+  return { face, surface: finishSurface(face, work.strip, sideB, sideA), items };
+}
+
+function buildFeatures(recipe: Recipe, face: Face): Feature[] {
+  const random = randomStream(recipe.seed);
+  return recipe.faces[face].requests.map((request) => buildFeature(request, random.child(request.id)));
+}
+
+function measureFace(work: FaceWork, features: readonly Feature[], recipe: Recipe): TruthItem[] {
+  const found = features.map((feature) => feature.measure?.(work) ?? null);
+  if (work.face === "cap") found.push(measuredMisalignment(work, "cap/linear-misalignment"));
+  found.push(...measuredStops(work, recipe.faces[work.face].layout));
+  return found
+    .filter((item) => item !== null)
+    .sort((a, b) => a.start - b.start || a.across - b.across)
+    .map((item, n) => ({ ...item, id: `${work.face}-${n + 1}` }));
+}
+
+/** The truth of a specimen from the items of its faces. */
+export function assembleTruth(recipe: Recipe, items: readonly TruthItem[]): Truth {
+  return { version: 1, generator: GENERATOR_VERSION, joint: recipe.joint, items };
+}
+
+/** Makes both faces of the specimen of a seed. */
+export function generateSpecimen(seed: string): Specimen {
+  const recipe = drawRecipe(seed);
+  const [cap, root] = FACES.map((face) => generateFace(recipe, face));
+  const truth = assembleTruth(recipe, [...cap.items, ...root.items]);
+  return { recipe, surfaces: { cap: cap.surface, root: root.surface }, truth };
+}

@@ -1,0 +1,39 @@
+import { columnX, gradient1 } from "../../surface";
+import type { RunPlan } from "../plan";
+import type { FaceWork } from "../work";
+import { layRun, type RippleNoise } from "./lay-run";
+
+/** Narrowest layer, mm of half width. */
+const LEAST_HALF = 2;
+
+/** Lays the layer under the cap: one weave from wall to wall, seen only where the groove is not filled. */
+export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
+  const { strip, plan, joint, look } = work;
+  const { grid } = strip;
+  const seed = work.random.child("layer-below").seed();
+  const along = (value: (x: number, i: number) => number) =>
+    Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
+  const layer: RunPlan = {
+    seed,
+    direction: 1,
+    centre: along((x) => 0.2 * gradient1(x / 9, seed + 1)),
+    halfWidth: along((x, i) =>
+      Math.max(LEAST_HALF, plan.groove + plan.fill[i] / plan.wallSlope + 0.15 * gradient1(x / 5, seed + 2)),
+    ),
+    height: along((x) => -0.12 + 0.2 * gradient1(x / 11, seed + 3)),
+    exponentMinus: along(() => 2),
+    exponentPlus: along(() => 2),
+    tail: along(() => 0.4),
+    ripple: along(() => look.rippleHeight * 1.2),
+    raggedMinus: along(() => 1),
+    raggedPlus: along(() => 1),
+    tailPower: 2,
+    pitch: look.ripplePitch * 1.3,
+    coarse: 0.4,
+    smooth: 0.1,
+    weave: false,
+    segments: [{ a: -12, b: joint.length + 12, hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 }],
+  };
+  layRun(strip, layer, 0, noise);
+  strip.run.fill(0);
+}

@@ -1,0 +1,236 @@
+import { clamp, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { gradient1 } from "../../surface";
+
+/** Distance between two values of a table, mm of travel. */
+const STEP = 0.02;
+/** Tightest and widest ripple as a share of the mean pitch; on a weave tight bursts would look like cloth. */
+const TIGHTEST = { stringer: 0.34, weave: 0.52 };
+const WIDEST = 2.6;
+const MISSING = 0.14;
+const STRONG = 0.04;
+const MERGED = 0.26;
+
+/** What a ripple train is drawn from, mm. */
+export interface RippleStyle {
+  readonly pitch: number;
+  /** Height of the slow waves of the hand, as a share of a ripple. */
+  readonly coarse: number;
+  /** Rounding of crests and creases, as a share of the pitch. */
+  readonly smooth: number;
+  readonly weave: boolean;
+}
+
+/**
+ * The ripples that one electrode's pool leaves, as tables over the travel of the pool (mm, one value every 0.02 mm from
+ * `start`). Heights are in units of the ripple amplitude.
+ */
+export interface RippleTrain {
+  readonly start: number;
+  /** Ripple height, and the same train with some neighbours merged: mixed by a noise, crescents fork. */
+  readonly height: Float32Array;
+  readonly forked: Float32Array;
+  /** Fine ripple that rides on the main one. */
+  readonly fine: Float32Array;
+  /** Dwell of the weaving electrode at either toe. */
+  readonly dwellMinus: Float32Array;
+  readonly dwellPlus: Float32Array;
+  /** One random number per ripple each: reach of the toe, lightness. */
+  readonly reach: Float32Array;
+  readonly tint: Float32Array;
+}
+
+interface Ripple {
+  readonly from: number;
+  readonly length: number;
+  readonly amplitude: number;
+  /** Where along it the crest lies, 0..1. */
+  readonly crest: number;
+  readonly level: number;
+  readonly tint: number;
+  readonly reach: number;
+}
+
+/** Draws the train of one electrode length, for a travel from `from` to `to` mm. */
+export function drawRippleTrain(random: RandomStream, from: number, to: number, style: RippleStyle): RippleTrain {
+  const size = Math.ceil((to - from) / STEP) + 4;
+  const seed = random.seed();
+  const ripples = drawRipples(random.child("ripples"), from, to, style, seed);
+  const forked = mergeSome(random.child("forks"), ripples);
+  const height = tableOf(ripples, size, from);
+  const forkedHeight = tableOf(forked, size, from);
+  addHandWaves([height, forkedHeight], from, style.coarse, seed);
+  const round = Math.round((style.smooth * style.pitch) / STEP);
+  const dwell = (name: string, late: number) =>
+    smoothed(dwellTable(random.child(name), ripples, size, from, late), Math.round(0.12 / STEP));
+  const steps = (value: (ripple: Ripple) => number, share: number) =>
+    smoothed(stepTable(ripples, size, from, value), Math.round((share * style.pitch) / STEP));
+  return {
+    start: from,
+    height: smoothed(height, round),
+    forked: smoothed(forkedHeight, round),
+    fine: smoothed(fineTable(random.child("fine"), size, from, to, seed), 2),
+    dwellMinus: dwell("dwell", 0),
+    dwellPlus: dwell("dwell", 0.5),
+    reach: steps((ripple) => ripple.reach, 0.35),
+    tint: steps((ripple) => ripple.tint, 0.15),
+  };
+}
+
+/** Place of a travel in a train's tables: whole part and remainder are used by `valueAt`. */
+export function placeInTrain(train: RippleTrain, travel: number): number {
+  return clamp((travel - train.start) / STEP, 0, train.height.length - 2);
+}
+
+/** Value of a table at a place from `placeInTrain`. */
+export function valueAt(table: Float32Array, place: number): number {
+  const i = place | 0;
+  return table[i] + (place - i) * (table[i + 1] - table[i]);
+}
+
+function drawRipples(random: RandomStream, from: number, to: number, style: RippleStyle, seed: number): Ripple[] {
+  const { pitch } = style;
+  const tightest = style.weave ? TIGHTEST.weave : TIGHTEST.stringer;
+  const ripples: Ripple[] = [];
+  let drift = 0;
+  let burst = 1;
+  for (let u = from; u < to; ) {
+    drift = drift * 0.93 + random.normal(0, 0.09);
+    if (random.chance(0.03)) burst = random.uniform(0.65, 1.5);
+    else burst += (1 - burst) * 0.12;
+    const slow = 1 + 0.22 * gradient1(u / 9, seed + 1) + 0.12 * gradient1(u / 3.1, seed + 2);
+    const wanted = pitch * slow * burst * Math.exp(drift) * random.logNormal(1, 0.24);
+    const length = clamp(wanted, tightest * pitch, WIDEST * pitch);
+    const amplitude = drawAmplitude(random, length / pitch);
+    ripples.push({
+      from: u,
+      length,
+      amplitude,
+      crest: random.uniform(0.42, 0.68),
+      level: random.normal(0, 0.35) * amplitude,
+      tint: random.normal(0, 1),
+      reach: random.normal(0, 1),
+    });
+    u += length;
+  }
+  return ripples;
+}
+
+/** Long ripples are high ones; some are nearly missing, few stand out. */
+function drawAmplitude(random: RandomStream, relativeLength: number): number {
+  const usual = relativeLength ** 0.8 * random.logNormal(1, 0.32);
+  const luck = random.uniform(0, 1);
+  return Math.min(2.4, luck < MISSING ? 0.25 * usual : luck > 1 - STRONG ? 1.6 * usual : usual);
+}
+
+function mergeSome(random: RandomStream, ripples: readonly Ripple[]): Ripple[] {
+  const merged: Ripple[] = [];
+  for (let n = 0; n < ripples.length; n++) {
+    let { length, amplitude } = ripples[n];
+    const { from, crest, level, tint, reach } = ripples[n];
+    const next = ripples[n + 1];
+    if (next && random.chance(MERGED)) {
+      length += next.length;
+      amplitude = 0.6 * (amplitude + next.amplitude);
+      n++;
+    }
+    amplitude *= random.logNormal(1, 0.3);
+    merged.push({ from, length, amplitude, crest, level: level + random.normal(0, 0.25), tint, reach });
+  }
+  return merged;
+}
+
+const indexOf = (travel: number, start: number, size: number): number =>
+  clamp(Math.floor((travel - start) / STEP), 0, size - 1);
+
+/** Round crests, sharp creases, and a level of its own for every ripple. */
+function tableOf(ripples: readonly Ripple[], size: number, start: number): Float32Array {
+  const table = new Float32Array(size);
+  ripples.forEach((ripple, n) => {
+    const nextLevel = ripples[n + 1]?.level ?? 0;
+    const last = indexOf(ripple.from + ripple.length, start, size);
+    for (let i = indexOf(ripple.from, start, size); i <= last; i++) {
+      const t = clamp((start + i * STEP - ripple.from) / ripple.length, 0, 1);
+      const skewed =
+        t < ripple.crest ? (0.5 * t) / ripple.crest : 0.5 + (0.5 * (t - ripple.crest)) / (1 - ripple.crest);
+      const shape = 1 - Math.abs(2 * skewed - 1) ** 2.3;
+      table[i] = ripple.amplitude * (shape - 0.55) + mix(ripple.level, nextLevel, t * t * (3 - 2 * t));
+    }
+  });
+  return table;
+}
+
+function stepTable(
+  ripples: readonly Ripple[],
+  size: number,
+  start: number,
+  value: (ripple: Ripple) => number,
+): Float32Array {
+  const table = new Float32Array(size);
+  for (const ripple of ripples) {
+    table.fill(value(ripple), indexOf(ripple.from, start, size), indexOf(ripple.from + ripple.length, start, size) + 1);
+  }
+  return table;
+}
+
+/** One lobe per two to four ripples; `late` shifts it by a share of a beat. */
+function dwellTable(
+  random: RandomStream,
+  ripples: readonly Ripple[],
+  size: number,
+  start: number,
+  late: number,
+): Float32Array {
+  const beats: number[] = [];
+  for (let n = 0; n < ripples.length; n += 2 + random.integer(3)) beats.push(ripples[n].from);
+  const table = new Float32Array(size);
+  for (let n = 0; n + 2 < beats.length; n++) {
+    const from = mix(beats[n], beats[n + 1], late);
+    const to = mix(beats[n + 1], beats[n + 2], late);
+    const strength = random.logNormal(1, 0.35);
+    const last = indexOf(to, start, size);
+    for (let i = indexOf(from, start, size); i < last; i++) {
+      const t = clamp((start + i * STEP - from) / (to - from), 0, 1);
+      table[i] = strength * (Math.sqrt(Math.max(0, 1 - (2 * t - 1) ** 2)) - 0.7);
+    }
+  }
+  return table;
+}
+
+/** Fine ripples of about a third of a millimetre, in bursts. */
+function fineTable(random: RandomStream, size: number, start: number, end: number, seed: number): Float32Array {
+  const table = new Float32Array(size);
+  for (let u = start; u < end; ) {
+    const length = clamp(random.logNormal(0.34, 0.22), 0.2, 0.7);
+    const strength = random.logNormal(1, 0.4) * clamp(0.6 + 0.9 * gradient1(u / 5, seed + 9), 0, 1.5);
+    const last = indexOf(u + length, start, size);
+    for (let i = indexOf(u, start, size); i <= last; i++) {
+      const t = (start + i * STEP - u) / length;
+      table[i] = strength * (0.5 - (2 * t - 1) ** 2);
+    }
+    u += length;
+  }
+  return table;
+}
+
+function addHandWaves(tables: readonly Float32Array[], start: number, coarse: number, seed: number): void {
+  for (let i = 0; i < tables[0].length; i++) {
+    const u = start + i * STEP;
+    const wave = coarse * (0.9 * gradient1(u / 3.3, seed + 5) + gradient1(u / 7.1, seed + 6));
+    for (const table of tables) table[i] += wave;
+  }
+}
+
+/** Running mean over `reach` values to both sides. */
+function smoothed(table: Float32Array, reach: number): Float32Array {
+  if (reach < 1) return table;
+  const last = table.length - 1;
+  const out = new Float32Array(table.length);
+  let sum = 0;
+  for (let i = -reach; i <= reach; i++) sum += table[clamp(i, 0, last)];
+  for (let i = 0; i <= last; i++) {
+    out[i] = sum / (2 * reach + 1);
+    sum += table[Math.min(last, i + reach + 1)] - table[Math.max(0, i - reach)];
+  }
+  return out;
+}

@@ -1,0 +1,117 @@
+import { clamp } from "../../math";
+import type { RandomStream } from "../../random";
+import { boxBlur, columnX, type Grid } from "../../surface";
+import type { RunPlan, Segment } from "../plan";
+
+/** Where the electrodes of one run ended, mm from the datum, in order of place. */
+export interface RunStops {
+  /** First and last place of the run's weld metal, before the rounding of its ends. */
+  readonly from: number;
+  readonly to: number;
+  readonly stops: readonly number[];
+}
+
+/**
+ * Sets the electrode lengths of a run and what they do to it: an ordinary restart at every stop, a start and a finish,
+ * wider and flatter metal as an electrode burns down, a drift over the length, one or two changes of arc length.
+ * Everything stays acceptable.
+ */
+export function tellStory(run: RunPlan, stops: RunStops, grid: Grid, length: number, random: RandomStream): void {
+  run.segments = electrodeLengths(run, stops, grid, random.child("lengths"));
+  burnDown(run, stops, grid, length, random.child("burn"));
+}
+
+function electrodeLengths(run: RunPlan, stops: RunStops, grid: Grid, random: RandomStream): Segment[] {
+  const marks = [stops.from, ...stops.stops, stops.to];
+  const halfWidth = run.halfWidth[grid.columns >> 1];
+  const segments: Segment[] = [];
+  for (let n = 0; n + 1 < marks.length; n++) {
+    const isFirst = run.direction > 0 ? n === 0 : n + 2 === marks.length;
+    const between = { a: marks[n], b: marks[n + 1] };
+    segments.push(isFirst ? firstStart(between, halfWidth, random) : ordinaryRestart(run, between, halfWidth, random));
+  }
+  return run.direction > 0 ? segments : segments.reverse();
+}
+
+interface Between {
+  readonly a: number;
+  readonly b: number;
+}
+
+function firstStart(between: Between, halfWidth: number, random: RandomStream): Segment {
+  return {
+    ...between,
+    hump: random.uniform(0.1, 0.3),
+    humpLength: random.uniform(4, 7),
+    crater: random.uniform(0.3, 0.65),
+    shift: 0,
+    widen: -0.08 * halfWidth * random.uniform(0.25, 1),
+    wetting: 0,
+    pitchFactor: random.uniform(0.84, 1.18),
+    rippleFactor: random.uniform(0.85, 1.2),
+  };
+}
+
+/** A narrow root bead takes smaller humps. */
+const humpScale = (halfWidth: number): number => clamp(halfWidth / 4.5, 0.6, 1.1);
+
+function ordinaryRestart(run: RunPlan, between: Between, halfWidth: number, random: RandomStream): Segment {
+  const overlap = random.uniform(1.5, 5.5);
+  const scale = humpScale(halfWidth);
+  return {
+    a: between.a - (run.direction > 0 ? overlap : 0),
+    b: between.b + (run.direction > 0 ? 0 : overlap),
+    hump: random.uniform(0.15, 0.45) * scale,
+    humpLength: random.uniform(4, 7),
+    crater: random.uniform(0.3, 0.65) * scale,
+    shift: random.normal(0, 0.2) * scale,
+    widen: random.uniform(0, 0.3) * scale,
+    wetting: random.uniform(0.8, 1.8),
+    rearRadius: Math.min(4.2, halfWidth * random.uniform(0.55, 0.85)),
+    lapSeed: random.seed(),
+    pitchFactor: random.uniform(0.84, 1.18),
+    rippleFactor: random.uniform(0.85, 1.2),
+  };
+}
+
+/** A change of arc length: longer (k > 0) makes the run wider, flatter and coarser. */
+interface ArcChange {
+  readonly x: number;
+  readonly reach: number;
+  readonly strength: number;
+}
+
+function burnDown(run: RunPlan, stops: RunStops, grid: Grid, length: number, random: RandomStream): void {
+  const widthDrift = random.normal(0, 0.03);
+  const heightDrift = random.normal(0, 0.04);
+  const widening = random.uniform(0.03, 0.09);
+  const changes: ArcChange[] = Array.from({ length: 1 + random.integer(2) }, () => ({
+    x: random.uniform(0.1, 0.9) * length,
+    reach: random.uniform(7, 14),
+    strength: random.chance(0.6) ? 1 : -0.7,
+  }));
+  const burnt = burntShare(run, stops, grid);
+  for (let i = 0; i < grid.columns; i++) {
+    const x = columnX(grid, i);
+    const drift = (2 * x) / length - 1;
+    const arc = changes.reduce((sum, c) => sum + c.strength * Math.exp(-(((x - c.x) / c.reach) ** 2)), 0);
+    run.halfWidth[i] *= 1 + widening * (burnt[i] - 0.45) + widthDrift * drift + 0.06 * arc;
+    run.height[i] *= 1 + heightDrift * drift - 0.1 * (burnt[i] - 0.45) - 0.1 * arc;
+    run.ripple[i] *= 1 + 0.3 * arc;
+    run.tail[i] *= 1 + 0.18 * (burnt[i] - 0.4);
+  }
+}
+
+/** Half length over which the change at a stop is eased, mm: a sudden one would cut a line across the run. */
+const EASED = 2.2;
+
+/** How far the electrode had burnt down in every column, 0..1. */
+function burntShare(run: RunPlan, stops: RunStops, grid: Grid): Float32Array {
+  const burnt = Float32Array.from({ length: grid.columns }, (_, i) => {
+    const x = clamp(columnX(grid, i), stops.from, stops.to);
+    const segment = run.segments.findLast((s) => x >= s.a && x <= s.b) ?? run.segments[0];
+    const share = (x - segment.a) / (segment.b - segment.a);
+    return run.direction > 0 ? share : 1 - share;
+  });
+  return boxBlur(burnt, grid.columns, 1, EASED * grid.perMm, 0, 3);
+}
