@@ -8,9 +8,9 @@ const COARSEST_DIRECT = 1.3;
 
 /**
  * Fractal gradient noise over a whole grid, wavelengths in mm along x and across y; equal waves turn with every octave
- * to hide the lattice. Grids of any resolution and place get the same surface. Each octave lives on its own coarse
- * lattice anchored at the origin and is brought up by separable Catmull-Rom, so long waves cost next to nothing.
- * With `rows` [from, to] in mm only these rows are filled and the rest stays 0.
+ * to hide the lattice. Grids of any resolution and place get the same surface: each octave is worked out on its own coarse
+ * lattice anchored at the origin, takes over what is coarser by separable Catmull-Rom, and only the finest is brought up to
+ * the pixels. With `rows` [from, to] in mm only these rows are filled and the rest stays 0.
  */
 export function noiseField(
   grid: Grid,
@@ -24,17 +24,56 @@ export function noiseField(
   const out = new Float32Array(grid.columns * grid.rows);
   const first = rows ? Math.max(0, Math.floor((rows[0] - grid.y0) * grid.perMm)) : 0;
   const end = rows ? Math.min(grid.rows, Math.ceil((rows[1] - grid.y0) * grid.perMm)) : grid.rows;
+  if (first >= end) return out;
   let total = 0;
   for (let n = 0; n < octaves; n++) total += gain ** n;
-  for (let n = 0; n < octaves; n++) {
-    const finer = 2.02 ** n;
-    const lattice = latticeOf(waveX / finer, waveY / finer, n, seed + n * 101, gain ** n / total);
-    const stepX = waveX / finer / SAMPLES_PER_WAVE;
-    const stepY = waveY / finer / SAMPLES_PER_WAVE;
-    if (Math.max(stepX, stepY) * grid.perMm < COARSEST_DIRECT) addDirect(out, grid, lattice, first, end);
-    else addUpsampled(out, grid, lattice, stepX, stepY, first, end);
+  const pixels: Raster = {
+    columns: grid.columns,
+    rows: end - first,
+    stepX: 1 / grid.perMm,
+    stepY: 1 / grid.perMm,
+    x0: grid.x0 + 0.5 / grid.perMm,
+    y0: grid.y0 + (first + 0.5) / grid.perMm,
+    values: out.subarray(first * grid.columns, end * grid.columns),
+  };
+  const stepsX = Array.from({ length: octaves }, (_, n) => waveX / 2.02 ** n / SAMPLES_PER_WAVE);
+  const stepsY = Array.from({ length: octaves }, (_, n) => waveY / 2.02 ** n / SAMPLES_PER_WAVE);
+  const isDirect = (n: number) => Math.max(stepsX[n], stepsY[n]) * grid.perMm < COARSEST_DIRECT;
+  // rasters are planned from the finest down, since each must reach beyond the next finer one
+  const rasters: Raster[] = [];
+  let covered = pixels;
+  for (let n = octaves - 1; n >= 0; n--) {
+    if (!isDirect(n)) covered = rasterOver(covered, stepsX[n], stepsY[n]);
+    rasters[n] = covered;
   }
+  for (let n = 0; n < octaves; n++) {
+    const raster = rasters[n];
+    if (n > 0 && rasters[n - 1] !== raster) upsample(rasters[n - 1], raster);
+    addOctave(raster, latticeOf(waveX / 2.02 ** n, waveY / 2.02 ** n, n, seed + n * 101, gain ** n / total));
+  }
+  if (rasters[octaves - 1] !== pixels) upsample(rasters[octaves - 1], pixels);
   return out;
+}
+
+/** Samples on a rectangular raster; the first one lies at (x0, y0) mm. */
+interface Raster {
+  readonly columns: number;
+  readonly rows: number;
+  readonly stepX: number;
+  readonly stepY: number;
+  readonly x0: number;
+  readonly y0: number;
+  readonly values: Float32Array;
+}
+
+/** An empty raster of whole multiples of its steps that reaches far enough for cubic interpolation at every sample of a finer one. */
+function rasterOver(fine: Raster, stepX: number, stepY: number): Raster {
+  const left = Math.floor(fine.x0 / stepX) - 1;
+  const low = Math.floor(fine.y0 / stepY) - 1;
+  const columns = Math.floor((fine.x0 + (fine.columns - 1) * fine.stepX) / stepX) + 3 - left;
+  const rows = Math.floor((fine.y0 + (fine.rows - 1) * fine.stepY) / stepY) + 3 - low;
+  const values = new Float32Array(columns * rows);
+  return { columns, rows, stepX, stepY, x0: left * stepX, y0: low * stepY, values };
 }
 
 /** One octave: x, y in mm to the noise's own turned and stretched plane. */
@@ -61,53 +100,38 @@ function latticeOf(waveX: number, waveY: number, octave: number, seed: number, a
   };
 }
 
-function valueAt(lattice: Lattice, x: number, y: number): number {
-  const { xx, xy, yx, yy, offset } = lattice;
-  return lattice.amplitude * gradient2(x * xx + y * xy + offset, x * yx + y * yy + offset, lattice.seed);
-}
-
-function addDirect(out: Float32Array, grid: Grid, lattice: Lattice, first: number, end: number): void {
-  for (let j = first; j < end; j++) {
-    const y = grid.y0 + (j + 0.5) / grid.perMm;
-    for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
-      out[k] += valueAt(lattice, grid.x0 + (i + 0.5) / grid.perMm, y);
+function addOctave({ columns, rows, stepX, stepY, x0, y0, values }: Raster, lattice: Lattice): void {
+  const { xx, xy, yx, yy, offset, seed, amplitude } = lattice;
+  for (let j = 0, k = 0; j < rows; j++) {
+    const u = (y0 + j * stepY) * xy + offset;
+    const v = (y0 + j * stepY) * yy + offset;
+    for (let i = 0; i < columns; i++, k++) {
+      const x = x0 + i * stepX;
+      values[k] += amplitude * gradient2(x * xx + u, x * yx + v, seed);
     }
   }
 }
 
-function addUpsampled(
-  out: Float32Array,
-  grid: Grid,
-  lattice: Lattice,
-  stepX: number,
-  stepY: number,
-  first: number,
-  end: number,
-): void {
-  const across = cubicTaps(grid.columns, grid.x0, grid.perMm, stepX);
-  const down = cubicTaps(grid.rows, grid.y0, grid.perMm, stepY);
-  const base = down.index[first];
-  const coarseRows = down.index[end - 1] - base + 4;
-  const { count } = across;
-  const coarse = new Float32Array(count * coarseRows);
-  for (let j = 0; j < coarseRows; j++) {
-    const y = (down.origin + base + j) * stepY;
-    for (let i = 0; i < count; i++) coarse[j * count + i] = valueAt(lattice, (across.origin + i) * stepX, y);
-  }
-  const line = new Float32Array(count);
+/** Adds a coarse raster, interpolated, to a finer one. */
+function upsample(coarse: Raster, fine: Raster): void {
+  const across = cubicTaps(fine.columns, fine.x0, fine.stepX, coarse.x0, coarse.stepX);
+  const down = cubicTaps(fine.rows, fine.y0, fine.stepY, coarse.y0, coarse.stepY);
+  const { columns: count, values: from } = coarse;
+  const { columns, values: to } = fine;
   const { index, weights } = across;
-  for (let j = first; j < end; j++) {
-    const from = (down.index[j] - base) * count;
+  const line = new Float32Array(count);
+  for (let j = 0; j < fine.rows; j++) {
+    const start = down.index[j] * count;
     const w0 = down.weights[4 * j];
     const w1 = down.weights[4 * j + 1];
     const w2 = down.weights[4 * j + 2];
     const w3 = down.weights[4 * j + 3];
-    for (let i = 0, q = from; i < count; i++, q++) {
-      line[i] = w0 * coarse[q] + w1 * coarse[q + count] + w2 * coarse[q + 2 * count] + w3 * coarse[q + 3 * count];
+    for (let i = 0, q = start; i < count; i++, q++) {
+      line[i] = w0 * from[q] + w1 * from[q + count] + w2 * from[q + 2 * count] + w3 * from[q + 3 * count];
     }
-    for (let i = 0, k = j * grid.columns, w = 0; i < grid.columns; i++, k++, w += 4) {
+    for (let i = 0, k = j * columns, w = 0; i < columns; i++, k++, w += 4) {
       const c = index[i];
-      out[k] +=
+      to[k] +=
         weights[w] * line[c] +
         weights[w + 1] * line[c + 1] +
         weights[w + 2] * line[c + 2] +
@@ -116,20 +140,20 @@ function addUpsampled(
   }
 }
 
-/** For every pixel the first of its four coarse samples (counted from `origin`) and their Catmull-Rom weights. */
-function cubicTaps(pixels: number, from: number, perMm: number, step: number) {
-  const origin = Math.floor((from + 0.5 / perMm) / step) - 1;
-  const index = new Int32Array(pixels);
-  const weights = new Float32Array(4 * pixels);
-  for (let n = 0; n < pixels; n++) {
-    const place = (from + (n + 0.5) / perMm) / step;
-    const whole = Math.floor(place);
+/** For every fine sample the first of its four coarse ones and their Catmull-Rom weights. */
+function cubicTaps(count: number, from: number, fineStep: number, origin: number, step: number) {
+  const index = new Int32Array(count);
+  const weights = new Float32Array(4 * count);
+  for (let n = 0; n < count; n++) {
+    const place = (from + n * fineStep - origin) / step;
+    // rounding may put the first sample a hair before its cell
+    const whole = Math.max(1, Math.floor(place));
     const t = place - whole;
-    index[n] = whole - 1 - origin;
+    index[n] = whole - 1;
     weights[4 * n] = t * (-0.5 + t * (1 - 0.5 * t));
     weights[4 * n + 1] = 1 + t * t * (-2.5 + 1.5 * t);
     weights[4 * n + 2] = t * (0.5 + t * (2 - 1.5 * t));
     weights[4 * n + 3] = t * t * (-0.5 + 0.5 * t);
   }
-  return { origin, index, weights, count: index[pixels - 1] + 4 };
+  return { index, weights };
 }
