@@ -1,6 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { gradient1, hash01, noiseField, value1 } from "../../surface";
+import { gradient1, hash01, value1 } from "../../surface";
 import type { Field } from "../field";
 
 /**
@@ -91,23 +91,34 @@ export function planStrokes(
   return strokes;
 }
 
-/** Lays strokes on a patch, later ones over earlier ones. `press` is the noise of the hand's pressure on that patch. */
-export function layStrokes(field: Field, strokes: readonly Stroke[], press: Float32Array, seed: number): Ground {
-  const size = field.z.length;
-  const plane = () => new Float32Array(size);
-  const ground: Ground = {
-    scratch: plane(),
-    reach: plane(),
-    tone: plane(),
-    touched: plane(),
-    cosine: plane(),
-    sine: plane(),
+/** What the grit of the discs is like: profiles across the scratches, and how far each one reaches. */
+export interface Grit {
+  readonly profiles: readonly Float32Array[];
+  readonly reach: Float32Array;
+}
+
+export function drawGrit(seed: number): Grit {
+  return {
+    profiles: Array.from({ length: TABLES }, (_, n) => scratchTable(seed + 50 + 10 * n)),
+    reach: reachTable(seed + 93),
   };
-  const tables = Array.from({ length: TABLES }, (_, n) => scratchTable(seed + 50 + n));
-  const ends = reachTable(seed + 57);
-  const warp = noiseField(field.grid, 14, 14, seed + 53);
-  for (const stroke of strokes) layStroke(field, ground, stroke, tables[stroke.table], ends, warp, press);
-  return ground;
+}
+
+/** A patch that nobody has touched yet. */
+export function untouched(field: Field): Ground {
+  const plane = () => new Float32Array(field.z.length);
+  return { scratch: plane(), reach: plane(), tone: plane(), touched: plane(), cosine: plane(), sine: plane() };
+}
+
+/** Noise of the hand on one patch: pressure and unsteadiness. */
+export interface Hand {
+  readonly press: Float32Array;
+  readonly warp: Float32Array;
+}
+
+/** Lays strokes on a patch, later ones over earlier ones. */
+export function layStrokes(field: Field, ground: Ground, strokes: readonly Stroke[], grit: Grit, hand: Hand): void {
+  for (const stroke of strokes) layStroke(field, ground, stroke, grit, hand);
 }
 
 /** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
@@ -134,15 +145,9 @@ function reachTable(seed: number): Float32Array {
   });
 }
 
-function layStroke(
-  field: Field,
-  ground: Ground,
-  stroke: Stroke,
-  table: Float32Array,
-  ends: Float32Array,
-  warp: Float32Array,
-  press: Float32Array,
-): void {
+function layStroke(field: Field, ground: Ground, stroke: Stroke, grit: Grit, { press, warp }: Hand): void {
+  const table = grit.profiles[stroke.table];
+  const ends = grit.reach;
   const { grid } = field;
   const { columns, rows, perMm } = grid;
   const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone, crisp } = stroke;

@@ -2,7 +2,7 @@ import { clamp, ease } from "../../math";
 import { fractal1, gradient1, noiseField, rowY } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
-import { type Ground, layStrokes, planStrokes, type Stroke } from "./disc-strokes";
+import { drawGrit, type Grit, type Ground, layStrokes, planStrokes, type Stroke, untouched } from "./disc-strokes";
 import { patchesOf } from "./patches";
 import { plateNoise } from "./plate-noise";
 import { PLATE_TONES as TONES } from "./tones";
@@ -15,6 +15,7 @@ const ALWAYS_BARE = 4;
 interface BandSide {
   readonly side: 1 | -1;
   readonly strokes: readonly Stroke[];
+  readonly limit: (x: number) => number;
 }
 
 /** Parent metal ground bright beside the groove: strokes of a disc, ending in half-removed scale. */
@@ -26,12 +27,14 @@ export function grindBand(work: FaceWork): void {
   const sides: BandSide[] = ([-1, 1] as const).map((side) => ({
     side,
     strokes: planStrokes(side, inner, outer + 4, work.joint.length, random.child(`side ${side}`)),
+    limit: bandLimit(outer, side, seed),
   }));
-  for (const field of patchesOf(work)) grindPatch(work, field, sides, seed, outer);
+  const grit = drawGrit(seed);
+  for (const field of patchesOf(work)) grindPatch(work, field, sides, grit, seed, outer + WANDER);
 }
 
 /** Limit of the band along x for one side, mm from the centre line: the hand drifts, hurries, goes over a place again. */
-export function bandLimit(outer: number, side: 1 | -1, seed: number): (x: number) => number {
+function bandLimit(outer: number, side: 1 | -1, seed: number): (x: number) => number {
   const own = seed + 511 + 40 * side;
   return (x) =>
     outer +
@@ -41,31 +44,41 @@ export function bandLimit(outer: number, side: 1 | -1, seed: number): (x: number
     0.5 * fractal1(x / 3.1, own + 3, 2);
 }
 
-function grindPatch(work: FaceWork, field: Field, sides: readonly BandSide[], seed: number, outer: number): void {
+function grindPatch(
+  work: FaceWork,
+  field: Field,
+  sides: readonly BandSide[],
+  grit: Grit,
+  seed: number,
+  furthest: number,
+): void {
   const { grid } = field;
-  const reach = outer + WANDER;
-  const y0 = Math.max(grid.y0, -reach);
-  const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, reach);
+  const y0 = Math.max(grid.y0, -furthest);
+  const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, furthest);
   if (y0 >= y1) return;
   const rows: readonly [number, number] = [y0, y1];
-  const press = noiseField(grid, 8, 5, seed + 54, 3, 0.5, rows);
-  const touch = noiseField(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows);
-  const blotchFine = plateNoise(work, field, "blotchFine", rows);
-  const flake = plateNoise(work, field, "flake", rows);
-  for (const { side, strokes } of sides) {
+  const noise: BandNoise = {
+    press: noiseField(grid, 8, 5, seed + 54, 3, 0.5, rows),
+    touch: noiseField(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows),
+    warp: noiseField(grid, 14, 14, seed + 53, 1, 0.5, rows),
+    blotchFine: plateNoise(work, field, "blotchFine", rows),
+    flake: plateNoise(work, field, "flake", rows),
+  };
+  const ground = untouched(field);
+  for (const { side, strokes, limit } of sides) {
     const from = side > 0 ? Math.max(0, y0) : y0;
     const to = side > 0 ? y1 : Math.min(0, y1);
     if (from >= to) continue;
-    const ground = layStrokes(field, strokes, press, seed + 100 * side);
-    const limit = bandLimit(outer, side, seed);
+    layStrokes(field, ground, strokes, grit, noise);
     const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(grid.x0 + (i + 0.5) / grid.perMm));
-    bareMetal(work, field, [from, to], ground, limits, { press, touch, blotchFine, flake });
+    bareMetal(work, field, [from, to], ground, limits, noise);
   }
 }
 
 interface BandNoise {
   readonly press: Float32Array;
   readonly touch: Float32Array;
+  readonly warp: Float32Array;
   readonly blotchFine: Float32Array;
   readonly flake: Float32Array;
 }
@@ -105,7 +118,7 @@ function bareMetal(
       }
       if (bare <= 0.004) continue;
       band[k] = bare;
-      const together = Math.min(1, Math.hypot(ground.cosine[k], ground.sine[k]));
+      const together = Math.min(1, Math.sqrt(ground.cosine[k] ** 2 + ground.sine[k] ** 2));
       brush[k] = 0.5 * bare * together;
       brushAngle[k] = 0.5 * Math.atan2(ground.sine[k], ground.cosine[k]);
       z[k] += (parent[k] - 0.012 + 0.0062 * scratch[k] - z[k]) * bare;
