@@ -25,7 +25,7 @@ export const BRIDGE_GAUGE = {
   footWidth: 1,
   tipRadius: 0.3,
   steepest: 15,
-  offset: { least: 3, most: 40, first: 9 },
+  offset: { least: 3, most: 40, first: 13 },
   spacing: { least: 6, most: 40, first: 16 },
 } as const;
 

@@ -69,7 +69,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         </button>
       </header>
 
-      <div className="flex min-h-0 min-w-0 [grid-area:plate]">
+      <div className="plate-area flex min-h-0 min-w-0 [grid-area:plate]">
         <ToolRail
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
@@ -84,7 +84,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           onWhole={() => looking.changeView(({ width, height }) => wholePlate(width, height))}
           onKeys={() => setAreKeysShown(true)}
         />
-        <div className="min-w-0 flex-1">
+        <div className="min-h-0 min-w-0 flex-1">
           <PlateView bench={bench} ref={plate} onKeyDown={onKeyDown} />
         </div>
       </div>
@@ -119,10 +119,10 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         <button
           type="button"
           aria-expanded={isSheetUp}
-          className="sheet-handle h-11 shrink-0 bg-paper-2 text-ink text-sm"
+          className="sheet-handle h-11 shrink-0 border-line border-b bg-paper-2 text-ink text-sm"
           onClick={() => setIsSheetUp(!isSheetUp)}
         >
-          {isSheetUp ? "Lower the report" : `Report: ${writing.report.calls.length} written`}
+          {isSheetUp ? "Put the report aside" : `Report: ${writing.report.calls.length} written`}
         </button>
         <div className="sheet-body min-h-0 flex-1">
           <ReportPanel

@@ -20,7 +20,7 @@ export function ToolRail(props: ToolRailProps) {
   return (
     <nav
       aria-label="Tools"
-      className="flex w-[68px] shrink-0 flex-col gap-1 overflow-y-auto border-bench-line border-r bg-bench-2 p-1"
+      className="tool-rail flex shrink-0 gap-1 overflow-auto border-bench-line border-r bg-bench-2 p-1"
     >
       <RailButton word="Move" isPressed={tool === "hand"} onClick={() => onTool("hand")} title="Drag the plate (V)">
         <path d="M12 3v18M3 12h18M12 3l-3 3M12 3l3 3M12 21l-3-3M12 21l3-3M3 12l3-3M3 12l3 3M21 12l-3-3M21 12l-3 3" />

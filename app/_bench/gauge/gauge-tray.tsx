@@ -23,7 +23,7 @@ export function GaugeTray({ placement, reading, heights, onChange, onPutAway }: 
     <section
       aria-label="Bridge gauge"
       data-gauge=""
-      className="absolute bottom-9 left-2 z-20 w-[318px] cursor-default touch-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl"
+      className="absolute bottom-9 left-2 z-20 max-h-[calc(100%-3rem)] w-[318px] overflow-y-auto cursor-default touch-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl"
       onPointerDown={(event) => event.stopPropagation()}
     >
       {heights && reading && <GaugeElevation heights={heights} placement={placement} reading={reading} />}

@@ -79,7 +79,8 @@ export function markBox(call: Call, view: Viewport, face: Face) {
   const y = call.across ?? 0;
   const { left, top } = toScreen(view, face, { x: call.start ?? 0, y });
   const right = toScreen(view, face, { x: call.end ?? call.start ?? 0, y }).left;
-  return { left, right, top, half: Math.max(11, 2 * view.scale) };
+  const reach = call.end === null ? (call.size ?? 1) / 2 + 0.7 : 2;
+  return { left, right, top, half: Math.max(11, Math.min(reach, 4) * view.scale) };
 }
 
 /** A number plate above a mark: dark with a rim of the mark's colour. */

@@ -33,7 +33,7 @@ export function NumberField({ label, unit = "mm", value, min, max, hint, onChang
 
   return (
     <div className="min-w-0 flex-1">
-      <label htmlFor={id} className="block text-ink-2 text-xs">
+      <label htmlFor={id} className="mb-1 block text-ink-2 text-xs">
         {label}
       </label>
       <div className="flex items-center gap-1">

@@ -80,7 +80,7 @@ export function TypePicker({ face, value, onChange }: TypePickerProps) {
 
   return (
     <div>
-      <label htmlFor={id} className="block text-ink-2 text-xs">
+      <label htmlFor={id} className="mb-1 block text-ink-2 text-xs">
         What it is
       </label>
       <input

@@ -45,13 +45,6 @@ async function unzip(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
   return new Uint8Array(await new Response(plain).arrayBuffer());
 }
 
-/** Some servers drop the content encoding of what they pass on: then the browser has not unzipped it. */
-async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
-  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return bytes;
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
-}
-
 async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPatch> {
   const [albedo, finish] = await Promise.all([decodePicture(patch.albedo), decodePicture(patch.finish)]);
   const { columns, rows, values } = patch.brushing;

@@ -1,5 +1,16 @@
+import type { Surface } from "@/lib/surface";
 import { type Face, upOnScreen } from "@/lib/weld";
-import { movingScaleFor, type Painted, type Painter, PIECE_BUDGET_MS, pixelsOf, QUICK_MS } from "./painter";
+import {
+  MOVING_BUDGET_MS,
+  movingScaleFor,
+  type Painted,
+  type Painter,
+  PIECE_BUDGET_MS,
+  pixelsOf,
+  QUICK_MS,
+} from "./painter";
+import { surfaceOf } from "./processor-surface";
+import { bitmapOf, drawQuick } from "./processor-view";
 import type { PaintRequest, RelightTimings, UnpackedFace } from "./protocol";
 import { FULL_QUALITY, MOVING_QUALITY } from "./specimen-shader";
 import { buildProgram, type Program } from "./webgl-program";
@@ -8,6 +19,8 @@ import { type FaceTextures, uploadDetail, uploadFace } from "./webgl-textures";
 interface KeptFace {
   readonly textures: FaceTextures;
   readonly highest: number;
+  /** Kept only where WebGL is worked out by the processor: there its own quick drawing serves better while moving. */
+  readonly surface: Surface | null;
 }
 
 /** Rows from `from` up to `to` of a picture of `columns` by `rows`, counted from the bottom. */
@@ -17,6 +30,18 @@ interface Piece {
   readonly from: number;
   readonly to: number;
 }
+
+/** A million pixels of moving picture that take longer than this are no work for a graphics unit, ms. */
+const SLOW_MS = 90;
+/** A view to try the speed on, before anybody asks for one. */
+const TRIAL: Omit<PaintRequest, "face"> = {
+  target: "picture",
+  view: { width: 512, height: 96, x: 150, up: 0, scale: 4 },
+  pixelRatio: 1,
+  lamp: [20, 130, 130],
+  isMoving: false,
+  number: 0,
+};
 
 /** A painter on WebGL2, or null where this browser has none that can hold the surface. */
 export function createWebglPainter(): Painter | null {
@@ -37,8 +62,9 @@ export function createWebglPainter(): Painter | null {
   const onePixel = new Uint8Array(4);
   /** Measured cost, ms a pixel; it adapts to what each picture really takes. */
   const cost = new Map<Program, number>();
+  let quickCost = 6e-5;
 
-  function drawPiece(program: Program, request: PaintRequest, piece: Piece) {
+  function draw(program: Program, request: PaintRequest, piece: Piece) {
     const face = faces.get(request.face)!;
     if (canvas.width !== piece.columns || canvas.height !== piece.rows) {
       canvas.width = piece.columns;
@@ -66,7 +92,7 @@ export function createWebglPainter(): Painter | null {
   /** Draws and waits until it is drawn: reading one pixel back cannot finish earlier. */
   function drawAndTime(program: Program, request: PaintRequest, piece: Piece): number {
     const start = performance.now();
-    drawPiece(program, request, piece);
+    draw(program, request, piece);
     gl.readPixels(0, piece.from, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, onePixel);
     const taken = performance.now() - start;
     const perPixel = taken / (piece.columns * (piece.to - piece.from));
@@ -75,42 +101,64 @@ export function createWebglPainter(): Painter | null {
     return taken;
   }
 
-  /** The first picture of all: a warm-up, then a small piece from the middle, tell what to expect. */
-  function learnCost(request: PaintRequest) {
+  /** The first picture of all is a warm-up, the second tells what to expect. */
+  function learnCost(face: Face) {
+    const request = { ...TRIAL, face };
     const { columns, rows } = pixelsOf(request);
-    const from = Math.floor(rows / 2);
-    const piece = { columns, rows, from, to: Math.min(rows, from + 24) };
     for (const program of [full, moving]) {
-      drawAndTime(program, request, piece);
+      drawAndTime(program, request, { columns, rows, from: 0, to: rows });
       cost.delete(program);
-      drawAndTime(program, request, piece);
+      drawAndTime(program, request, { columns, rows, from: 0, to: rows });
     }
   }
 
-  const expectedFull = (pixels: number) => cost.get(full)! * pixels;
+  const isSlow = () => cost.get(moving)! * 1e6 > SLOW_MS;
+  const isQuick = ({ columns, rows }: { columns: number; rows: number }) =>
+    cost.get(full)! * columns * rows <= QUICK_MS;
 
-  function paintMoving(request: PaintRequest): Painted {
+  function timedMoving(request: PaintRequest) {
     const { columns, rows } = pixelsOf(request);
     const scale = movingScaleFor(cost.get(moving)!, columns * rows);
-    const small = {
-      columns: Math.max(1, Math.round(columns * scale)),
-      rows: Math.max(1, Math.round(rows * scale)),
-    };
-    drawAndTime(moving, request, { ...small, from: 0, to: small.rows });
+    const small = { columns: Math.round(columns * scale), rows: Math.round(rows * scale) };
+    return { scale, taken: drawAndTime(moving, request, { ...small, from: 0, to: small.rows }) };
+  }
+
+  /** The processor draws at once what it would take long to draw as a graphics unit. */
+  function timedQuick(surface: Surface, request: PaintRequest) {
+    const { columns, rows } = pixelsOf(request);
+    const scale = Math.min(1, Math.max(0.3, Math.sqrt(MOVING_BUDGET_MS / (quickCost * columns * rows))));
+    const start = performance.now();
+    const picture = drawQuick(surface, request, scale);
+    const taken = performance.now() - start;
+    quickCost += 0.3 * (taken / (picture.width * picture.height) - quickCost);
+    return { scale, taken, picture };
+  }
+
+  async function paintMoving(request: PaintRequest): Promise<Painted> {
+    const { surface } = faces.get(request.face)!;
+    if (surface) return { bitmap: await bitmapOf(timedQuick(surface, request).picture), isFinal: false };
+    timedMoving(request);
     return { bitmap: canvas.transferToImageBitmap(), isFinal: false };
   }
 
   return {
     means: "webgl2",
     takeFace(unpacked: UnpackedFace) {
-      faces.set(unpacked.face, { textures: uploadFace(gl, unpacked), highest: unpacked.highest });
+      const { face, highest } = unpacked;
+      const textures = uploadFace(gl, unpacked);
+      faces.set(face, { textures, highest, surface: null });
+      if (cost.size === 0) learnCost(face);
+      if (isSlow()) faces.set(face, { textures, highest, surface: surfaceOf(unpacked) });
+      for (const { albedo, finish } of [unpacked.strip, unpacked.plate]) {
+        albedo.close();
+        finish.close();
+      }
     },
     hasFace: (face) => faces.has(face),
 
     async paint(request, isOutdated) {
-      if (cost.size === 0) learnCost(request);
       const { columns, rows } = pixelsOf(request);
-      if (request.isMoving && expectedFull(columns * rows) > QUICK_MS) return paintMoving(request);
+      if (request.isMoving && !isQuick({ columns, rows })) return paintMoving(request);
       for (let from = 0; from < rows; ) {
         const pieceRows = Math.max(8, Math.floor(PIECE_BUDGET_MS / (cost.get(full)! * columns)));
         const to = Math.min(rows, from + pieceRows);
@@ -122,21 +170,20 @@ export function createWebglPainter(): Painter | null {
     },
 
     async measure(request): Promise<RelightTimings> {
-      if (cost.size === 0) learnCost(request);
       const { columns, rows } = pixelsOf(request);
       const fullMs = drawAndTime(full, request, { columns, rows, from: 0, to: rows });
       const source = canvas.transferToImageBitmap();
       const target = new OffscreenCanvas(columns, rows).getContext("2d")!;
-      const blitStart = performance.now();
+      const start = performance.now();
       target.drawImage(source, 0, 0);
       target.getImageData(0, 0, 1, 1);
-      const blit = performance.now() - blitStart;
+      const blit = performance.now() - start;
       source.close();
-      const isQuick = fullMs <= QUICK_MS;
-      const movingScale = isQuick ? 1 : movingScaleFor(cost.get(moving)!, columns * rows);
-      const small = { columns: Math.round(columns * movingScale), rows: Math.round(rows * movingScale) };
-      const movingMs = isQuick ? fullMs : drawAndTime(moving, request, { ...small, from: 0, to: small.rows });
-      return { columns, rows, full: fullMs, moving: movingMs, blit, movingScale, means: "webgl2" };
+      const common = { columns, rows, full: fullMs, blit, means: "webgl2" } as const;
+      if (isQuick({ columns, rows })) return { ...common, moving: fullMs, movingScale: 1 };
+      const { surface } = faces.get(request.face)!;
+      const { taken, scale } = surface ? timedQuick(surface, request) : timedMoving(request);
+      return { ...common, moving: taken, movingScale: scale };
     },
   };
 }

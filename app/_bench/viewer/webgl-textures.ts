@@ -43,7 +43,6 @@ function pictureTexture(gl: WebGL2RenderingContext, format: GLenum, picture: Ima
   const texture = newTexture(gl, format, picture.width, picture.height, SMALLER_LEVELS + 1);
   gl.texSubImage2D(gl.TEXTURE_2D, 0, 0, 0, gl.RGBA, gl.UNSIGNED_BYTE, picture);
   gl.generateMipmap(gl.TEXTURE_2D);
-  picture.close();
   return texture;
 }
 

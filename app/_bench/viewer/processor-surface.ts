@@ -1,0 +1,30 @@
+import { type Patch, PLATE_GRID, STRIP_GRID, type Surface } from "@/lib/surface";
+import type { UnpackedFace, UnpackedPatch } from "./protocol";
+
+/** A face as the processor's own drawing reads it. The pictures of the materials stay open for others. */
+export function surfaceOf({ face, strip, plate }: UnpackedFace): Surface {
+  return { face, strip: patchOf(strip, STRIP_GRID), plate: patchOf(plate, PLATE_GRID) };
+}
+
+function patchOf(patch: UnpackedPatch, grid: Patch["grid"]): Patch {
+  return {
+    grid,
+    height: patch.height,
+    albedo: threeChannels(patch.albedo),
+    finish: threeChannels(patch.finish),
+    brushing: patch.brushing,
+  };
+}
+
+function threeChannels(picture: ImageBitmap): Uint8Array {
+  const context = new OffscreenCanvas(picture.width, picture.height).getContext("2d", { willReadFrequently: true })!;
+  context.drawImage(picture, 0, 0);
+  const { data } = context.getImageData(0, 0, picture.width, picture.height);
+  const bytes = new Uint8Array((data.length / 4) * 3);
+  for (let p = 0, k = 0; p < data.length; p += 4) {
+    bytes[k++] = data[p];
+    bytes[k++] = data[p + 1];
+    bytes[k++] = data[p + 2];
+  }
+  return bytes;
+}
