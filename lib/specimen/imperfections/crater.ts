@@ -1,26 +1,34 @@
 import type { RandomStream } from "../../random";
 import { nearestColumn } from "../../surface";
+import type { Segment } from "../plan";
 import type { Crater, FaceWork, FeatureRequest } from "../work";
 import { placeStop, setStart } from "./electrode-stop";
 import { runIndex } from "./visible-run";
 
-/** Leaves the crater of an electrode's end open at the requested place: unfilled, and the next length starts beyond it. */
+/** The crater's middle lies this many half widths behind the electrode's end. */
+const MIDDLE_BEHIND = 0.34;
+/** The next length laps over the front of the open crater from this many half widths beyond its electrode's end. */
+const LAPS_FROM = 0.2;
+
+/** Leaves the crater of an electrode's end open at the requested place: unfilled, the next length only laps its far rim. */
 export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random: RandomStream): void {
   const run = work.plan.runs[runIndex(work, request)];
   const halfWidth = run.halfWidth[nearestColumn(work.strip.grid, request.x)];
-  // The crater's middle lies about a third of the half width behind the front.
-  const stop = placeStop(run, request.x + run.direction * 0.34 * halfWidth);
+  const front = request.x + run.direction * MIDDLE_BEHIND * halfWidth;
+  const stop = placeStop(run, front);
   if (!stop) return;
-  const front = request.x + run.direction * 0.34 * halfWidth;
+  const rearRadius = Math.min(2.6, halfWidth * random.uniform(0.4, 0.6));
   stop.earlier.crater = random.uniform(0.8, 1.15) * (run.weave ? 1.1 : 1);
-  setStart(stop.later, run.direction, front + run.direction * halfWidth * random.uniform(0.75, 1));
+  setStart(stop.later, run.direction, front + run.direction * (LAPS_FROM * halfWidth + rearRadius));
   Object.assign(stop.later, {
-    hump: random.uniform(0.3, 0.6),
+    hump: random.uniform(0.2, 0.45),
     humpLength: 6,
     shift: random.normal(0, 0.25),
     widen: 0.2,
-    wetting: random.uniform(1.4, 2.2),
-  });
+    wetting: random.uniform(1.2, 2),
+    rearRadius,
+    lapSeed: random.seed(),
+  } satisfies Partial<Segment>);
 }
 
 /** The crater as laid that is nearest to the requested place, or null if the run has none within 12 mm. */

@@ -16,7 +16,7 @@ const ROOT_SCALE = 0.6;
 /** The rounded front of a bead reaches about this many half widths beyond its electrode's end. */
 const FRONT_REACH = 0.85;
 /** Open length between the crater's front and the rear edge of the restart, mm. */
-const GAP = { least: 1.4, most: 3.6 };
+const GAP = { least: -1.4, most: 1.2 };
 
 /** Ends one electrode and starts the next badly: on top of the crater ("hump") or beyond it ("gap"). */
 function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStream): Planned | null {
@@ -42,7 +42,7 @@ function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStre
   stop.earlier.crater = (shape === "gap" ? random.uniform(1, 1.3) : random.uniform(0.7, 1)) * scale;
   setStart(stop.later, run.direction, start);
   Object.assign(stop.later, {
-    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity,
+    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity * (run.weave ? 0.78 : 0.87),
     humpLength: random.uniform(5, 8) * scale,
     shift,
     widen,
