@@ -14,7 +14,8 @@ const MINUTE_S = 60;
 /** What may be asked for under /api/auth; accounts are made by use cases only. */
 export const OPEN_AUTH_PATHS = ["/sign-in/username", "/sign-out", "/change-password", "/get-session"] as const;
 
-function createAuth() {
+/** Sign-in and sessions over the database that is open now. */
+export function createAuth() {
   return betterAuth({
     appName: "Toeline",
     baseURL: process.env.PUBLIC_URL ?? `http://localhost:${process.env.PORT ?? "3000"}`,

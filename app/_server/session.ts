@@ -13,8 +13,9 @@ const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
 
 /** Who is signed in; looked up once for each request. */
 export const currentActor = cache(async (): Promise<Actor | null> => {
-  const incoming = await headers();
-  const session = await auth().api.getSession({ headers: incoming });
+  // not the header as it came in: after an action the page is drawn in the same request, with the cookies just set
+  const cookie = (await cookies()).toString();
+  const session = await auth().api.getSession({ headers: new Headers({ cookie }) });
   if (!session) return null;
   const { id, name, role } = session.user;
   return { id, name, role: role as Role };

@@ -16,7 +16,8 @@ export function stampAddresses({ trustsProxy }) {
   };
 }
 
-function stamp(request, trustsProxy) {
+/** Writes on one request where it comes from. */
+export function stamp(request, trustsProxy) {
   const { headers, socket } = request;
   // the last entry is the one that the trusted proxy itself has added
   const forwarded = headers["x-forwarded-for"]?.split(",").at(-1)?.trim();

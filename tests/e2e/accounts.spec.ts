@@ -1,0 +1,97 @@
+import { expect, test } from "@playwright/test";
+import { TUTOR } from "./support/people";
+
+test("the passwords of the demo are gone once the page is left", async ({ page }) => {
+  await page.goto("/setup");
+  await expect(page.getByText("This workshop is set up already")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Open the demo workshop" })).toHaveCount(0);
+});
+
+test("somebody not signed in is asked to sign in, whatever they came for", async ({ page }) => {
+  for (const path of ["/", "/history", "/desk", "/account", "/rule", "/practice/no-such-id"]) {
+    await page.goto(path);
+    await expect(page, path).toHaveURL(/\/sign-in$/);
+  }
+});
+
+test("a learner makes an account, changes its password, signs out and in again", async ({ page }) => {
+  await page.goto("/join");
+  await page.getByLabel("Your name").fill("Robin Achterberg");
+  await page.getByLabel("Sign-in name").fill("Robin");
+  await page.getByLabel("Password", { exact: true }).fill("first password");
+  await page.getByLabel("The same password again").fill("another password");
+  await page.getByRole("button", { name: "Make the account" }).click();
+  await expect(page.getByText("The two passwords are not the same.")).toBeVisible();
+  await expect(page.getByLabel("Your name")).toHaveValue("Robin Achterberg");
+  await page.getByLabel("Password", { exact: true }).fill("first password");
+  await page.getByLabel("The same password again").fill("first password");
+  await page.getByRole("button", { name: "Make the account" }).click();
+  await expect(page.getByRole("heading", { name: "Good to see you, Robin" })).toBeVisible();
+
+  await page.getByRole("link", { name: "Robin Achterberg" }).click();
+  await page.getByLabel("Present password").fill("not my password");
+  await page.getByLabel("Password", { exact: true }).fill("second password");
+  await page.getByLabel("The same password again").fill("second password");
+  await page.getByRole("button", { name: "Change it" }).click();
+  await expect(page.getByText("The present password is not right")).toBeVisible();
+  await page.getByLabel("Present password").fill("first password");
+  await page.getByLabel("Password", { exact: true }).fill("second password");
+  await page.getByLabel("The same password again").fill("second password");
+  await page.getByRole("button", { name: "Change it" }).click();
+  await expect(page.getByText("Your password is changed")).toBeVisible();
+
+  await page.getByRole("button", { name: "Sign out" }).click();
+  await expect(page).toHaveURL("/sign-in");
+  await page.getByLabel("Sign-in name").fill("ROBIN");
+  await page.getByLabel("Password").fill("first password");
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page.getByText("The sign-in name or the password is not right")).toBeVisible();
+  await page.getByLabel("Password").fill("second password");
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await expect(page.getByRole("heading", { name: "Good to see you, Robin" })).toBeVisible();
+
+  await page.goto("/desk");
+  await expect(page, "a learner has no desk").toHaveURL("/");
+});
+
+test.describe("the tutor", () => {
+  test.use(TUTOR);
+
+  test("adds a learner and decides who may make accounts", async ({ page, browser }) => {
+    await page.goto("/desk");
+    const form = page.getByRole("region", { name: "Add a learner" });
+    await form.getByLabel("Name", { exact: true }).fill("Noor Beck");
+    await form.getByLabel("Sign-in name").fill("noor");
+    await form.getByRole("button", { name: "Make the account" }).click();
+    await expect(form.getByRole("status")).toContainText("Noor Beck signs in as noor");
+    await expect(page.getByRole("rowheader", { name: "Noor Beck" })).toBeVisible();
+
+    await page.getByLabel("Learners may make their own accounts").uncheck();
+    await page.getByRole("button", { name: "Store" }).click();
+    await expect(page.getByText("Plates taken from now on go by it.")).toBeVisible();
+    const visitor = await (await browser.newContext({ storageState: undefined })).newPage();
+    await visitor.goto("/join");
+    await expect(visitor.getByText("The tutor makes the accounts in this workshop")).toBeVisible();
+    await visitor.context().close();
+
+    await page.getByLabel("Learners may make their own accounts").check();
+    await page.getByRole("button", { name: "Store" }).click();
+    await expect(page.getByText("Plates taken from now on go by it.")).toBeVisible();
+  });
+});
+
+test("a request from another site changes nothing", async ({ request }) => {
+  const foreign = { origin: "http://elsewhere.example" };
+  expect((await request.post("/api/practice", { data: {}, headers: foreign })).status()).toBe(403);
+  const signIn = await request.post("/api/auth/sign-in/username", {
+    data: { username: "ilse", password: "guess guess" },
+    headers: { ...foreign, cookie: "any=1" },
+  });
+  expect(signIn.status()).toBe(403);
+});
+
+test("the sign-in library makes no accounts and tells nothing about names", async ({ request }) => {
+  for (const path of ["sign-up/email", "is-username-available", "sign-in/email", "list-sessions"]) {
+    expect((await request.post(`/api/auth/${path}`, { data: {} })).status(), path).toBe(404);
+  }
+});
