@@ -16,7 +16,7 @@ const ROOT_SCALE = 0.6;
 /** The rounded front of a bead reaches about this many half widths beyond its electrode's end. */
 const FRONT_REACH = 0.85;
 /** Open length between the crater's front and the rear edge of the restart, mm. */
-const GAP = { least: -1.4, most: 1.2 };
+const GAP = { cap: [-0.9, 1.4], root: [0.7, 1.9] } as const;
 
 /** Ends one electrode and starts the next badly: on top of the crater ("hump") or beyond it ("gap"). */
 function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStream): Planned | null {
@@ -27,7 +27,8 @@ function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStre
   const scale = work.face === "root" ? ROOT_SCALE : 1;
   const shape = request.variant === "gap" ? "gap" : "hump";
   const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
-  const open = random.uniform(GAP.least, GAP.most) * (work.face === "root" ? 0.7 : 1);
+  const [least, most] = GAP[work.face];
+  const open = random.uniform(least, most);
   const ahead =
     shape === "gap" ? FRONT_REACH * halfWidth + open + rearRadius : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
   // The gap, or the hump's crest just behind the new start, comes to lie at x.
