@@ -34,12 +34,12 @@ export function dress(work: FaceWork, dressing: Dressing, random: RandomStream):
     const d = oval * (1 + 0.22 * gradient2(px / 4, py / 4, seed)) + 0.09 * value1(r / 0.5, seed + 1);
     if (d > 2) return;
     const smoky = Math.max(0, 0.6 + 0.5 * gradient2(px / 3, py / 2.4, seed + 5));
-    mixColour(field, k, TONES.smoke, 0.34 * ease(1.9, 1, d) * Math.min(1, smoky) * Math.min(1, bare + 0.3));
+    mixColour(field, k, TONES.smoke, 0.46 * ease(1.9, 1, d) * Math.min(1, smoky) * Math.min(1, bare + 0.3));
     const ground = bare * ease(1.15, 0.72, d + 0.1 * value1(r / 0.3, seed + 4));
     if (ground <= 0) return;
     const scratch = value1(r / 0.42, seed + 2) + 0.6 * value1(r / 1.1, seed + 3);
     field.z[k] += (field.parent[k] - 0.02 + left * (1 - d * d) + 0.005 * scratch - field.z[k]) * ground;
-    mixMaterial(field, k, scaled(TONES.groundSteel, 0.86 + 0.1 * scratch), 0.44, 0.64, 0.88 * ground);
+    mixMaterial(field, k, scaled(TONES.groundSteel, 0.7 + 0.1 * scratch + 0.12 * smoky), 0.44, 0.64, 0.88 * ground);
     field.brush[k] += (0.5 - field.brush[k]) * ground;
     if (ground > 0.5) field.brushAngle[k] = Math.atan2(py - centreY, px - centreX) + Math.PI / 2;
   });

@@ -102,15 +102,15 @@ function bareMetal(
     const away = Math.abs(y);
     for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
       // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
-      const inside = limits[i] - away + 2.6 * reach[k] + 2.2 * blotchFine[k] + 2.4 * flake[k];
-      const worn = ease(-5.5, 4.5, inside) * touched[k];
+      const inside = limits[i] - away + 0.9 * reach[k] + 3 * blotchFine[k] + 2.4 * flake[k] + touch[k];
+      const worn = ease(-6.5, 5, inside) * touched[k];
       const cover = Math.max(worn, ease(groove + ALWAYS_BARE + 3, groove + ALWAYS_BARE, away));
       if (cover <= 0.02) continue;
-      const easy = 0.7 * blotchFine[k] + 0.6 * flake[k] + 0.42 * reach[k] + 0.3 * touch[k];
-      let bare = ease(0.2, 0.92, cover + 0.5 * easy * (1.6 - cover)) * ease(0, 0.25, cover);
+      const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach[k] + 0.5 * touch[k] + 0.1 * scratch[k];
+      let bare = ease(0.22, 0.95, cover + 0.55 * easy * (1.5 - cover)) * ease(0, 0.25, cover);
       // low spots keep their scale
       bare *= ease(-0.66, -0.3, 0.8 * press[k] + 0.35 * flake[k] + 0.25 * (bare - 0.5));
-      const thin = ease(0.02, 0.4, cover + 0.5 * easy) * (1 - bare);
+      const thin = ease(0.02, 0.5, cover + 0.4 * easy) * (1 - bare);
       if (thin > 0.01) {
         const streak = clamp(scratch[k] + 0.4, 0, 1);
         mixMaterial(field, k, TONES.scaleThin, 0.5, 0.34, thin * (0.26 + 0.42 * streak));

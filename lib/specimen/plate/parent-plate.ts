@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { columnX, noiseField, rowY } from "../../surface";
+import { columnX, hash01, noiseField, rowY } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { parentHeight } from "../parent";
 import type { FaceWork } from "../work";
@@ -45,23 +45,25 @@ function layScale(work: FaceWork, field: Field, noise: PlateNoise): void {
   const { grid, z, parent, red, green, blue, rough, metal } = field;
   const { blotch, blotchFine, micro, flake } = noise;
   const seed = plateSeed(work);
-  const streak = noiseField(grid, 85, 2.1, seed + 6, 2, 0.6);
+  const streak = noiseField(grid, 110, 4.2, seed + 6, 2, 0.6);
   const zone = noiseField(grid, 70, 55, seed + 8, 2);
   const rustiness = work.look.rust;
+  const grainSeed = seed + 9;
   for (let k = 0; k < z.length; k++) {
+    const grain = hash01(k, 1, grainSeed) - 0.5;
     // sharp-edged flakes of scale have sprung off; what lies below is a little lower and only slightly lighter
-    const lost = ease(0.2, 0.25, flake[k] + 0.05 * micro[k] + 0.1 * zone[k]);
-    z[k] = parent[k] + 0.016 * (1 - lost) + 0.009 * micro[k] * (0.5 + lost) + 0.006 * blotchFine[k];
-    const pale = clamp(0.45 + 0.6 * blotch[k] + 0.4 * streak[k] + 0.3 * zone[k], 0, 1);
-    const brown = 0.5 * ease(0.05, 0.6, 0.55 * blotchFine[k] + 0.25 * blotch[k] + 0.8 * zone[k]);
-    const speck = 1 + 0.22 * micro[k] + 0.1 * blotchFine[k];
+    const lost = ease(0.22, 0.26, flake[k] + 0.04 * micro[k] + 0.3 * zone[k]);
+    z[k] = parent[k] + 0.016 * (1 - lost) + 0.007 * micro[k] * (0.5 + lost) + 0.005 * blotchFine[k] + 0.004 * grain;
+    const pale = clamp(0.45 + 0.5 * blotch[k] + 0.3 * streak[k] + 0.35 * zone[k], 0, 1);
+    const brown = 0.4 * ease(0.05, 0.6, 0.55 * blotchFine[k] + 0.25 * blotch[k] + 0.8 * zone[k]);
+    const speck = 1 + 0.15 * micro[k] + 0.1 * blotchFine[k] + 0.2 * grain;
     const { scaleDark, scalePale, scaleBrown } = TONES;
     red[k] = speck * tinted(scaleDark[0], scalePale[0], scaleBrown[0], pale, brown);
     green[k] = speck * tinted(scaleDark[1], scalePale[1], scaleBrown[1], pale, brown);
     blue[k] = speck * tinted(scaleDark[2], scalePale[2], scaleBrown[2], pale, brown);
-    rough[k] = 0.5 + 0.12 * blotchFine[k] + 0.1 * micro[k];
+    rough[k] = 0.47 + 0.12 * blotchFine[k] + 0.1 * micro[k];
     metal[k] = 0.2;
-    if (lost > 0) mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.2 + 0.16 * micro[k]));
+    if (lost > 0) mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.17 + 0.14 * micro[k]));
     const rust = rustAt(rustiness, lost, micro[k], blotchFine[k], zone[k]);
     if (rust > 0.01) {
       mixMaterial(field, k, micro[k] > 0.15 ? TONES.rustPale : TONES.rust, 0.85, 0.02, rust * 0.6);

@@ -3,9 +3,9 @@ import { linear } from "../imperfections/tones";
 
 /** Colours of plate before and after the workshop has touched it; linear light. */
 export const PLATE_TONES = {
-  scaleDark: linear("#454544"),
-  scalePale: linear("#625f5c"),
-  scaleBrown: linear("#5c4f45"),
+  scaleDark: linear("#464747"),
+  scalePale: linear("#63625f"),
+  scaleBrown: linear("#5a5048"),
   scaleThin: linear("#6a645d"),
   scaleBurnt: linear("#3c3835"),
   bareSteel: linear("#8f8d89"),

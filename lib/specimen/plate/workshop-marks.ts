@@ -55,7 +55,7 @@ function dressStrongbacks(work: FaceWork, random: RandomStream): void {
         reachX: random.uniform(4, 8),
         reachY: random.uniform(2.5, 4.5),
         left: random.uniform(0.03, 0.1),
-        bare: 0.92,
+        bare: random.uniform(0.5, 0.85),
       },
       random,
     );

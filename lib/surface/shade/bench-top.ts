@@ -74,10 +74,10 @@ export function benchTop(surface: Surface): BenchTop {
     // the plate hides half of the workshop from the bench right beside it
     const ambient = lamp.ambient * (1 - 0.62 * Math.exp(-away / 4) - 0.25 * Math.exp(-away / 0.8));
     const wear = clamp(
-      0.42 +
-        0.5 * gradient2(x / 31, y / 23, 5) +
-        0.3 * gradient2(x / 7, y / 5, 6) +
-        0.35 * gradient2(x / 1.1, y / 9, 7),
+      0.45 +
+        0.35 * gradient2(x / 31, y / 23, 5) +
+        0.2 * gradient2(x / 7, y / 5, 6) +
+        0.16 * gradient2(x / 1.3, y / 0.9, 7),
       0,
       1,
     );

@@ -22,6 +22,6 @@ export function itemWords(item: TruthItem): ItemWords {
     where: isPoint ? `${item.start.toFixed(0)} mm` : `${item.start.toFixed(0)} to ${item.end.toFixed(0)} mm`,
     across: `${item.across < 0 ? "B" : "A"} ${millimetres(Math.abs(item.across))}`,
     size: item.size === null || kind.size === null ? "" : `${kind.size} ${millimetres(item.size)} mm`,
-    remark: item.neutral ? "too small to record, or harmless" : "",
+    remark: item.neutral ? "not recorded" : "",
   };
 }

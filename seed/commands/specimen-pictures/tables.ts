@@ -42,7 +42,7 @@ const ANSWER_COLUMNS = [
 
 /** What was measured on the finished surface, numbered as in the pictures. */
 export function answerTable(items: readonly TruthItem[], top: number): string {
-  const room = PAGE.height - 110 - top - 16;
+  const room = PAGE.height - 150 - top - 16;
   const row = Math.min(46, Math.max(SMALLEST_ROW, room / Math.max(1, items.length)));
   const size = Math.min(26, 0.66 * row);
   const parts = [
