@@ -22,11 +22,13 @@ export interface BlueprintRow {
   readonly length: Range;
   /** Asked depth, height, diameter or width, mm, as the builder of the type reads it. */
   readonly severity: Range;
-  /** Room it takes along the weld to either side beyond its length, mm. */
+  /** How far it changes the weld beyond its length on either side, mm. */
   readonly room: number;
   readonly variants?: readonly string[];
   /** Share that begin just after an electrode was changed. */
   readonly afterStop?: number;
+  /** Half its extent across, mm, for marks on the plate whose place across can be chosen. */
+  readonly half?: number;
 }
 
 /**
@@ -51,10 +53,10 @@ export const BLUEPRINT: readonly BlueprintRow[] = [
   row("cap", "longitudinal-crack", "run", 0.9, 1, [12, 45], [0.11, 0.22], 2, { variants: ["centre"] }),
   row("cap", "longitudinal-crack", "toe", 0.7, 1, [12, 40], [0.11, 0.2], 2, { variants: ["toe", "haz"] }),
   row("cap", "transverse-crack", "run", 0.9, 1, [0, 0], [5, 11], 3),
-  row("cap", "stray-arc", "plate", 2.2, 1, [4, 15], [0.22, 0.55], 4),
+  row("cap", "stray-arc", "plate", 2.2, 1, [4, 15], [0.22, 0.55], 4, { half: 3.5 }),
   row("cap", "spatter", "plate", 1.6, 1, [15, 34], [0.6, 1.3], 6),
-  row("cap", "grinding-mark", "plate", 1.6, 1, [13, 28], [0.35, 0.8], 5),
-  row("cap", "chipping-mark", "plate", 1.4, 1, [4, 11], [0.28, 0.6], 3),
+  row("cap", "grinding-mark", "plate", 1.6, 1, [13, 28], [0.35, 0.8], 5, { half: 4 }),
+  row("cap", "chipping-mark", "plate", 1.4, 1, [4, 11], [0.28, 0.6], 3, { half: 2.5 }),
   row("root", "root-penetration", "weld", 3, 1, [15, 42], [0.9, 1.7], 12),
   row("root", "root-fusion", "toe", 3, 1, [15, 42], [0.55, 1.3], 8),
   row("root", "excess-penetration", "weld", 2, 1, [10, 28], [3.2, 4.6], 10),
@@ -68,18 +70,18 @@ export const BLUEPRINT: readonly BlueprintRow[] = [
   row("root", "longitudinal-crack", "run", 0.9, 1, [12, 40], [0.11, 0.2], 2, { variants: ["centre", "toe"] }),
   row("root", "transverse-crack", "run", 0.6, 1, [0, 0], [4, 6], 3),
   row("root", "crater-crack", "stop", 1, 1, [0, 0], [2.6, 4], 8),
-  row("root", "stray-arc", "plate", 1.2, 1, [4, 12], [0.22, 0.5], 4),
+  row("root", "stray-arc", "plate", 1.2, 1, [4, 12], [0.22, 0.5], 4, { half: 3.5 }),
   row("root", "spatter", "plate", 0.9, 1, [15, 30], [0.6, 1.1], 6),
-  row("root", "grinding-mark", "plate", 1.2, 1, [13, 28], [0.35, 0.8], 5),
-  row("root", "chipping-mark", "plate", 0.9, 1, [4, 10], [0.28, 0.6], 3),
+  row("root", "grinding-mark", "plate", 1.2, 1, [13, 28], [0.35, 0.8], 5, { half: 4 }),
+  row("root", "chipping-mark", "plate", 0.9, 1, [4, 10], [0.28, 0.6], 3, { half: 2.5 }),
 ];
 
 /** Harmless features that tempt to a false call. */
 export const DECOYS: readonly BlueprintRow[] = [
   row("cap", "shallow-undercut", "toe", 2, 1, [14, 30], [0.1, 0.18], 3),
-  row("cap", "light-grinding", "plate", 2, 1, [14, 26], [0.08, 0.14], 5),
+  row("cap", "light-grinding", "plate", 2, 1, [14, 26], [0.08, 0.14], 5, { half: 4 }),
   row("cap", "sound-stop", "stop", 1, 1, [0, 0], [0, 0], 8),
-  row("root", "light-grinding", "plate", 2, 1, [14, 26], [0.08, 0.14], 5),
+  row("root", "light-grinding", "plate", 2, 1, [14, 26], [0.08, 0.14], 5, { half: 4 }),
   row("root", "sound-stop", "stop", 1, 1, [0, 0], [0, 0], 6),
 ];
 
@@ -98,7 +100,7 @@ function row(
   length: Range,
   severity: Range,
   room: number,
-  more: Pick<BlueprintRow, "variants" | "afterStop"> = {},
+  more: Pick<BlueprintRow, "variants" | "afterStop" | "half"> = {},
 ): BlueprintRow {
   return { face, type, site, weight, most, length, severity, room, ...more };
 }

@@ -9,6 +9,8 @@ const WIDEST_STRINGER = 5.6;
 const OVERLAP = { cap: [1.2, 2.2], root: [0.9, 1.25] } as const;
 /** Run-out length of an electrode, mm. */
 const ELECTRODE = { stringer: [150, 250], weave: [108, 180], root: [130, 220] } as const;
+/** How far inside the plate's end a run begins and finishes, before its rounding; less than 0 where tabs were cut off; mm. */
+const ENDS = { cap: [-1.5, 2.5], root: [-2, 0.8] } as const;
 /** Stops of different runs are staggered by at least this, mm. */
 const STAGGERED = 24;
 /** No stop nearer to the weld's end, mm. */
@@ -26,20 +28,18 @@ function drawCap(joint: ButtJoint, random: RandomStream): FaceLayout {
   const overlap = random.uniform(...OVERLAP.cap);
   const half = grooveHalfWidth(joint) + overlap;
   const count = runCount(joint.thickness, half, random);
-  const halfWidth = runHalfWidth(half, count);
   const lengths = count === 1 ? ELECTRODE.weave : ELECTRODE.stringer;
   const direction = drawDirection(random);
-  return { direction, overlap, runs: drawRuns(joint, count, halfWidth, lengths, direction, random.child("stops")) };
+  return { direction, overlap, runs: drawRuns(joint, count, ENDS.cap, lengths, direction, random.child("stops")) };
 }
 
 function drawRoot(joint: ButtJoint, random: RandomStream): FaceLayout {
   const overlap = random.uniform(...OVERLAP.root);
-  const halfWidth = joint.rootGap / 2 + overlap;
   const direction = drawDirection(random);
   return {
     direction,
     overlap,
-    runs: drawRuns(joint, 1, halfWidth, ELECTRODE.root, direction, random.child("stops")),
+    runs: drawRuns(joint, 1, ENDS.root, ELECTRODE.root, direction, random.child("stops")),
   };
 }
 
@@ -56,7 +56,7 @@ function runCount(thickness: number, half: number, random: RandomStream): number
 function drawRuns(
   joint: ButtJoint,
   count: number,
-  halfWidth: number,
+  ends: readonly [number, number],
   lengths: readonly [number, number],
   direction: 1 | -1,
   random: RandomStream,
@@ -64,8 +64,8 @@ function drawRuns(
   const taken: number[] = [];
   return Array.from({ length: count }, (_, n) => {
     const own = random.child(`run/${n}`);
-    const begin = halfWidth * 0.8 + own.uniform(0.2, 2.2);
-    const finish = halfWidth * 0.85 + own.uniform(0.2, 2.4);
+    const begin = own.uniform(...ends);
+    const finish = own.uniform(...ends);
     const from = direction > 0 ? begin : finish;
     const to = joint.length - (direction > 0 ? finish : begin);
     const stops = drawStops(from, to, direction, lengths, taken, own);

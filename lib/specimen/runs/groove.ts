@@ -12,7 +12,7 @@ export function cutGroove(work: FaceWork): void {
   const { strip, plan } = work;
   const seed = work.random.child("groove").seed();
   const isRoot = work.face === "root";
-  const floorOf = floorBetweenPlates(work);
+  const floorOf = levelBetweenPlates(work);
   const box = { x0: -1, x1: work.joint.length + 1, y0: -plan.groove - 1, y1: plan.groove + 1 };
   forEachPixel(strip.grid, box, (k, x, y, i) => {
     const inside = insideCorner(x, y, plan.groove, seed);
@@ -38,8 +38,8 @@ function nick(x: number, y: number, inside: number, seed: number): number {
   return 0.07 * share * Math.exp(-(((inside - 0.12) / 0.2) ** 2));
 }
 
-/** Plates' level across the open joint: a slope from one edge to the other where they stand at different heights. */
-function floorBetweenPlates(work: FaceWork): (i: number, y: number) => number {
+/** Plates' level across the joint, mm at column i: a slope from one edge to the other where they stand at different heights. */
+export function levelBetweenPlates(work: FaceWork): (i: number, y: number) => number {
   const { strip, plan } = work;
   const { grid, parent } = strip;
   const low = edgeRow(grid, -plan.groove);

@@ -83,6 +83,8 @@ const MERGES = { wetted: 0.9, rolled: 0.975 };
 export const ROLLED_EXPONENT = 3.6;
 const MERGED = 1.02;
 const REACH = 1.12;
+/** A restart melts the end of the old metal down by no more than this, mm. */
+const MELTED_DOWN = 0.1;
 
 function depositPool(
   field: Field,
@@ -110,6 +112,7 @@ function depositPool(
     const ripple = rippleFactor * run.ripple[i] * Math.min(1, height * 0.5 + 0.5);
     const fine = fineShare * run.ripple[i];
     const scallopShare = half / (half + 0.8);
+    const overOld = segment.wetting > 0 ? pool.start + half : Number.NEGATIVE_INFINITY;
     const rows = rowsOf(pool, grid, i);
     for (let j = rows.from; j <= rows.to; j++) {
       const k = j * grid.columns + i;
@@ -157,7 +160,8 @@ function depositPool(
       const fineHeight =
         fine * fineLeft * valueAt(train.fine, placeInTrain(train, frozen + (run.weave ? 0.08 : 0.25) * bendFine));
       const chord = mix(pool.chordMinus[i], pool.chordPlus[i], clamp((dy + minus) / width, 0, 1));
-      const metal = chord + height * (1 - inside ** exponent) + (ripple * relief + fineHeight) * strength * edge - dish;
+      let metal = chord + height * (1 - inside ** exponent) + (ripple * relief + fineHeight) * strength * edge - dish;
+      if (travel < overOld) metal = Math.max(metal, z[k] - MELTED_DOWN);
       const merges = exponent > ROLLED_EXPONENT ? MERGES.rolled : MERGES.wetted;
       let fused = inside < merges ? 1 : 1 - ease(merges, MERGED, s);
       if (travel > pool.front) fused *= frontFusion(pool, travel, far, planned);
