@@ -5,3 +5,4 @@ export type { SpecimenViewHandle, SpecimenViewProps } from "./sheet/specimen-vie
 export { SpecimenView } from "./specimen-view";
 export type { FaceHeights } from "./viewer/protocol";
 export type { FaceSource } from "./viewer/specimen-link";
+export { withGrids } from "./viewer/with-grids";

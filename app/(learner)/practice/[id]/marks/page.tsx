@@ -1,0 +1,78 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { MarkSheet } from "@/app/_marks/mark-sheet";
+import { SectionVerdict } from "@/app/_marks/section-verdict";
+import type { SheetView } from "@/app/_marks/sheet-view";
+import { summaryWords } from "@/app/_marks/summary-words";
+import { currentCaller, showRefusal } from "@/app/_server/session";
+import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
+import { Caution } from "@/app/_ui/caution";
+import { LocalTime } from "@/app/_ui/local-time";
+import { PageFrame } from "@/app/_ui/page-frame";
+
+export const metadata: Metadata = { title: "Mark sheet" };
+
+export default async function MarkSheetPage({ params }: PageProps<"/practice/[id]/marks">) {
+  const { id } = await params;
+  const read = await readMarkSheet(await currentCaller(), id);
+  if (!read.ok) return showRefusal(read);
+  const { sheet, learner, isOwn } = read;
+  const view: SheetView = {
+    id,
+    sections: { cap: sheet.sections.cap.result, root: sheet.sections.root.result },
+    truths: sheet.truth.items.map(({ id, face, type, start, end, across, size, worst, outline, neutral }) => ({
+      id,
+      face,
+      type,
+      start,
+      end,
+      across,
+      size,
+      worst: [worst[0], worst[1]],
+      outline,
+      neutral,
+    })),
+    calls: sheet.practice.report.calls,
+  };
+  const [well, dearest, practise] = summaryWords(view);
+  return (
+    <PageFrame
+      isWide
+      title="Mark sheet"
+      lead={
+        <>
+          {isOwn ? "Your report" : `The report of ${learner.name}`} on a butt plate, process 111, handed in{" "}
+          {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}
+        </>
+      }
+    >
+      <div className="mt-4 grid gap-4 md:grid-cols-2">
+        <SectionVerdict result={view.sections.cap} />
+        <SectionVerdict result={view.sections.root} />
+      </div>
+      <div className="mt-4 flex flex-wrap items-end justify-between gap-4">
+        <ul className="max-w-3xl space-y-1">
+          <li>{well}</li>
+          <li>{dearest}</li>
+          <li>{practise}</li>
+        </ul>
+        <nav aria-label="Next" className="flex flex-wrap gap-3">
+          <Link
+            href="/"
+            className="inline-flex min-h-11 items-center rounded bg-action px-5 font-medium text-white hover:bg-action-2"
+          >
+            {isOwn ? "On to the next plate" : "Back"}
+          </Link>
+          <Link
+            href="/rule"
+            className="inline-flex min-h-11 items-center rounded border border-ink-2 bg-sheet px-5 font-medium hover:bg-paper-2"
+          >
+            How marks are given
+          </Link>
+        </nav>
+      </div>
+      <MarkSheet sheet={view} />
+      <Caution />
+    </PageFrame>
+  );
+}

@@ -1,0 +1,33 @@
+import type { Highlight } from "@/app/_bench";
+import type { Call } from "@/lib/report";
+import type { TruthView } from "./sheet-view";
+
+/** Half width of the outline drawn for a call, which has no width of its own; mm. */
+const CALL_HALF_WIDTH = 1.6;
+
+/** What was there, unbroken outline. */
+export function truthHighlight(truth: TruthView, label: string): Highlight {
+  return { id: truth.id, face: truth.face, style: "truth", outline: truth.outline, label };
+}
+
+/** What was called, broken outline; nothing where the call has no place. */
+export function callHighlight(call: Call, label: string): Highlight | null {
+  if (call.start === null || call.across === null) return null;
+  const end = call.end ?? call.start;
+  const from = Math.min(call.start, end) - (end === call.start ? CALL_HALF_WIDTH : 0);
+  const to = Math.max(call.start, end) + (end === call.start ? CALL_HALF_WIDTH : 0);
+  const low = call.across - CALL_HALF_WIDTH;
+  const high = call.across + CALL_HALF_WIDTH;
+  return {
+    id: `call ${call.id}`,
+    face: call.face,
+    style: "call",
+    outline: [
+      [from, low],
+      [to, low],
+      [to, high],
+      [from, high],
+    ],
+    label,
+  };
+}

@@ -1,0 +1,119 @@
+"use client";
+import { useCallback, useMemo, useRef, useState } from "react";
+import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
+import type { AccountLine } from "@/lib/results";
+import { FACES, type Face } from "@/lib/weld";
+import { callHighlight, truthHighlight } from "./highlights";
+import { PlaceProfile } from "./place-profile";
+import { SectionAccount } from "./section-account";
+import type { SheetView } from "./sheet-view";
+import { SIGNS } from "./sign";
+
+/** The account beside the plate: choosing a line goes to its place under the torch and cuts the weld there. */
+export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
+  const [chosen, setChosen] = useState<AccountLine | null>(null);
+  const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
+  const [heights, setHeights] = useState<Partial<Record<Face, FaceHeights>>>({});
+  const view = useRef<SpecimenViewHandle>(null);
+  const sources = useMemo(
+    () => FACES.map((face) => ({ face, url: `/api/practice/${sheet.id}/surface/${face}` })),
+    [sheet.id],
+  );
+  const onHeights = useCallback((face: Face, found: FaceHeights | null) => {
+    if (found) setHeights((known) => (known[face] === found ? known : { ...known, [face]: found }));
+  }, []);
+
+  const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
+  const misses = FACES.flatMap((face) => sheet.sections[face].lines).filter((line) => line.kind === "missed");
+  const place = placeOf(sheet, chosen);
+
+  const choose = (line: AccountLine) => {
+    if (line === chosen) return setChosen(null);
+    setChosen(line);
+    const target = placeOf(sheet, line);
+    if (target && !isCovered(line)) view.current?.focus(target.x, target.y, target.face);
+  };
+  const uncover = (line: AccountLine) => {
+    setUncovered(new Set([...uncovered, line]));
+    const target = placeOf(sheet, line);
+    if (target) view.current?.focus(target.x, target.y, target.face);
+  };
+
+  const highlights = useMemo(() => {
+    const lines = FACES.flatMap((face) => sheet.sections[face].lines);
+    const shown = lines.filter((line) => line.kind !== "missed" || uncovered.has(line));
+    return shown.flatMap((line) => {
+      const { letter } = SIGNS[line.kind];
+      const truths = sheet.truths.filter((truth) => line.truthIds.includes(truth.id));
+      const calls = sheet.calls.filter((call) => line.callIds.includes(call.id));
+      if (line.kind === "neutral-left" && line !== chosen) return [];
+      return [
+        ...truths.map((truth) => truthHighlight(truth, letter)),
+        ...calls.flatMap((call) => callHighlight(call, `No. ${sheet.calls.indexOf(call) + 1}`) ?? []),
+      ];
+    });
+  }, [sheet, uncovered, chosen]);
+
+  return (
+    <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(24rem,5fr)_7fr]">
+      <div className="order-2 space-y-5 lg:order-1">
+        {misses.length > 0 && (
+          <button
+            type="button"
+            className="min-h-11 w-full cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper-2 disabled:opacity-60"
+            disabled={misses.every((line) => uncovered.has(line))}
+            onClick={() => setUncovered(new Set(misses))}
+          >
+            {misses.every((line) => uncovered.has(line))
+              ? "All misses are shown"
+              : `Show all ${misses.length} misses at once`}
+          </button>
+        )}
+        {FACES.map((face) => (
+          <SectionAccount
+            key={face}
+            result={sheet.sections[face]}
+            truths={sheet.truths}
+            calls={sheet.calls}
+            chosen={chosen}
+            isCovered={isCovered}
+            onChoose={choose}
+            onUncover={uncover}
+          />
+        ))}
+      </div>
+      <div className="sticky top-3 order-1 space-y-3 lg:order-2">
+        <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
+          <SpecimenView
+            sources={sources}
+            highlights={highlights}
+            chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
+            onHeights={onHeights}
+            handle={view}
+          />
+        </div>
+        <p className="text-sm text-ink-2">
+          Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
+          nothing there.
+        </p>
+        {chosen && place && !isCovered(chosen) && (
+          <PlaceProfile
+            heights={heights[place.face] ?? null}
+            truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
+            place={place}
+          />
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** Where a line is to be looked at: the worst place of its truth, or else the middle of its call. */
+function placeOf(sheet: SheetView, line: AccountLine | null): { x: number; y: number; face: Face } | null {
+  if (!line) return null;
+  const truth = sheet.truths.find((candidate) => candidate.id === line.truthIds[0]);
+  if (truth) return { x: truth.worst[0], y: truth.worst[1], face: truth.face };
+  const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
+  if (!call || call.start === null) return null;
+  return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
+}
