@@ -14,7 +14,7 @@ const BRIDGE = 1.5;
  */
 export const buildContinuousUndercut: FeatureBuilder = (request, random) => {
   // the soft ends are shallower than the threshold: they are added outside the length asked
-  const ends = drawEnds(random, request.length, [1, 3], [4, 8]);
+  const ends = drawEnds(random, request.length, [2, 4], [5, 10]);
   const range = { from: request.x - 0.25 * ends.first, to: request.x + request.length + 0.25 * ends.last };
   const shape: UndercutShape = {
     side: request.side,

@@ -18,7 +18,7 @@ const WIDENED = 0.75;
  */
 export const buildExcessPenetration: FeatureBuilder = (request, random) => {
   // only what is higher than the threshold counts as length: the rise and the fall lie outside what was asked
-  const spare = 0.3 * request.length + 3;
+  const spare = (0.3 * request.length + 3) * clamp(1.5 - 0.5 * (request.severity - THRESHOLD), 1, 1.5);
   const from = request.x - spare;
   const to = request.x + request.length + spare;
   const ends = { first: spare * random.uniform(1.3, 1.9), last: spare * random.uniform(1.3, 1.9) };

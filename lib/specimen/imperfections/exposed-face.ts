@@ -1,9 +1,9 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import { forEachPixel, fractal1, gradient1 } from "../../surface";
 import { mixMaterial } from "../field";
 import type { Range, Side } from "../measure";
 import type { FaceWork } from "../work";
-import { type Preparation, paintCorner, paintPrepared, preparedRelief } from "./prepared-face";
+import { type Preparation, paintCorner, paintPrepared, preparedRelief, roundedFall } from "./prepared-face";
 import { TONES } from "./tones";
 import { alongColumns, weldBorder } from "./weld-border";
 
@@ -41,7 +41,9 @@ interface Exposed {
 export type ExposedTrace = readonly Exposed[];
 
 const ROUNDED = 0.7;
-const CORNER_WEAR = 0.07;
+/** Rounding of the corner: depth and width, mm, from sharp to worn. */
+const WEAR = { depth: [0, 0.08], width: [0.1, 0.3] } as const;
+const NICK = 0.06;
 
 /**
  * Shapes what lies between the corner of a prepared face and the border of the weld: the face at its true depth with the
@@ -72,14 +74,17 @@ export function cutExposedFace(work: FaceWork, face: ExposedFace): ExposedTrace 
     if (open > 0) strip.clean[k] = Math.max(strip.clean[k], inside > 0 && toBead > 0 ? 1 : 0.5);
     const bare = ease(0, 0.14, Math.min(toBead, open));
     if (inside <= 0) {
-      strip.z[k] -= CORNER_WEAR * Math.exp(inside / 0.12) * bare;
+      const worn = clamp(0.5 + 0.9 * fractal1(x / 4.3, seed + 17, 2), 0, 1);
+      const wear = mix(...WEAR.depth, worn) * Math.exp(inside / mix(...WEAR.width, worn));
+      strip.z[k] -= (wear + face.slope * roundedFall(inside)) * bare;
       if (bare > 0) trace.push({ k, x, inside, toBead, share: bare, gap: 0 });
       return;
     }
     if (toBead > 0) {
-      const nick = 0.09 * ease(0.2, 0.6, gradient1(x / 1.6, seed + 14)) * Math.exp(-((inside / 0.22) ** 2));
-      const down = Math.min(face.floor, inside * face.slope);
-      const target = strip.parent[k] - down - nick + preparedRelief(preparation, x, inside);
+      const nick = NICK * ease(0.2, 0.6, gradient1(x / 1.6, seed + 14)) * Math.exp(-((inside / 0.22) ** 2));
+      const down = Math.min(face.floor, roundedFall(inside) * face.slope);
+      const relief = preparedRelief(preparation, x, inside) * ease(0, 0.2, inside);
+      const target = strip.parent[k] - down - nick + relief;
       const kept = Math.max(strip.z[k] - 0.05, target);
       strip.z[k] += (kept - strip.z[k]) * 0.85;
     }
@@ -94,7 +99,7 @@ function cutCrevice(work: FaceWork, face: ExposedFace, k: number, x: number, toB
   const { seed } = face.preparation;
   const there = ease(0.04, 0.22, open);
   if (there <= 0) return 0;
-  if (toBead < 0) work.strip.z[k] -= 0.18 * (1 + toBead / ROUNDED) ** 2.4 * there;
+  if (toBead < 0) work.strip.z[k] -= face.crevice * (1 + toBead / ROUNDED) ** 2.4 * there;
   const gapes = clamp(face.gaping + 0.95 * fractal1(x / 2.9, seed + 20, 3), 0, 1) * there;
   const half = 0.13 + 0.05 * gradient1(x / 1.4, seed + 21);
   const share = Math.max(0, 1 - Math.abs(toBead - 0.04) / half);

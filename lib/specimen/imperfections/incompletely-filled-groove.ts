@@ -1,7 +1,7 @@
 import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { fractal1, gradient1 } from "../../surface";
-import { measureHollow, type Side } from "../measure";
+import { betweenEdges, measureHollow, type Side } from "../measure";
 import type { RunPlan } from "../plan";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
@@ -12,7 +12,7 @@ import { drawPreparation, type Preparation } from "./prepared-face";
 import { drawEnds, type Envelope, largestAlong, unevenEnvelope } from "./uneven-ends";
 
 const THRESHOLD = 0.2;
-const BRIDGE = 3;
+const BRIDGE = 4;
 
 /** One edge of the groove that stays open, mm. */
 interface OpenSide {
@@ -32,7 +32,7 @@ function drawOpenSide(random: RandomStream, request: FeatureRequest, side: Side,
   const seed = random.seed();
   return {
     side,
-    envelope: unevenEnvelope(from - 0.2 * ends.first, to + 0.2 * ends.last, ends, 0.8, seed + 20),
+    envelope: unevenEnvelope(from - 0.4 * ends.first, to + 0.4 * ends.last, ends, 0.8, seed + 20),
     depthShare,
     preparation: drawPreparation(random),
     seed,
@@ -51,21 +51,21 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
   const near = drawOpenSide(random.child("near"), request, request.side, 1);
   const far = drawOpenSide(random.child("far"), request, other, random.uniform(0.7, 1));
   const open = isOneSided ? [near] : [near, far];
-  const from = request.x - 6;
-  const to = request.x + request.length + 6;
-  const leads = { before: random.uniform(4, 12), after: random.uniform(4, 12) };
+  const from = request.x - 9;
+  const to = request.x + request.length + 9;
+  const leads = { before: random.uniform(7, 18), after: random.uniform(7, 18) };
   const seed = random.seed();
   const range = { from, to };
-  const middle = unevenEnvelope(from + 3, to - 3, drawEnds(random, request.length, [7, 9], [11, 15]), 0.6, seed + 50);
+  const middle = unevenEnvelope(from + 4, to - 4, drawEnds(random, request.length, [7, 9], [11, 15]), 0.6, seed + 50);
   const lowest = (x: number) => open.reduce((most, edge) => Math.max(most, edge.envelope(x)), 0);
   let faces: { face: ExposedFace; trace: ExposedTrace }[] = [];
 
   /** Depth of the fusion line below the plate along one edge, mm. */
   function depthAlong(edge: OpenSide): (x: number) => number {
     const uneven = (x: number) =>
-      clamp(0.85 + 0.35 * fractal1(x / 7, edge.seed, 2) + 0.12 * gradient1(x / 1.8, edge.seed + 4), 0.3, 1.3);
+      clamp(0.85 + 0.35 * fractal1(x / 7, edge.seed, 2) + 0.12 * gradient1(x / 1.8, edge.seed + 4), 0.5, 1.3);
     const most = largestAlong(from, to, (x) => edge.envelope(x) * uneven(x));
-    return (x) => (depth * edge.depthShare * uneven(x)) / most;
+    return (x) => (Math.max(0.6 * depth, depth - 0.14) * edge.depthShare * uneven(x)) / most;
   }
 
   function lowerFill(work: FaceWork): void {
@@ -82,7 +82,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
     const ragged = edge.side < 0 ? run.raggedMinus : run.raggedPlus;
     const corner = cornerAlong(work, edge.seed);
     const down = depthAlong(edge);
-    forColumns(work.strip.grid, from - 14, to + 14, (i, x) => {
+    forColumns(work.strip.grid, from - 19, to + 19, (i, x) => {
       const waver = 1.2 * gradient1(x / 4.3, edge.seed + 60);
       const lead = ease(from - leads.before, from + 4, x + waver) * ease(to + leads.after, to - 4, x + waver);
       const toe = (run.centre[i] + edge.side * run.halfWidth[i]) * edge.side;
@@ -128,7 +128,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
       shown: (x) => ease(0, 0.25, edge.envelope(x)),
       slope: work.plan.wallSlope,
       floor: Number.POSITIVE_INFINITY,
-      crevice: 0.14,
+      crevice: 0.1,
       gaping: 0.05,
       beyondCentre: 0,
     };
@@ -151,7 +151,11 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
       for (const { face, trace } of faces) paintExposedFace(work, face, trace);
     },
     measure(work) {
-      const found = measureHollow(work, work.plan.groove, { range, threshold: THRESHOLD, bridge: BRIDGE });
+      const found = measureHollow(work, betweenEdges(work.plan.groove), 1, {
+        range,
+        threshold: THRESHOLD,
+        bridge: BRIDGE,
+      });
       return found && truthItem(work, request.id, "incompletely-filled-groove", found);
     },
   };

@@ -25,7 +25,8 @@ function drawLinks(random: RandomStream, from: number, to: number): Link[] {
     const rest = to - (x + long);
     // a rest too short for another link is given to this one
     const end = rest < 5 ? Math.min(to, x + 9) : x + long;
-    links.push({ from: x, to: end, share: random.uniform(0.55, 1), ramp: random.uniform(0.7, 1.6) });
+    const ramp = Math.min(random.uniform(1.1, 2.6), (end - x) / 2.6);
+    links.push({ from: x, to: end, share: random.uniform(0.5, 1), ramp });
     x = end + random.uniform(2.5, 6);
   }
   return links;

@@ -5,7 +5,7 @@ import type { Range, Side } from "../measure";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
 import type { FaceWork, FeatureRequest } from "../work";
 import { drawPreparation, type Preparation } from "./prepared-face";
-import { drawEnds, type Envelope, largestAlong, unevenEnvelope } from "./uneven-ends";
+import { drawEnds, type Envelope, evenedOut, largestAlong, unevenEnvelope } from "./uneven-ends";
 
 /** A place where the bead did take on the edge within an unfused stretch, mm. */
 interface Bridge {
@@ -33,12 +33,12 @@ export interface MissedEdge {
 
 /** Draws an unfused edge for a request; `setBack` = largest distance of the fusion line from the corner, mm. */
 export function drawMissedEdge(random: RandomStream, request: FeatureRequest, setBack: number): MissedEdge {
-  const ends = drawEnds(random, request.length, [2.5, 5], [5, 11]);
-  const range = { from: request.x - 0.16 * ends.first, to: request.x + request.length + 0.16 * ends.last };
+  const ends = drawEnds(random, request.length, [4, 7], [7, 13]);
+  const range = { from: request.x - 0.2 * ends.first, to: request.x + request.length + 0.2 * ends.last };
   const seed = random.seed();
   const bridges = Array.from({ length: bridgeCount(random, request.length) }, () => ({
     x: request.x + request.length * random.uniform(0.22, 0.82),
-    half: random.uniform(0.6, 1.4),
+    half: random.uniform(0.7, 1.4),
     skew: clamp(random.normal(0, 0.5), -0.7, 0.7),
     share: random.uniform(0.7, 1),
   }));
@@ -49,7 +49,7 @@ export function drawMissedEdge(random: RandomStream, request: FeatureRequest, se
     setBack,
     wander: random.uniform(4, 8),
     bridges,
-    leads: { before: random.uniform(4, 14), after: random.uniform(4, 14) },
+    leads: { before: random.uniform(7, 20), after: random.uniform(7, 20) },
     preparation: drawPreparation(random),
     seed,
   };
@@ -70,19 +70,26 @@ function bridged(edge: MissedEdge, x: number): number {
 /** Set-back of the fusion line from the corner at x, mm; below 0 where the bead washed over the corner. */
 export function setBackAlong(edge: MissedEdge): (x: number) => number {
   const uneven = (x: number) =>
-    edge.envelope(x) ** 0.8 *
+    edge.envelope(x) ** 1.15 *
     clamp(0.85 + 0.5 * fractal1(x / edge.wander, edge.seed, 2) + 0.1 * gradient1(x / 1.6, edge.seed + 1), 0.15, 1.5);
   const most = largestAlong(edge.range.from, edge.range.to, uneven);
-  return (x) => {
+  const sharp = (x: number) => {
     const washed = -0.22 + 0.12 * gradient1(x / 1.7, edge.seed + 31);
     return mix((edge.setBack * uneven(x)) / most, washed, bridged(edge, x));
   };
+  return evenedOut(sharp, 0.7);
 }
 
-/** Corner of the prepared face at x: distance from the joint's centre, mm, a little uneven as every prepared edge is. */
+/**
+ * Corner of the prepared face at x: distance from the joint's centre, mm. It wavers a little, as every prepared edge does,
+ * and here and there the arc has melted a piece of it away.
+ */
 export function cornerAlong(work: FaceWork, seed: number): (x: number) => number {
   const { groove } = work.plan;
-  return (x) => groove + 0.05 * gradient1(x / 11, seed + 2) + 0.025 * gradient1(x / 2.2, seed + 12);
+  return (x) => {
+    const melted = ease(0.05, 0.75, gradient1(x / 3.9, seed + 13) + 0.45 * gradient1(x / 1.4, seed + 14));
+    return groove + 0.06 * gradient1(x / 11, seed + 2) + 0.03 * gradient1(x / 2.2, seed + 12) + 0.22 * melted;
+  };
 }
 
 /** Plans the toe along a missed edge: it nears the corner before and after, and stays back from it in between. */

@@ -7,14 +7,16 @@ import { forColumns, moveToe, outerRun } from "../runs/edit";
 import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
 import { TONES } from "./tones";
-import { drawEnds, largestAlong, unevenEnvelope } from "./uneven-ends";
+import { drawEnds, evenedOut, largestAlong, unevenEnvelope } from "./uneven-ends";
 import { alongColumns, weldBorder } from "./weld-border";
 
 /** The edge reaches out further than this over the sound toe's line, mm. */
 const THRESHOLD = 0.5;
 const BRIDGE = 2;
 /** Beyond this the edge is a rolled lip instead of a wetted toe. */
-const ROLLED_EXPONENT = 8.5;
+const ROLLED_EXPONENT = 6.5;
+/** The section changes over this length before and after the rolled metal, mm. */
+const EASED = 3;
 const CREASE_DEPTH = 0.12;
 const CREASE_HALF = 0.14;
 /** Length behind the edge over which the lip's skin is smooth and oxidised, mm. */
@@ -54,15 +56,16 @@ const tongueAt = (tongues: readonly Tongue[], x: number): number =>
  */
 export const buildOverlap: FeatureBuilder = (request, random) => {
   const { side } = request;
-  const from = request.x - 1;
-  const to = request.x + request.length + 1;
+  const from = request.x - 2.5;
+  const to = request.x + request.length + 2.5;
   const tongues = drawTongues(random, from, to);
   const seed = random.seed();
-  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [2, 4], [4, 8]), 0.6, seed);
+  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [4, 6], [6, 11]), 0.6, seed);
   const uneven = (x: number) => envelope(x) * tongueAt(tongues, x) * (1 + 0.1 * gradient1(x / 1.6, seed + 2));
   const most = largestAlong(from, to, uneven);
   const reachAt = (x: number) => (request.severity * uneven(x)) / most;
-  const rolled = (x: number) => ease(0.1, 0.9, reachAt(x));
+  const rolled = evenedOut((x) => ease(0.1, 1.1, reachAt(x)), EASED);
+  const shifted = evenedOut(reachAt, 0.7);
   const creases: { k: number; share: number }[] = [];
   const lips: { k: number; share: number }[] = [];
 
@@ -72,10 +75,10 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
       const run = outerRun(work.plan, side);
       const ragged = side < 0 ? run.raggedMinus : run.raggedPlus;
       const exponent = side < 0 ? run.exponentMinus : run.exponentPlus;
-      forColumns(work.strip.grid, from, to, (i, x) => {
+      forColumns(work.strip.grid, from - EASED, to + EASED, (i, x) => {
         const share = rolled(x);
         const edge = run.centre[i] + side * run.halfWidth[i];
-        moveToe(run, side, i, edge + side * reachAt(x), 1);
+        moveToe(run, side, i, edge + side * shifted(x), 1);
         exponent[i] = mix(exponent[i], ROLLED_EXPONENT, share);
         run.height[i] *= 1 + 0.12 * share;
         ragged[i] *= 1 + 0.4 * share;

@@ -4,6 +4,14 @@ import { gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { between, TONES } from "./tones";
 
+const CORNER_ROUNDED = 0.14;
+
+/**
+ * How far a face has fallen below its corner, in mm across, at `inside` mm from the corner: 0 well outside, `inside` well
+ * within, and rounded in between, because a corner sharper than a pixel would be drawn as a staircase.
+ */
+export const roundedFall = (inside: number): number => 0.5 * (inside + Math.hypot(inside, CORNER_ROUNDED));
+
 /** How the plate's edge was prepared: ground with a disc, flame-cut (drag lines), or left with scale and slag on it. */
 export type Manner = "ground" | "flame-cut" | "scaled";
 const MANNERS: readonly Manner[] = ["ground", "flame-cut", "scaled"];
@@ -87,5 +95,5 @@ export function paintPrepared(
 export function paintCorner(field: Field, k: number, face: Preparation, x: number, off: number, share: number): void {
   const along = gradient1(x / 1.7, face.seed + 11) + 0.3 * gradient1(x / 0.6, face.seed + 12);
   const worn = Math.exp(-((off / 0.12) ** 2)) * ease(-0.15, 0.4, along) * share;
-  if (worn > 0.02) mixMaterial(field, k, TONES.meltedMetal, 0.38, 0.7, 0.5 * worn);
+  if (worn > 0.02) mixMaterial(field, k, TONES.meltedMetal, 0.38, 0.7, 0.34 * worn);
 }

@@ -1,7 +1,7 @@
 import { clamp, ease, mix } from "../../math";
 import { forEachPixel, gradient1, nearestColumn } from "../../surface";
 import { mixMaterial } from "../field";
-import { measureHollow } from "../measure";
+import { betweenToes, measureHollow } from "../measure";
 import { forColumns } from "../runs/edit";
 import type { FaceWork, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
@@ -10,12 +10,15 @@ import { drawEnds, largestAlong, unevenEnvelope } from "./uneven-ends";
 
 const THRESHOLD = 0.15;
 const BRIDGE = 2;
-/** The hollow is sounded within this distance of the joint's centre, mm. */
-const HALF = 2;
+/** Share of the width from toe to toe in which the hollow is sounded. */
+const SOUNDED = 0.8;
+/** Both edges of the gap are fused at least this far, mm. */
+const FUSED_BEYOND = 0.45;
 
 /**
  * Root concavity: a smooth, bright trough in the root bead, both edges fused. `severity` = largest depth below the
- * plates, mm. Truth: `measureHollow` within 2 mm of the joint's centre, threshold 0.15 mm.
+ * plates, mm. Truth: `measureHollow` over the middle 0.8 of the
+ * width from toe to toe, threshold 0.15 mm.
  */
 export const buildRootConcavity: FeatureBuilder = (request, random) => {
   const ends = drawEnds(random, request.length, [3, 6], [5, 9]);
@@ -25,7 +28,7 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
   const seed = random.seed();
   const envelope = unevenEnvelope(from, to, ends, 0.4, seed + 10);
   const uneven = (x: number) =>
-    envelope(x) * clamp(0.9 + 0.24 * gradient1(x / 7, seed) + 0.1 * gradient1(x / 2.6, seed + 1), 0.2, 1.2);
+    envelope(x) * clamp(0.9 + 0.22 * gradient1(x / 8, seed) + 0.035 * gradient1(x / 3, seed + 1), 0.2, 1.2);
   const most = largestAlong(from, to, uneven);
   const shareAt = (x: number) => uneven(x) / most;
 
@@ -51,7 +54,10 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
       forColumns(work.strip.grid, from, to, (i, x) => {
         const share = shareAt(x);
         run.height[i] = mix(run.height[i], -request.severity, share);
-        run.halfWidth[i] *= 1 - 0.16 * share;
+        // narrower than a convex bead, but never so that an edge of the gap stays open
+        const least = work.plan.groove + Math.abs(run.centre[i]) + FUSED_BEYOND;
+        const narrow = Math.max(Math.min(run.halfWidth[i], least), 0.84 * run.halfWidth[i]);
+        run.halfWidth[i] = mix(run.halfWidth[i], Math.max(narrow, least), share);
         run.exponentMinus[i] = mix(run.exponentMinus[i], 1.9, share);
         run.exponentPlus[i] = mix(run.exponentPlus[i], 1.9, share);
         run.ripple[i] *= 1 - 0.62 * share;
@@ -61,7 +67,11 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
     },
     paint: paintTrough,
     measure(work) {
-      const found = measureHollow(work, HALF, { range: { from, to }, threshold: THRESHOLD, bridge: BRIDGE });
+      const found = measureHollow(work, betweenToes(work), SOUNDED, {
+        range: { from, to },
+        threshold: THRESHOLD,
+        bridge: BRIDGE,
+      });
       return found && truthItem(work, request.id, "root-concavity", found);
     },
   };

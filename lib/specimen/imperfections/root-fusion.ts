@@ -8,13 +8,13 @@ import { truthItem } from "./found";
 import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
 
 const THRESHOLD = 0.15;
-const BRIDGE = 3;
+const BRIDGE = 4;
 const WINDOW = { inside: 1.3, outside: 0.15 };
 
 /**
  * Lack of root fusion: the root bead took on one plate only, the other root edge stands beside it with a dark, broken
  * line. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the gap's edge, from 1.3 mm inside to 0.15 mm
- * outside it, threshold 0.15 mm, fused bridges up to 3 mm.
+ * outside it, threshold 0.15 mm, fused bridges up to 4 mm.
  */
 export const buildRootFusion: FeatureBuilder = (request, random) => {
   const depth = request.severity;
@@ -28,8 +28,8 @@ export const buildRootFusion: FeatureBuilder = (request, random) => {
     const { plan, strip } = work;
     forColumns(strip.grid, range.from - 4, range.to + 4, (i, x) => {
       const share = ease(range.from - 4, range.from + 5, x) * ease(range.to + 4, range.to - 5, x);
-      plan.fill[i] = mix(plan.fill[i], -depth * (0.85 + 0.2 * gradient1(x / 3, seed + 5)), share);
-      plan.runs[0].height[i] += 0.4 * depth * edge.envelope(x);
+      plan.fill[i] = mix(plan.fill[i], -depth * (0.82 + 0.16 * gradient1(x / 3, seed + 5)), share);
+      plan.runs[0].height[i] += 0.3 * depth * edge.envelope(x);
     });
   }
 
@@ -48,8 +48,8 @@ export const buildRootFusion: FeatureBuilder = (request, random) => {
         corner: cornerAlong(work, seed),
         shown: (x) => ease(0, 0.2, setBack(x)),
         slope,
-        floor: 1.15 * depth,
-        crevice: 0.25 * depth,
+        floor: 0.9 * depth,
+        crevice: 0.14 * depth,
         gaping: 0.3,
         beyondCentre: 0.4,
       };

@@ -1,11 +1,11 @@
 import { clamp, ease, mix } from "../../math";
-import { forEachPixel, gradient1, gradient2, nearestColumn } from "../../surface";
+import { forEachPixel, gradient1, gradient2, nearestColumn, nearestRow } from "../../surface";
 import { mixMaterial } from "../field";
-import { measureHollow, type Side } from "../measure";
+import { betweenEdges, measureHollow, type Side } from "../measure";
 import { forColumns, moveToe } from "../runs/edit";
 import type { FaceWork, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
-import { drawPreparation, paintCorner, preparedRelief } from "./prepared-face";
+import { drawPreparation, paintCorner, preparedRelief, roundedFall } from "./prepared-face";
 import { between, scaled, TONES } from "./tones";
 import { type Envelope, largestAlong, unevenEnvelope } from "./uneven-ends";
 
@@ -81,16 +81,26 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       const inside = corner - Math.abs(y);
       const covered = ease(0.1, 0.75, strip.bead[k]);
       strip.clean[k] = Math.max(strip.clean[k], share);
+      const fallen = roundedFall(inside);
       if (inside < 0) {
-        strip.z[k] -= 0.05 * Math.exp(inside / 0.1) * share * (1 - covered);
+        strip.z[k] -= fallen * WALL_SLOPE * share * (1 - covered);
         return;
       }
-      const wall = strip.parent[k] - 0.06 - inside * WALL_SLOPE + preparedRelief(edge.preparation, x, inside);
-      const floor = strip.parent[k] + plan.fill[nearestColumn(strip.grid, x)] + floorRelief(x, y);
+      const wall = strip.parent[k] - fallen * WALL_SLOPE + preparedRelief(edge.preparation, x, inside);
+      const i = nearestColumn(strip.grid, x);
+      const floor = levelBetween(work, i, y) + plan.fill[i] + floorRelief(x, y);
       const bare = smoothMax(wall, floor, 0.25);
       strip.z[k] = mix(strip.z[k], bare, share * (1 - covered));
       strip.z[k] += 0.5 * floorRelief(x, y) * covered * share;
     });
+  }
+
+  /** The plates' level across the gap: a slope from edge to edge where they stand at different heights. */
+  function levelBetween(work: FaceWork, i: number, y: number): number {
+    const { grid, parent } = work.strip;
+    const { groove } = work.plan;
+    const at = (edge: number) => parent[nearestRow(grid, edge) * grid.columns + i];
+    return mix(at(-groove - 0.2), at(groove + 0.2), clamp((y + groove) / (2 * groove), 0, 1));
   }
 
   const floorRelief = (x: number, y: number) =>
@@ -112,18 +122,18 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       if (share < 0.02) return;
       const inside = cornerAt(work, edge)(x) - Math.abs(y);
       const covered = strip.bead[k];
-      paintCorner(strip, k, edge.preparation, x, inside + 0.06, share * (1 - covered));
+      paintCorner(strip, k, edge.preparation, x, inside + 0.04, share * (1 - covered));
       const within = ease(-0.02, 0.25, inside) * share;
       if (within <= 0) return;
       const mottle = clamp(0.5 + 0.8 * gradient2(x / 1.4, y / 0.9, seed + 4), 0, 1);
-      const ground = between(scaled(TONES.slag, 1.6), scaled(TONES.skin, 1.1), mottle);
+      const ground = between(scaled(TONES.slag, 2.2), scaled(TONES.skin, 1.25), mottle);
       mixMaterial(strip, k, ground, 0.6, 0.2, 0.9 * within * (1 - 0.55 * covered));
       const rust = ease(
         -0.05,
         0.45,
         gradient2(x / 2.6, y / 1.1, seed + 5) + 0.3 * gradient2(x / 0.8, y / 0.6, seed + 6),
       );
-      mixMaterial(strip, k, scaled(TONES.rust, 1.25), 0.85, 0, 0.6 * within * rust);
+      mixMaterial(strip, k, between(TONES.rust, TONES.brown, 0.5), 0.85, 0.05, 0.5 * within * rust);
       strip.brush[k] *= 1 - within;
     });
   }
@@ -134,7 +144,7 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
     cut: cutGap,
     paint: paintGap,
     measure(work) {
-      const found = measureHollow(work, SOUNDED * work.plan.groove, {
+      const found = measureHollow(work, betweenEdges(work.plan.groove), SOUNDED, {
         range: { from: from - 6, to: to + 6 },
         threshold: THRESHOLD,
         bridge: BRIDGE,

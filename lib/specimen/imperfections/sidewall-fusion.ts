@@ -7,18 +7,18 @@ import { truthItem } from "./found";
 import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
 
 const THRESHOLD = 0.15;
-const BRIDGE = 3;
+const BRIDGE = 4;
 /** Sounded from this far inside the corner of the bevel to this far outside it, mm. */
 const WINDOW = { inside: 1.6, outside: 0.1 };
 
 /**
  * Lack of side-wall fusion open to the surface: the outer run stops short of the bevel, whose face stays visible along a
  * broken slot. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the groove's edge, from 1.6 mm inside to
- * 0.1 mm outside it, threshold 0.15 mm, fused bridges up to 3 mm.
+ * 0.1 mm outside it, threshold 0.15 mm, fused bridges up to 4 mm.
  */
 export const buildSidewallFusion: FeatureBuilder = (request, random) => {
   const depth = request.severity;
-  const edge = drawMissedEdge(random, request, 0.8 * depth * random.uniform(0.9, 1.2));
+  const edge = drawMissedEdge(random, request, 0.75 * depth * random.uniform(0.9, 1.2));
   const { range } = edge;
   let face: ExposedFace | null = null;
   let trace: ExposedTrace = [];
@@ -29,12 +29,12 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
     forColumns(strip.grid, range.from - 4, range.to + 4, (i, x) => {
       const share = ease(range.from - 4, range.from + 5, x) * ease(range.to + 4, range.to - 5, x);
       const before = plan.fill[i];
-      plan.fill[i] = mix(before, Math.min(before, -1.02 * depth), share);
+      plan.fill[i] = mix(before, -0.92 * depth, share);
       for (const run of plan.runs) run.height[i] += 0.35 * Math.max(0, before - plan.fill[i]);
     });
     const run = outerRun(plan, request.side);
     forColumns(strip.grid, range.from, range.to, (i, x) => {
-      run.height[i] += 0.15 * depth * edge.envelope(x);
+      run.height[i] += 0.1 * depth * edge.envelope(x);
     });
   }
 
@@ -42,7 +42,7 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
     id: request.id,
     plan(work) {
       lowerLayerBelow(work);
-      planMissedEdge(work, edge, 5.2);
+      planMissedEdge(work, edge, 3.8);
     },
     cut(work) {
       const setBack = setBackAlong(edge);
@@ -54,7 +54,7 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
         shown: (x) => ease(0, 0.3, setBack(x)),
         slope: work.plan.wallSlope,
         floor: Number.POSITIVE_INFINITY,
-        crevice: 0.25 * depth,
+        crevice: 0.16 * depth,
         gaping: 0.3,
         beyondCentre: 0,
       };

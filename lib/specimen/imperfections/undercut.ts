@@ -7,7 +7,7 @@ import { forColumns, moveToe, outerRun } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature } from "../work";
 import { scaled, TONES } from "./tones";
-import { type Envelope, largestAlong } from "./uneven-ends";
+import { type Envelope, evenedOut, largestAlong } from "./uneven-ends";
 import { alongColumns, weldBorder } from "./weld-border";
 
 /** One scoop that the arc took out of the plate's edge, mm. */
@@ -77,13 +77,17 @@ function undercutDepth(shape: UndercutShape): (x: number) => number {
   return (x) => (most > 0 ? (shape.depth * uneven(x)) / most : 0);
 }
 
+/** The toe draws back over this length before a groove begins, mm. */
+const TOE_EASED = 3;
+
 /** Pulls the toe in over the undercut and makes it more ragged. */
 function planUndercut(work: FaceWork, shape: UndercutShape): void {
   const run = outerRun(work.plan, shape.side);
   const ragged = shape.side < 0 ? run.raggedMinus : run.raggedPlus;
   const depth = undercutDepth(shape);
-  forColumns(work.strip.grid, shape.range.from - 1, shape.range.to + 1, (i, x) => {
-    const share = clamp(depth(x) / Math.max(0.3, shape.depth), 0, 1);
+  const pulled = evenedOut((x) => clamp(depth(x) / Math.max(0.3, shape.depth), 0, 1), TOE_EASED);
+  forColumns(work.strip.grid, shape.range.from - TOE_EASED, shape.range.to + TOE_EASED, (i, x) => {
+    const share = pulled(x);
     ragged[i] *= 1 + 0.5 * share;
     const edge = run.centre[i] + shape.side * run.halfWidth[i];
     moveToe(run, shape.side, i, edge - shape.side * 0.3 * shape.width, share);
@@ -118,9 +122,9 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     if (!(out > -2 && out < 4)) return;
     const depth = depthAt(x);
     if (depth < 0.012) return;
-    const relative = depth / shape.depth;
+    const relative = clamp(depth / shape.depth, 0, 1);
     const reach = bitten(shape.bites, x).reach;
-    const wide = shape.width * (0.5 + 0.3 * relative) + (0.3 + 0.7 * relative) * reach;
+    const wide = shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach;
     const bottom = BOTTOM_AT * wide + 0.06 * gradient1(x / 2.2, seed + 12);
     const share =
       out >= bottom ? outerWall((out - bottom) / (wide - bottom)) : innerWall((bottom - out) / (0.55 * wide));

@@ -40,3 +40,18 @@ export function largestAlong(from: number, to: number, value: (x: number) => num
   for (let x = from; x <= to; x += 0.1) most = Math.max(most, value(x));
   return most;
 }
+
+/** A profile evened out over `reach` mm to both sides: a pool does not follow what is shorter than itself. */
+export function evenedOut(value: (x: number) => number, reach: number): (x: number) => number {
+  const steps = 6;
+  return (x) => {
+    let sum = 0;
+    let weights = 0;
+    for (let n = -steps; n <= steps; n++) {
+      const weight = 1 - Math.abs(n) / (steps + 1);
+      sum += weight * value(x + (n * reach) / steps);
+      weights += weight;
+    }
+    return sum / weights;
+  };
+}

@@ -44,6 +44,24 @@ function evened(raw: Float32Array): Float32Array {
   });
 }
 
+/** The border evened out over `reach` mm to both sides, without its scallops. */
+export function smoothBorder(work: FaceWork, side: Side, reach: number): WeldBorder {
+  const border = weldBorder(work, side);
+  const columns = Math.round(reach * work.strip.grid.perMm);
+  return border.map((_, i) => {
+    let sum = 0;
+    let weights = 0;
+    for (let n = -columns; n <= columns; n++) {
+      const near = border[clamp(i + n, 0, border.length - 1)];
+      if (Number.isNaN(near)) continue;
+      const weight = columns + 1 - Math.abs(n);
+      sum += weight * near;
+      weights += weight;
+    }
+    return sum / weights;
+  });
+}
+
 /** Value of a per-column array at x mm, interpolated. */
 export function alongColumns(work: FaceWork, values: Float32Array, x: number): number {
   const at = clamp(columnOf(work.strip.grid, x), 0, values.length - 1.001);

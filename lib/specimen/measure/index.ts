@@ -2,7 +2,7 @@ export { type AcrossSearch, measureCrown } from "./crown";
 export type { Finished, Heights, Measured, Range, Side } from "./finished";
 export { type GrooveSearch, measureAlongEdge, measureToeGroove, TOE_WINDOW } from "./groove";
 export { type MeasuredHole, measureHole } from "./hole";
-export { measureHollow } from "./hollow";
+export { betweenEdges, betweenToes, type ChordEnds, measureHollow } from "./hollow";
 export { type MaskExtent, measureMaskExtent, type Region } from "./mask-extent";
 export { stepBetweenPlates } from "./misalignment";
 export { LIP_INSIDE, LIP_RISE, measureOverlap, type OverlapSearch } from "./overlap";

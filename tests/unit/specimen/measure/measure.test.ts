@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   bandOutline,
+  betweenEdges,
   longestStretch,
   measureCrown,
   measureHole,
@@ -106,7 +107,11 @@ describe("crown", () => {
 describe("hollow", () => {
   it("is the depth below the line between the two plates", () => {
     const face = faceOf((x, y) => 0.01 * y - (Math.abs(x - 30) < 12 ? parabola(y, 2.5, 0.9) : 0), 2.5);
-    const found = measureHollow(face, 2.5, { range: { from: 10, to: 50 }, threshold: 0.15, bridge: 1 });
+    const found = measureHollow(face, betweenEdges(2.5), 1, {
+      range: { from: 10, to: 50 },
+      threshold: 0.15,
+      bridge: 1,
+    });
     expect(found?.size).toBeCloseTo(0.9, 2);
     expect(found?.start).toBeCloseTo(18, 1);
     expect(found?.end).toBeCloseTo(42, 1);
