@@ -35,9 +35,10 @@ export function MarksTable({
             </th>
             {marks.map((mark) => (
               <td key={mark.section} className="py-3 pr-4">
-                <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>
-                <span className="text-ink-2"> needs {mark.passMark} </span>
-                <Verdict isPassed={mark.isPassed} />
+                <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
+                <span className="whitespace-nowrap text-ink-2">
+                  <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
+                </span>
               </td>
             ))}
             <td className="py-3 text-right">

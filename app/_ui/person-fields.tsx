@@ -37,13 +37,18 @@ export function PersonFields({ problems = {}, typed = {} }: PersonFieldsProps) {
   );
 }
 
+interface PasswordFieldsProps {
+  readonly problems?: Readonly<Record<string, string>>;
+  readonly label?: string;
+}
+
 /** A new password, twice. */
-export function PasswordFields({ problems = {} }: { readonly problems?: Readonly<Record<string, string>> }) {
+export function PasswordFields({ problems = {}, label = "Password" }: PasswordFieldsProps) {
   return (
     <div className="grid gap-4 sm:grid-cols-2">
       <Field
         name="password"
-        label="Password"
+        label={label}
         type="password"
         autoComplete="new-password"
         required
@@ -52,7 +57,7 @@ export function PasswordFields({ problems = {} }: { readonly problems?: Readonly
       />
       <Field
         name="confirmation"
-        label="The same password again"
+        label="The same again"
         type="password"
         autoComplete="new-password"
         required

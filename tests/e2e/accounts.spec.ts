@@ -19,24 +19,24 @@ test("a learner makes an account, changes its password, signs out and in again",
   await page.getByLabel("Your name").fill("Robin Achterberg");
   await page.getByLabel("Sign-in name").fill("Robin");
   await page.getByLabel("Password", { exact: true }).fill("first password");
-  await page.getByLabel("The same password again").fill("another password");
+  await page.getByLabel("The same again").fill("another password");
   await page.getByRole("button", { name: "Make the account" }).click();
   await expect(page.getByText("The two passwords are not the same.")).toBeVisible();
   await expect(page.getByLabel("Your name")).toHaveValue("Robin Achterberg");
   await page.getByLabel("Password", { exact: true }).fill("first password");
-  await page.getByLabel("The same password again").fill("first password");
+  await page.getByLabel("The same again").fill("first password");
   await page.getByRole("button", { name: "Make the account" }).click();
   await expect(page.getByRole("heading", { name: "Good to see you, Robin" })).toBeVisible();
 
   await page.getByRole("link", { name: "Robin Achterberg" }).click();
   await page.getByLabel("Present password").fill("not my password");
-  await page.getByLabel("Password", { exact: true }).fill("second password");
-  await page.getByLabel("The same password again").fill("second password");
+  await page.getByLabel("New password").fill("second password");
+  await page.getByLabel("The same again").fill("second password");
   await page.getByRole("button", { name: "Change it" }).click();
   await expect(page.getByText("The present password is not right")).toBeVisible();
   await page.getByLabel("Present password").fill("first password");
-  await page.getByLabel("Password", { exact: true }).fill("second password");
-  await page.getByLabel("The same password again").fill("second password");
+  await page.getByLabel("New password").fill("second password");
+  await page.getByLabel("The same again").fill("second password");
   await page.getByRole("button", { name: "Change it" }).click();
   await expect(page.getByText("Your password is changed")).toBeVisible();
 

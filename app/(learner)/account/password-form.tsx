@@ -23,7 +23,7 @@ export function PasswordForm({ change }: { readonly change: typeof changePasswor
           autoComplete="current-password"
           required
         />
-        <PasswordFields problems={problem?.fields} />
+        <PasswordFields problems={problem?.fields} label="New password" />
         <Button type="submit">Change it</Button>
       </form>
     </Sheet>

@@ -6,14 +6,9 @@ import { refuse } from "@/app/_server/refusal";
 import { askAuth } from "@/app/_server/session";
 
 export async function signIn(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
-  const { username = "", password = "", to = "/" } = textsOf(form);
+  const { username = "", password = "" } = textsOf(form);
   const { status } = await askAuth("/sign-in/username", { username: username.trim(), password });
   if (status === 429) return problemOf(refuse("too-many-tries"), { username });
   if (status !== 200) return problemOf(refuse("wrong-sign-in"), { username });
-  redirect(isOwnPath(to) ? to : "/");
-}
-
-/** A path of this site; `//host` and `/\host` would lead to another one. */
-function isOwnPath(path: string): boolean {
-  return /^\/(?![/\\])/.test(path);
+  redirect("/");
 }

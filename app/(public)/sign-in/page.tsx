@@ -8,15 +8,14 @@ import { SignInForm } from "./sign-in-form";
 
 export const metadata: Metadata = { title: "Sign in" };
 
-export default async function SignInPage({ searchParams }: PageProps<"/sign-in">) {
+export default async function SignInPage() {
   const actor = await currentActor();
   if (actor) redirect("/");
   const workshop = await readWorkshop();
   if (!workshop) redirect("/setup");
-  const { to } = await searchParams;
   return (
     <PageFrame title={workshop.name} lead="Sign in to get to your bench." isNarrow>
-      <SignInForm signIn={signIn} to={typeof to === "string" ? to : "/"} canJoin={workshop.allowsOwnAccounts} />
+      <SignInForm signIn={signIn} canJoin={workshop.allowsOwnAccounts} />
     </PageFrame>
   );
 }

@@ -9,18 +9,15 @@ import type { signIn } from "./actions";
 
 interface SignInFormProps {
   readonly signIn: typeof signIn;
-  /** Where to go afterwards. */
-  readonly to: string;
   readonly canJoin: boolean;
 }
 
-export function SignInForm({ signIn: action, to, canJoin }: SignInFormProps) {
+export function SignInForm({ signIn: action, canJoin }: SignInFormProps) {
   const [problem, send] = useActionState(action, null);
   return (
     <>
       <form action={send} className="mt-6 space-y-4 rounded-md border border-line bg-sheet p-6">
         {problem && <Notice>{problem.message}</Notice>}
-        <input type="hidden" name="to" value={to} />
         <Field
           name="username"
           label="Sign-in name"
