@@ -14,6 +14,7 @@ export { type Tick, ticksBetween } from "./ruler";
 export { isUnsent, type Saving, type SavingEvent, save, startSaving, waitBeforeSending } from "./saving";
 export {
   carryTorch,
+  exposureUnder,
   FIRST_TORCH,
   heightOfTorch,
   lampPosition,

@@ -15,13 +15,13 @@ export interface Torch {
 export const TORCH_HEIGHTS = { low: 14, middle: 30, high: 58 } as const;
 export type TorchHeight = keyof typeof TORCH_HEIGHTS;
 const HEIGHTS: readonly TorchHeight[] = ["low", "middle", "high"];
-export const MIN_ELEVATION: Degrees = 6;
+export const MIN_ELEVATION: Degrees = 9;
 export const MAX_ELEVATION: Degrees = 80;
 export const FIRST_TORCH: Torch = { azimuth: 135, elevation: TORCH_HEIGHTS.middle };
 /** From the torch's head to the middle of what is looked at, mm. */
 export const TORCH_DISTANCE: Mm = 260;
 /** Brightness of the workshop around, as in the light of lib/surface: a torch is used where it is not bright. */
-export const WORKSHOP_LIGHT = 0.28;
+export const WORKSHOP_LIGHT = 0.21;
 
 const SIDES = ["right", "top right", "top", "top left", "left", "bottom left", "bottom", "bottom right"] as const;
 
@@ -91,4 +91,10 @@ export function lampPosition(torch: Torch, view: Pick<Viewport, "x" | "up">): re
     clamp(view.up, -BUTT_PLATE_WIDTH / 2, BUTT_PLATE_WIDTH / 2) + Math.sin(azimuth) * out,
     Math.sin(elevation) * TORCH_DISTANCE,
   ];
+}
+
+/** How much the eye opens for a low torch, which lights a flat plate little: 1 at the middle height. */
+export function exposureUnder(lamp: readonly [Mm, Mm, Mm]): number {
+  const steepness = lamp[2] / TORCH_DISTANCE;
+  return clamp((Math.sin((TORCH_HEIGHTS.middle * Math.PI) / 180) / steepness) ** 0.45, 0.85, 1.6);
 }

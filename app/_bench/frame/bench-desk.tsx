@@ -1,6 +1,7 @@
 "use client";
 import { useRef, useState } from "react";
-import { centredOn, shareSeen, wholePlate, zoomed } from "@/lib/bench";
+import { bounded, shareSeen, wholePlate, zoomed } from "@/lib/bench";
+import type { Call } from "@/lib/report";
 import { ThroughLine } from "../line/through-line";
 import { HandInDialog } from "../report/hand-in-dialog";
 import { ReportPanel } from "../report/report-panel";
@@ -12,6 +13,7 @@ import { ToolRail } from "./tool-rail";
 import { useBench } from "./use-bench";
 import { plateKeys, useUndoKeys } from "./use-bench-keys";
 import { useHandIn } from "./use-hand-in";
+import { useStable } from "./use-stable";
 
 export interface BenchDeskProps {
   readonly practice: Practice;
@@ -42,11 +44,14 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
   const onKeyDown = plateKeys(bench, { focusReport, showKeys: () => setAreKeysShown(true) });
   const zoomInMiddle = (factor: number) =>
     looking.changeView((view) => zoomed(view, factor, { left: view.width / 2, top: view.height / 2 }));
-  const openRow = (number: number) => {
-    const call = writing.report.calls[number - 1];
-    setIsAsking(false);
+  const lookAt = useStable((x: number) => looking.changeView((view) => bounded({ ...view, x })));
+  const choose = useStable((call: Call) => {
     report.write({ kind: "open", id: call.id });
     bench.showCall(call);
+  });
+  const openRow = (number: number) => {
+    setIsAsking(false);
+    choose(writing.report.calls[number - 1]);
   };
 
   return (
@@ -96,15 +101,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           calls={writing.report.calls}
           openId={writing.openId}
           coverage={bench.coverage}
-          onLookAt={(x) =>
-            looking.changeView((view) =>
-              centredOn(view, looking.face, { x, y: view.up * (looking.face === "cap" ? 1 : -1) }),
-            )
-          }
-          onChoose={(call) => {
-            report.write({ kind: "open", id: call.id });
-            bench.showCall(call);
-          }}
+          onLookAt={lookAt}
+          onChoose={choose}
         />
       </div>
 

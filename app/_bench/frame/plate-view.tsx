@@ -2,14 +2,9 @@
 import type { KeyboardEvent, Ref } from "react";
 import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
 import { GaugeTray } from "../gauge/gauge-tray";
-import { CallMarks } from "../overlay/call-marks";
-import { CursorCross } from "../overlay/cursor-cross";
-import { DatumRule } from "../overlay/datum-rule";
-import { DrawingBand } from "../overlay/drawing-band";
-import { GaugeMark } from "../overlay/gauge-mark";
-import { Overlay } from "../overlay/overlay";
 import { FACE_NAMES } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
+import { PlateOverlay } from "./plate-overlay";
 import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
 
@@ -38,13 +33,15 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
       cursorStyle={bench.lensAt ? "none" : CURSORS[bench.tool]}
       label={`${FACE_NAMES[face]} of the plate. Arrow keys move the cursor, question mark tells all keys.`}
       overlay={(view) => (
-        <Overlay view={view}>
-          <DatumRule view={view} face={face} />
-          <CallMarks view={view} face={face} calls={report.writing.report.calls} openId={report.writing.openId} />
-          {gauge.placement && <GaugeMark view={view} face={face} placement={gauge.placement} />}
-          {drawing && <DrawingBand view={view} face={face} drawing={drawing} />}
-          <CursorCross view={view} face={face} place={cursor} />
-        </Overlay>
+        <PlateOverlay
+          view={view}
+          face={face}
+          calls={report.writing.report.calls}
+          openId={report.writing.openId}
+          gauge={gauge.placement}
+          drawing={drawing}
+          cursor={cursor}
+        />
       )}
     >
       <p className="pointer-events-none absolute left-2 top-2 z-10 rounded bg-bench/85 px-2 py-1 text-bench-text text-xs tabular-nums">

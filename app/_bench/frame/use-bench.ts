@@ -1,5 +1,5 @@
 "use client";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import {
   type Coverage,
   NOTHING_SEEN,
@@ -19,6 +19,7 @@ import { callAt } from "./call-at";
 import type { Practice } from "./practice";
 import type { Tool } from "./tool";
 import { screenTurn, useGauge } from "./use-gauge";
+import { useStable } from "./use-stable";
 import { useWriting } from "./use-writing";
 
 /** A look counts as one after so long, ms. */
@@ -109,18 +110,15 @@ export function useBench(practice: Practice) {
     addStretch(begun, cursor);
     setBegun(null);
   };
-  const addPoint = () => add({ face, start: cursor.x, end: null, across: cursor.y });
+  const addPoint = useStable(() => add({ face, start: cursor.x, end: null, across: cursor.y }));
 
-  const showCall = useCallback(
-    (call: Call) => {
-      if (call.start === null) return;
-      const place = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
-      setCursor(place);
-      setLensAt(place);
-      looking.goTo(call.face, place, Math.max(view?.scale ?? 0, SHOW_SCALE));
-    },
-    [looking.goTo, view?.scale],
-  );
+  const showCall = useStable((call: Call) => {
+    if (call.start === null) return;
+    const place = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
+    setCursor(place);
+    setLensAt(place);
+    looking.goTo(call.face, place, Math.max(view?.scale ?? 0, SHOW_SCALE));
+  });
 
   const turnPlate = () => {
     setBegun(null);
@@ -141,7 +139,10 @@ export function useBench(practice: Practice) {
     hover,
     lensAt: isLensHeld ? lensAt : null,
     toggleLens: () => setIsLensHeld((now) => !now),
-    drawing: drawing ?? (begun && { start: begun.x, end: cursor.x, across: begun.y }),
+    drawing: useMemo(
+      () => drawing ?? (begun && { start: begun.x, end: cursor.x, across: begun.y }),
+      [drawing, begun, cursor.x],
+    ),
     begun,
     beginOrEnd,
     addPoint,

@@ -1,5 +1,5 @@
 "use client";
-import { type KeyboardEvent, type PointerEvent, useRef } from "react";
+import { type KeyboardEvent, memo, type PointerEvent, useRef } from "react";
 import { type Coverage, seenStretches, stretchInSight, ticksBetween, type Viewport } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { BUTT_PLATE_LENGTH, type Face } from "@/lib/weld";
@@ -22,7 +22,15 @@ export interface ThroughLineProps {
  * The weld from end to end as one line: cap indications above, root ones below, what was looked at closely as a trace
  * on either side, and the stretch in sight as a bracket that can be dragged.
  */
-export function ThroughLine({ view, face, calls, openId, coverage, onLookAt, onChoose }: ThroughLineProps) {
+export const ThroughLine = memo(function ThroughLine({
+  view,
+  face,
+  calls,
+  openId,
+  coverage,
+  onLookAt,
+  onChoose,
+}: ThroughLineProps) {
   const area = useRef<HTMLDivElement>(null);
   const grip = useRef<number | null>(null);
   const sight = view ? stretchInSight(view) : { from: 0, to: LENGTH };
@@ -116,7 +124,7 @@ export function ThroughLine({ view, face, calls, openId, coverage, onLookAt, onC
       </div>
     </section>
   );
-}
+});
 
 /** Steps along the weld, mm: arrow keys, page keys, ends. */
 function keyedMiddle(event: KeyboardEvent, middle: number): number | null {

@@ -1,5 +1,5 @@
 "use client";
-import type { Dispatch } from "react";
+import { type Dispatch, memo } from "react";
 import type { Writing, WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { ReportTable } from "./report-table";
@@ -13,7 +13,7 @@ export interface ReportPanelProps {
 }
 
 /** The clipboard: the report, undo and redo, a row without drawing. */
-export function ReportPanel({ writing, write, reading, onShow, onAdd }: ReportPanelProps) {
+export const ReportPanel = memo(function ReportPanel({ writing, write, reading, onShow, onAdd }: ReportPanelProps) {
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   return (
@@ -54,4 +54,4 @@ export function ReportPanel({ writing, write, reading, onShow, onAdd }: ReportPa
       </div>
     </section>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { TORCH_DISTANCE, WORKSHOP_LIGHT } from "@/lib/bench";
+import { exposureUnder, TORCH_DISTANCE, WORKSHOP_LIGHT } from "@/lib/bench";
 import { type Picture, renderQuick, renderView, type Surface, type View } from "@/lib/surface";
 import { upOnScreen } from "@/lib/weld";
 import { pixelsOf } from "./painter";
@@ -19,6 +19,7 @@ export function viewOf(request: PaintRequest, scale: number): View {
     y0: middle - half.y,
     y1: middle + half.y,
     perMm,
+    exposure: exposureUnder(lamp),
     light: {
       azimuth: (Math.atan2(upward, right) * 180) / Math.PI,
       elevation: (Math.atan2(height, flat) * 180) / Math.PI,

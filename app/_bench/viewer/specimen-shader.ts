@@ -11,8 +11,8 @@ export interface Quality {
   readonly isFine: boolean;
 }
 
-export const FULL_QUALITY: Quality = { steps: 30, growth: 1.17, isFine: true };
-export const MOVING_QUALITY: Quality = { steps: 11, growth: 1.5, isFine: false };
+export const FULL_QUALITY: Quality = { steps: 32, growth: 1.19, isFine: true };
+export const MOVING_QUALITY: Quality = { steps: 12, growth: 1.55, isFine: false };
 
 export const VERTEX_SHADER = `#version 300 es
 void main() {
@@ -31,6 +31,7 @@ uniform float uMmPerPx;
 uniform float uSide;     // +1 cap face, -1 root face: direction of the face's y on the screen
 uniform vec3 uLamp;
 uniform float uHighest;
+uniform float uExposure;
 out vec4 colour;
 
 const float PI = 3.14159265;
@@ -91,6 +92,7 @@ Look lookMix(Look a, Look b, float t) {
 }
 // the strip fades into the coarser plate inside its own border, where both show the same metal
 Look surfaceLook(vec2 p) {
+  if (uMmPerPx > 0.24) return plateLook(p);
   float t = smoothstep(22.5, 25.4, abs(p.y));
   if (t <= 0.0) return stripLook(p);
   if (t >= 1.0) return plateLook(p);
@@ -110,7 +112,7 @@ void addDetail(vec2 p, inout Look look) {
   if (share <= 0.0) return;
   vec2 q = vec2(p.x, p.y * uSide);
   vec4 grain = textureLod(uDetail, q / 9.0 + 0.37, 0.0) * 2.0 - 1.0;
-  look.slope += grain.rg * vec2(1.0, uSide) * 0.16 * share * (1.0 - 0.7 * look.brushed) * (0.4 + look.rough);
+  look.slope += grain.rg * vec2(1.0, uSide) * 0.05 * share * (1.0 - 0.7 * look.brushed) * (0.4 + look.rough);
   look.albedo *= 1.0 + 0.05 * share * grain.r;
   if (look.brushed < 0.03) return;
   // two fixed directions of twelve, blended: a frame that turned with the scratches would swirl
@@ -120,8 +122,8 @@ void addDetail(vec2 p, inout Look look) {
     vec2 e = vec2(cos(angle), sin(angle)), across = vec2(-e.y, e.x);
     vec4 fine = textureLod(uDetail, vec2(dot(p, e) / 26.0, dot(p, across) / 11.0) + float(k) * 0.31, 0.0) * 2.0 - 1.0;
     float weight = (k == 0 ? 1.0 - (turn - first) : turn - first) * share * look.brushed;
-    look.slope += across * fine.b * 0.2 * weight;
-    look.albedo *= 1.0 + 0.11 * fine.a * weight;
+    look.slope += across * fine.b * 0.09 * weight;
+    look.albedo *= 1.0 + 0.08 * fine.a * weight;
   }
 }
 `;
@@ -264,7 +266,7 @@ void main() {
   float on = clamp(min(inward.x, inward.y) / uMmPerPx + 0.5, 0.0, 1.0);
   vec3 metal = on > 0.0 ? metalColour(p) : vec3(0.0);
   vec3 bench = on < 1.0 ? benchColour(p) : vec3(0.0);
-  colour = vec4(toScreenColour(mix(bench, metal, on)), 1.0);
+  colour = vec4(toScreenColour(mix(bench, metal, on) * uExposure), 1.0);
 }`;
 
 /** Source of the fragment shader at a quality. */

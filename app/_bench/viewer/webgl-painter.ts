@@ -1,3 +1,4 @@
+import { exposureUnder } from "@/lib/bench";
 import type { Surface } from "@/lib/surface";
 import { type Face, upOnScreen } from "@/lib/weld";
 import {
@@ -86,6 +87,7 @@ export function createWebglPainter(): Painter | null {
     gl.uniform1f(uniforms.uSide, upOnScreen(request.face));
     gl.uniform3f(uniforms.uLamp, ...lamp);
     gl.uniform1f(uniforms.uHighest, face.highest);
+    gl.uniform1f(uniforms.uExposure, exposureUnder(lamp));
     gl.drawArrays(gl.TRIANGLES, 0, 3);
   }
 

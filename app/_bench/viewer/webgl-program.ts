@@ -1,7 +1,7 @@
 import { fragmentShader, type Quality, VERTEX_SHADER } from "./specimen-shader";
 import { SAMPLERS } from "./webgl-textures";
 
-const UNIFORMS = ["uCorner", "uMmPerPx", "uSide", "uLamp", "uHighest"] as const;
+const UNIFORMS = ["uCorner", "uMmPerPx", "uSide", "uLamp", "uHighest", "uExposure"] as const;
 
 export interface Program {
   readonly program: WebGLProgram;
