@@ -8,8 +8,8 @@ export interface Ramp {
   readonly none: number;
 }
 
-/** Millimetres to whole micrometres. */
-export const toMicrometres = (mm: number): number => Math.round(mm * 1000);
+/** Millimetres to whole micrometres, without a minus before zero. */
+export const toMicrometres = (mm: number): number => Math.round(mm * 1000) + 0;
 
 /** The ramp of a tolerance for a truth whose length or size is `reference` µm. */
 export function rampFor(tolerance: Tolerance, reference: number): Ramp {
