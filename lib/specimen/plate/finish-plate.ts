@@ -66,7 +66,7 @@ function breakEdges(work: FaceWork, field: Field, seed: number): void {
       const rounded = 1 - clamp(d / EDGE.wide, 0, 1);
       field.z[k] -= EDGE.fall * rounded * rounded;
       const worn = ease(0.7, 0.1, d) * clamp(0.55 + 0.5 * gradient1((x + 1.7 * y) / 9, seed + 5), 0, 1);
-      mixMaterial(field, k, TONES.bareSteel, 0.45, 0.55, 0.6 * worn);
+      mixMaterial(field, k, TONES.bareSteel, 0.58, 0.4, 0.5 * worn);
       field.brush[k] *= 1 - worn;
     }
   }

@@ -103,7 +103,7 @@ function bareMetal(
     for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
       // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
       const inside = limits[i] - away + 0.9 * reach[k] + 3 * blotchFine[k] + 2.4 * flake[k] + touch[k];
-      const worn = ease(-6.5, 5, inside) * touched[k];
+      const worn = ease(-6.5, 5, inside) * Math.max(0.8, touched[k]);
       const cover = Math.max(worn, ease(groove + ALWAYS_BARE + 3, groove + ALWAYS_BARE, away));
       if (cover <= 0.02) continue;
       const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach[k] + 0.5 * touch[k] + 0.1 * scratch[k];

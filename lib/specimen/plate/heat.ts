@@ -64,7 +64,7 @@ function paintSide(
   const noise: HeatNoise = {
     patch: noiseField(grid, 9, 6, seed + 61, 2, 0.5, rows),
     broad: noiseField(grid, 26, 18, seed + 62, 1, 0.5, rows),
-    smoky: noiseField(grid, 6, 3.2, seed + 63, 3, 0.6, rows),
+    smoky: noiseField(grid, 5, 3.4, seed + 63, 4, 0.7, rows),
     plume: plateNoise(work, field, "blotch", rows),
   };
   for (let j = 0; j < grid.rows; j++) {
