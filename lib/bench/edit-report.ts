@@ -65,8 +65,10 @@ export function write(state: Writing, event: WritingEvent): Writing {
       if (calls.length === state.report.calls.length) return state;
       return { ...edited(state, calls, null), openId: state.openId === event.id ? null : state.openId };
     }
-    case "open":
-      return { ...state, openId: event.id, lastEdit: null };
+    case "open": {
+      const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
+      return exists ? { ...state, openId: event.id, lastEdit: null } : state;
+    }
     case "leave-field":
       return { ...state, lastEdit: null };
     case "undo": {

@@ -22,7 +22,7 @@ export function ticksBetween(from: Mm, to: Mm, pxPerMm: number, closest = 5): re
   const ticks: Tick[] = [];
   for (let n = Math.ceil(from / step.short - 1e-9); n * step.short <= to + 1e-9; n++) {
     const kind = n % perLong === 0 ? "long" : n % perMiddle === 0 ? "middle" : "short";
-    ticks.push({ at: Math.round(n * step.short * 10) / 10, kind });
+    ticks.push({ at: Math.round(n * step.short * 10) / 10 + 0, kind });
   }
   return ticks;
 }

@@ -39,9 +39,9 @@ function lampFromAim({ view, lamp }: PaintRequest): readonly [number, number, nu
   return [(right / now) * flat, (upward / now) * flat, lamp[2]];
 }
 
-/** A lamp low over the plate, sharp and fast: for things that move. */
+/** Sharp and fast, for things that move; it opens its own eye for a low torch. */
 export const drawQuick = (surface: Surface, request: PaintRequest, scale: number): Picture =>
-  renderQuick(surface, viewOf(request, scale));
+  renderQuick(surface, { ...viewOf(request, scale), exposure: 1 });
 
 export const drawFully = (surface: Surface, request: PaintRequest, scale: number): Picture =>
   renderView(surface, viewOf(request, scale));

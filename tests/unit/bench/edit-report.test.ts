@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import { startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
+import { type Call, EMPTY_REPORT, MAX_CALLS, reportSchema } from "@/lib/report";
+
+const writingAfter = (events: readonly WritingEvent[], from: Writing = startWriting(EMPTY_REPORT)) =>
+  events.reduce(write, from);
+const add = (id: string, start: number, end: number | null, across = 3): WritingEvent => ({
+  kind: "add",
+  id,
+  extent: { face: "cap", start, end, across },
+});
+const callOf = (state: Writing, id: string): Call => state.report.calls.find((call) => call.id === id)!;
+
+describe("writing the report", () => {
+  it("opens a new row with face, place and extent filled in", () => {
+    const state = writingAfter([add("a", 131.52, 120.04)]);
+    expect(state.openId).toBe("a");
+    expect(callOf(state, "a")).toEqual({
+      id: "a",
+      face: "cap",
+      type: null,
+      start: 120,
+      end: 131.5,
+      across: 3,
+      size: null,
+    });
+    expect(reportSchema.safeParse(state.report).success).toBe(true);
+  });
+
+  it("makes a point of a stretch that turns out to be one, at its middle", () => {
+    const state = writingAfter([add("a", 100, 103), { kind: "change", id: "a", field: "type", value: "surface-pore" }]);
+    expect(callOf(state, "a")).toMatchObject({ start: 101.5, end: null });
+  });
+
+  it("drops a size that nobody measures and a type that the other face does not have", () => {
+    const state = writingAfter([
+      add("a", 100, 110),
+      { kind: "change", id: "a", field: "type", value: "continuous-undercut" },
+      { kind: "change", id: "a", field: "size", value: 0.6 },
+      { kind: "change", id: "a", field: "type", value: "overlap" },
+    ]);
+    expect(callOf(state, "a").size).toBeNull();
+    const turned = write(state, { kind: "change", id: "a", field: "face", value: "root" });
+    expect(callOf(turned, "a")).toMatchObject({ face: "root", type: null });
+  });
+
+  it("undoes and redoes, and typing in one field is one step", () => {
+    const start = writingAfter([add("a", 100, 110)]);
+    const typed = writingAfter(
+      [1, 12, 12.5].map((value) => ({ kind: "change", id: "a", field: "size", value }) as const),
+      start,
+    );
+    const undone = write(typed, { kind: "undo" });
+    expect(undone.report).toBe(start.report);
+    expect(write(undone, { kind: "redo" }).report).toBe(typed.report);
+  });
+
+  it("starts another step once the field was left", () => {
+    const state = writingAfter([
+      add("a", 100, 110),
+      { kind: "change", id: "a", field: "size", value: 1 },
+      { kind: "leave-field" },
+      { kind: "change", id: "a", field: "size", value: 2 },
+      { kind: "undo" },
+    ]);
+    expect(callOf(state, "a").size).toBe(1);
+  });
+
+  it("brings a removed row back with undo", () => {
+    const state = writingAfter([add("a", 1, 2), add("b", 3, 4), { kind: "remove", id: "a" }]);
+    expect(state.report.calls.map(({ id }) => id)).toEqual(["b"]);
+    expect(write(state, { kind: "undo" }).report.calls.map(({ id }) => id)).toEqual(["a", "b"]);
+  });
+
+  it("closes the open row with its removal and with the undo of its adding", () => {
+    expect(writingAfter([add("a", 1, 2), { kind: "remove", id: "a" }]).openId).toBeNull();
+    expect(writingAfter([add("a", 1, 2), { kind: "undo" }]).openId).toBeNull();
+  });
+
+  it("forgets what could be redone once something new is written", () => {
+    const state = writingAfter([add("a", 1, 2), { kind: "undo" }, add("b", 3, 4)]);
+    expect(state.future).toEqual([]);
+    expect(write(state, { kind: "redo" })).toBe(state);
+  });
+
+  it("does not take more rows than a report holds, nor one id twice", () => {
+    const many = writingAfter(Array.from({ length: MAX_CALLS + 5 }, (_, n) => add(`r${n}`, n / 2, null)));
+    expect(many.report.calls).toHaveLength(MAX_CALLS);
+    expect(writingAfter([add("a", 1, 2), add("a", 3, 4)]).report.calls).toHaveLength(1);
+  });
+
+  it("leaves everything as it is for a row that is gone", () => {
+    const state = writingAfter([add("a", 1, 2)]);
+    expect(write(state, { kind: "change", id: "x", field: "size", value: 1 })).toBe(state);
+    expect(write(state, { kind: "remove", id: "x" })).toBe(state);
+  });
+});
