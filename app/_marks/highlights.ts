@@ -1,13 +1,17 @@
 import type { Highlight } from "@/app/_bench";
+import { hullWithRoom } from "@/lib/math";
 import type { Call } from "@/lib/report";
 import type { TruthView } from "./sheet-view";
 
 /** Half width of the outline drawn for a call, which has no width of its own; mm. */
 const CALL_HALF_WIDTH = 1.6;
 
+/** Room between what was there and the line round it, so that the line does not cover it; mm. */
+const ROOM = 0.9;
+
 /** What was there, unbroken outline. */
 export function truthHighlight(truth: TruthView, label: string): Highlight {
-  return { id: truth.id, face: truth.face, style: "truth", outline: truth.outline, label };
+  return { id: truth.id, face: truth.face, style: "truth", outline: hullWithRoom(truth.outline, ROOM), label };
 }
 
 /** What was called, broken outline; nothing where the call has no place. */

@@ -46,7 +46,9 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
       const { letter } = SIGNS[line.kind];
       const truths = sheet.truths.filter((truth) => line.truthIds.includes(truth.id));
       const calls = sheet.calls.filter((call) => line.callIds.includes(call.id));
-      if (line.kind === "neutral-left" && line !== chosen) return [];
+      // what was rightly left alone, and what runs along the whole weld, would only hide the rest
+      const isQuiet = line.kind === "neutral-left" || truths.some(({ type }) => type === "linear-misalignment");
+      if (isQuiet && line !== chosen) return [];
       return [
         ...truths.map((truth) => truthHighlight(truth, letter)),
         ...calls.flatMap((call) => callHighlight(call, `No. ${sheet.calls.indexOf(call) + 1}`) ?? []),

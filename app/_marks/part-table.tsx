@@ -5,14 +5,14 @@ import { marks, mm, PART_NAMES } from "./line-words";
 /** The arithmetic of one line: what was written, what is true, how far off, how far off was allowed, what it earned. */
 export function PartTable({ line }: { readonly line: AccountLine }) {
   return (
-    <table className="mt-2 w-full text-left text-sm">
+    <table className="mt-2 w-full text-left text-sm [&_th]:align-top [&_td]:align-top">
       <thead className="text-xs text-ink-2">
         <tr>
           <th className="py-1 pr-2 font-medium">Part</th>
           <th className="py-1 pr-2 font-medium">You wrote</th>
           <th className="py-1 pr-2 font-medium">It is</th>
-          <th className="py-1 pr-2 text-right font-medium">Off by</th>
-          <th className="py-1 pr-2 text-right font-medium">Full to</th>
+          <th className="py-1 pr-2 text-right font-medium whitespace-nowrap">Off by</th>
+          <th className="py-1 pr-2 text-right font-medium whitespace-nowrap">Full to</th>
           <th className="py-1 text-right font-medium">Marks</th>
         </tr>
       </thead>
@@ -24,8 +24,10 @@ export function PartTable({ line }: { readonly line: AccountLine }) {
             </th>
             <td className="py-1 pr-2">{valueWords(part, part.written)}</td>
             <td className="py-1 pr-2">{valueWords(part, part.actual)}</td>
-            <td className="py-1 pr-2 text-right">{part.error === null ? "" : mm(part.error)}</td>
-            <td className="py-1 pr-2 text-right">{part.tolerance === null ? "" : mm(part.tolerance)}</td>
+            <td className="py-1 pr-2 text-right whitespace-nowrap">{part.error === null ? "" : mm(part.error)}</td>
+            <td className="py-1 pr-2 text-right whitespace-nowrap">
+              {part.tolerance === null ? "" : mm(part.tolerance)}
+            </td>
             <td className="py-1 text-right whitespace-nowrap">
               {marks(part.earned)} <span className="text-ink-2">of {marks(part.full)}</span>
             </td>

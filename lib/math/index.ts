@@ -1,2 +1,3 @@
+export { convexHull, hullWithRoom } from "./hull";
 export { clamp, ease, mix, roundTo } from "./scalar";
 export type { Degrees, Mm, Px } from "./units";
