@@ -1,0 +1,78 @@
+import { gunzipSync } from "node:zlib";
+import { expect, type Page, test } from "@playwright/test";
+import Database from "libsql";
+import { OTHER_LEARNER } from "./support/people";
+import { takeFreshPlate } from "./support/practice";
+
+test.use(OTHER_LEARNER);
+test.setTimeout(240_000);
+
+const PAGES = ["/", "/history", "/rule", "/account", "/desk", "/setup", "/join"];
+const ROUTES = ["progress", "surface/cap", "surface/root"];
+
+interface Secret {
+  readonly what: string;
+  readonly text: string;
+}
+
+test("nothing that a learner can reach tells what there is to find while the practice is open", async ({ page }) => {
+  const received: { readonly url: string; readonly bytes: Buffer }[] = [];
+  const reading: Promise<void>[] = [];
+  page.on("response", (response) => {
+    const read = response.body().then(
+      (bytes) => void received.push({ url: response.url(), bytes }),
+      // redirects and aborted requests have no body
+      () => undefined,
+    );
+    reading.push(read);
+  });
+
+  const id = await takeFreshPlate(page);
+  for (const path of [...PAGES, `/practice/${id}`, `/practice/${id}/marks`]) await page.goto(path);
+  await page.goto("/");
+  for (const route of ROUTES) {
+    const response = await page.request.get(`/api/practice/${id}/${route}`);
+    received.push({ url: response.url(), bytes: await response.body() });
+  }
+  await readAsPageParts(page, id);
+  await Promise.all(reading);
+
+  const secrets = readSecrets(id);
+  expect(secrets.length, "the plate has something to find").toBeGreaterThan(10);
+  const contents = received.map(({ url, bytes }) => ({ url, text: unzip(bytes).toString("latin1") }));
+  expect(contents.length).toBeGreaterThan(20);
+  const leaks = contents.flatMap(({ url, text }) =>
+    secrets.filter((secret) => text.includes(secret.text)).map(({ what }) => `${what} in ${url}`),
+  );
+  expect(leaks).toEqual([]);
+});
+
+/** The parts of pages that Next sends to its own router, which are not the pages themselves. */
+async function readAsPageParts(page: Page, id: string): Promise<void> {
+  await page.evaluate(
+    (paths) => Promise.all(paths.map((path) => fetch(path, { headers: { RSC: "1" } }).then((part) => part.text()))),
+    [...PAGES, `/practice/${id}`, `/practice/${id}/marks`],
+  );
+}
+
+/** Seeds and the numbers of the truth, straight from the server's database. */
+function readSecrets(id: string): Secret[] {
+  const database = new Database("test-results/e2e.db", { readonly: true });
+  const row = database
+    .prepare("SELECT seed, truth FROM Specimen WHERE id = (SELECT specimenId FROM Practice WHERE id = ?)")
+    .get(id) as { seed: string; truth: string };
+  const seeds = database.prepare("SELECT seed FROM Specimen").all() as { seed: string }[];
+  database.close();
+  const { items } = JSON.parse(row.truth) as { items: Record<string, unknown>[] };
+  const numbers = items.flatMap((item) => [
+    ...["start", "end", "across"].map((key) => ({ what: `${item.id} ${key}`, text: `"${key}":${item[key]}` })),
+    { what: `${item.id} worst`, text: JSON.stringify(item.worst) },
+    { what: `${item.id} outline`, text: JSON.stringify(item.outline).slice(0, 60) },
+    { what: `${item.id} itself`, text: `"${item.id}"` },
+  ]);
+  return [...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...numbers];
+}
+
+function unzip(bytes: Buffer): Buffer {
+  return bytes[0] === 0x1f && bytes[1] === 0x8b ? gunzipSync(bytes) : bytes;
+}
