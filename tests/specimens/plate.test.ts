@@ -43,7 +43,7 @@ let root: FaceWork;
 beforeAll(() => {
   cap = plated("plate-a", "cap");
   root = plated("plate-a", "root");
-});
+}, 120_000);
 
 describe("parent plate, band and heat", () => {
   it("are the same again from the same seed, and differ from face to face", () => {
