@@ -3,6 +3,7 @@ import type { RandomStream } from "../../random";
 import { gradient2, value1 } from "../../surface";
 import { mixColour, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
+import { tacksOf } from "../runs/tacks";
 import type { FaceWork } from "../work";
 import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
@@ -47,8 +48,5 @@ export function dress(work: FaceWork, dressing: Dressing, random: RandomStream):
 
 /** Where the joint was tacked, mm from the datum: the root face shows what is left of the tacks. */
 export function tackPlaces(work: FaceWork): readonly number[] {
-  const random = work.random.child("plate/tacks");
-  const places: number[] = [];
-  for (let x = random.uniform(22, 40); x < work.joint.length - 12; x += random.uniform(75, 120)) places.push(x);
-  return places;
+  return tacksOf(work.joint, work.random.child("plate/tacks"));
 }

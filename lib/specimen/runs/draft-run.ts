@@ -23,8 +23,8 @@ export interface RunDraft {
 type Waves = readonly (readonly [wavelength: number, strength: number])[];
 
 const WANDER: Waves = [
-  [46, 0.068],
-  [19, 0.037],
+  [46, 0.085],
+  [19, 0.045],
   [7.5, 0.02],
 ];
 const WIDTH: Waves = [
