@@ -121,13 +121,13 @@ function bareMetal(
       const together = Math.min(1, Math.sqrt(ground.cosine[k] ** 2 + ground.sine[k] ** 2));
       brush[k] = 0.5 * bare * together;
       brushAngle[k] = 0.5 * Math.atan2(ground.sine[k], ground.cosine[k]);
-      z[k] += (parent[k] - 0.012 + 0.0062 * scratch[k] - z[k]) * bare;
+      z[k] += (parent[k] - 0.012 + 0.0078 * scratch[k] - z[k]) * bare;
       const light = 0.88 + 0.09 * scratch[k] + 0.1 * press[k] + 0.1 * blotchFine[k] + 1.25 * tone[k];
       colour[0] = TONES.groundSteel[0] * light;
       colour[1] = TONES.groundSteel[1] * light * 0.995;
       colour[2] = TONES.groundSteel[2] * light * 0.985;
-      const rough = clamp(0.42 + 0.06 * press[k] + 0.03 * scratch[k] - 0.3 * tone[k], 0.32, 0.6);
-      mixMaterial(field, k, colour, rough, 0.66, 0.94 * bare);
+      const rough = clamp(0.39 + 0.06 * press[k] + 0.03 * scratch[k] - 0.3 * tone[k], 0.3, 0.58);
+      mixMaterial(field, k, colour, rough, 0.78, 0.94 * bare);
     }
   }
 }

@@ -50,7 +50,7 @@ function dressStrongbacks(work: FaceWork, random: RandomStream): void {
     dress(
       work,
       {
-        x: random.uniform(25, work.joint.length - 25),
+        x: work.joint.length * (count === 1 ? random.uniform(0.1, 0.9) : random.uniform(0.1, 0.42) + 0.48 * n),
         y: random.pick([-1, 1]) * random.uniform(38, 54),
         reachX: random.uniform(4, 8),
         reachY: random.uniform(2.5, 4.5),

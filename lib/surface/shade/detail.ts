@@ -14,7 +14,7 @@ const GRAINS = [
 const DIRECTIONS = 12;
 
 /** Pixels that a wave must cover to be drawn. */
-const drawn = (wave: number, perMm: number): number => ease(2, 3.2, wave * perMm);
+const drawn = (wave: number, perMm: number): number => ease(1.6, 2.6, wave * perMm);
 /** A patch carries no waves shorter than two and a half of its own pixels: there the invented ones begin. */
 const missing = (wave: number, patchPerMm: number): number => ease(3.2, 2.2, wave * patchPerMm);
 
@@ -42,7 +42,7 @@ export function addDetail(surface: Surface, sheet: Sheet): void {
       const brush = sheet.brush[k] * Math.hypot(sheet.cosine[k], sheet.sine[k]);
       const lines = scratches(sheet, k, x, y, brush, coarseGrain, middleGrain);
       sheet.z[k] += grain * (1 - 0.7 * brush) * (0.4 + sheet.rough[k]) + lines;
-      const tone = 1 + 30 * grain * (1 - brush) + 28 * lines + 0.05 * middleGrain * (hash01(i, j, 77) - 0.5);
+      const tone = 1 + 30 * grain * (1 - brush) + 34 * lines + 0.05 * middleGrain * (hash01(i, j, 77) - 0.5);
       sheet.red[k] *= tone;
       sheet.green[k] *= tone;
       sheet.blue[k] *= tone;
@@ -78,7 +78,7 @@ function scratches(
         sum += 0.8 * weight * middle * gradient2(across * 15, along * 0.3, 951 + direction);
       }
     }
-    return 0.0034 * brush * sum;
+    return 0.0052 * brush * sum;
   }
   const bare = clamp((sheet.metal[k] - 0.3) * 1.4, 0, 1);
   return bare > 0 && middle > 0.02 ? 0.0022 * bare * middle * gradient2(x * 0.5, y * 8.3, 971) : 0;
