@@ -1,8 +1,9 @@
 import type { FaceWork } from "../work";
 import { addGrain } from "./grain";
 import { cutGroove } from "./groove";
-import { drawRippleNoise, layRun } from "./lay-run";
+import { layRun } from "./lay-run";
 import { layLayerBelow } from "./layer-below";
+import { drawRippleNoise } from "./ripple-noise";
 import { blendToes, findToes } from "./toes";
 import { weldZone } from "./weld-zone";
 

@@ -1,7 +1,8 @@
 import { columnX, gradient1 } from "../../surface";
 import type { RunPlan } from "../plan";
 import type { FaceWork } from "../work";
-import { layRun, type RippleNoise } from "./lay-run";
+import { layRun } from "./lay-run";
+import type { RippleNoise } from "./ripple-noise";
 
 /** Narrowest layer, mm of half width. */
 const LEAST_HALF = 2;

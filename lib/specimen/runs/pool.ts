@@ -35,6 +35,8 @@ export interface CraterDish {
   readonly y: number;
   readonly radiusX: number;
   readonly radiusY: number;
+  /** Phase of its uneven outline, radians. */
+  readonly turn: number;
 }
 
 /** Narrower than this the rounded end of a bead is nothing, mm. */
@@ -75,7 +77,7 @@ export function formPool(field: Field, run: RunPlan, segment: Segment, random: R
     front,
     rearRadius: segment.rearRadius ?? ownRear,
     frontRadius,
-    crater: craterOf(segment, front, run.centre[atFront] + random.normal(0, 0.04) * frontHalf, frontHalf),
+    crater: craterOf(segment, front, run.centre[atFront] + random.normal(0, 0.04) * frontHalf, frontHalf, run.seed),
   };
   const seed = random.seed();
   for (let i = 0; i < grid.columns; i++) {
@@ -93,9 +95,9 @@ export function formPool(field: Field, run: RunPlan, segment: Segment, random: R
 const bridgedLength = (run: RunPlan, column: number): number =>
   run.weave ? BRIDGED.weave : run.halfWidth[column] > WIDEST_ROOT ? BRIDGED.stringer : BRIDGED.root;
 
-function craterOf(segment: Segment, front: number, y: number, half: number): CraterDish | null {
+function craterOf(segment: Segment, front: number, y: number, half: number, turn: number): CraterDish | null {
   if (segment.crater <= 0) return null;
-  return { depth: segment.crater, travel: front - 0.34 * half, y, radiusX: 0.92 * half, radiusY: 0.78 * half };
+  return { depth: segment.crater, travel: front - 0.34 * half, y, radiusX: 0.92 * half, radiusY: 0.78 * half, turn };
 }
 
 interface Forming {

@@ -1,0 +1,34 @@
+import { ease } from "../../math";
+import { gradient1 } from "../../surface";
+import type { Segment } from "../plan";
+import type { Pool } from "./pool";
+
+/** From this edge exponent on an edge is rolled over instead of wetted out. */
+const ROLLED_EXPONENT = 3.6;
+/** Where across the run (1 = toe) the metal begins to merge into what it lies on: later at a rolled edge. */
+const MERGES = { wetted: 0.9, rolled: 0.975 };
+/** Beyond this place across there is no metal of the run. */
+export const MERGED = 1.02;
+
+/** How much of the pool's own height counts at s across (1 = toe): all inside, less where it merges into the old surface. */
+export function toeFusion(s: number, exponent: number): number {
+  const merges = exponent > ROLLED_EXPONENT ? MERGES.rolled : MERGES.wetted;
+  return s < merges ? 1 : 1 - ease(merges, MERGED, s);
+}
+
+/** The rounded front merges within its last few tenths. */
+export function frontFusion(pool: Pool, travel: number, far: number, planned: number): number {
+  const along = (travel - pool.front) / pool.frontRadius;
+  const roundness = Math.max(0.05, Math.sqrt(Math.max(0, 1 - along * along)));
+  const r = Math.hypot(along, (far * roundness) / planned);
+  return 1 - ease(0.92, 1, r);
+}
+
+/** A restart wets back over the old metal: nothing at its ragged rear edge, full a little further on. */
+export function rearFusion(pool: Pool, segment: Segment, travel: number, y: number, inside: number): number {
+  const rear = pool.start - pool.rearRadius * Math.sqrt(Math.max(0, 1 - 0.9 * inside * inside));
+  const gone = travel - rear;
+  if (segment.lapSeed === undefined) return ease(-0.2, segment.wetting + 0.5 * pool.rearRadius, gone);
+  const lap = 0.32 * gradient1(y / 2.1, segment.lapSeed) + 0.08 * gradient1(y / 0.7, segment.lapSeed + 1);
+  return ease(-0.08, Math.max(0.3, segment.wetting), gone - lap);
+}
