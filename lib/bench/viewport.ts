@@ -27,7 +27,7 @@ export interface ScreenPoint {
 }
 
 /** Largest magnification, screen pixels per mm. */
-export const MAX_SCALE = 64;
+export const MAX_SCALE = 48;
 /** Bench left free around the whole plate, px: room for the rule and for the torch. */
 const MARGIN_ALONG: Px = 44;
 const MARGIN_ACROSS: Px = 64;

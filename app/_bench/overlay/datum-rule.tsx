@@ -16,6 +16,9 @@ export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
   const to = Math.min(BUTT_PLATE_LENGTH, view.x + view.width / view.scale / 2);
   const left = Math.max(leftOf(0), -10);
   const right = Math.min(leftOf(BUTT_PLATE_LENGTH), view.width + 10);
+  const ticks = ticksBetween(from, to, view.scale, 4);
+  const numbered = ticks.filter(({ kind }) => kind === "long").map(({ at }) => at);
+  const longStep = numbered.length > 1 ? numbered[1] - numbered[0] : 0;
   return (
     <Group y={top}>
       <Rect
@@ -28,7 +31,7 @@ export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
         strokeWidth={1}
         cornerRadius={2}
       />
-      {ticksBetween(from, to, view.scale, 4).map(({ at, kind }) => (
+      {ticks.map(({ at, kind }) => (
         <Line
           key={at}
           points={[leftOf(at), 0, leftOf(at), TICK_LENGTHS[kind]]}
@@ -37,7 +40,7 @@ export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
           opacity={kind === "short" ? 0.65 : 1}
         />
       ))}
-      {ticksBetween(from, to, view.scale, 4)
+      {ticks
         .filter(({ kind }) => kind === "long")
         .map(({ at }) => (
           <Text
@@ -46,7 +49,7 @@ export function DatumRule({ view, face }: { view: Viewport; face: Face }) {
             y={13}
             width={50}
             align={at === 0 ? "left" : at === BUTT_PLATE_LENGTH ? "right" : "center"}
-            text={at === 0 ? "0 datum" : String(at)}
+            text={at === 0 && view.scale * longStep > 80 ? "0 datum" : String(at)}
             fontSize={11}
             fontFamily={DRAWN_FONT}
             fill={DRAWN.ruleInk}

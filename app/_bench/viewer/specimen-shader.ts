@@ -108,11 +108,11 @@ float heightAround(vec2 p, float width) {
 const DETAIL = `
 // texture finer than the surface is stored, faded in as the view magnifies; it lies on the face, not on the screen
 void addDetail(vec2 p, inout Look look) {
-  float share = smoothstep(1.0, 2.6, 0.125 / uMmPerPx);
+  float share = smoothstep(1.2, 3.2, 0.125 / uMmPerPx);
   if (share <= 0.0) return;
   vec2 q = vec2(p.x, p.y * uSide);
   vec4 grain = textureLod(uDetail, q / 9.0 + 0.37, 0.0) * 2.0 - 1.0;
-  look.slope += grain.rg * vec2(1.0, uSide) * 0.05 * share * (1.0 - 0.7 * look.brushed) * (0.4 + look.rough);
+  look.slope += grain.rg * vec2(1.0, uSide) * 0.032 * share * (1.0 - 0.7 * look.brushed) * (0.4 + look.rough);
   look.albedo *= 1.0 + 0.05 * share * grain.r;
   if (look.brushed < 0.03) return;
   // two fixed directions of twelve, blended: a frame that turned with the scratches would swirl
