@@ -50,37 +50,47 @@ function patchFor(surface: Surface, view: View): Patch {
 /** Height of each pixel and the pixel of the patch it shows, -1 off the plate. */
 function sampleView(patch: Patch, view: View, width: number, height: number) {
   const { grid } = patch;
-  const z = new Float32Array(width * height);
-  const source = new Int32Array(width * height);
-  const ratio = grid.perMm / view.perMm;
-  const smooth = ratio < 0.99;
-  for (let j = 0, k = 0; j < height; j++) {
-    const fj = (view.y0 + (j + 0.5) / view.perMm - grid.y0) * grid.perMm - 0.5;
-    const row = Math.round(fj);
-    const low = Math.min(grid.rows - 2, Math.max(0, Math.floor(fj)));
-    const v = Math.min(1, Math.max(0, fj - low));
-    for (let i = 0; i < width; i++, k++) {
-      const fi = (view.x0 - grid.x0) * grid.perMm + (i + 0.5) * ratio - 0.5;
-      const column = Math.round(fi);
-      if (row < 0 || column < 0 || row >= grid.rows || column >= grid.columns) {
-        source[k] = -1;
-        z[k] = -10;
-        continue;
-      }
-      source[k] = row * grid.columns + column;
+  const z = new Float32Array(width * height).fill(-10);
+  const source = new Int32Array(width * height).fill(-1);
+  const across = places(width, view.x0, grid.x0, view.perMm, grid.perMm, grid.columns);
+  const down = places(height, view.y0, grid.y0, view.perMm, grid.perMm, grid.rows);
+  const smooth = view.perMm > 1.01 * grid.perMm;
+  for (let j = 0; j < height; j++) {
+    const row = down.nearest[j] * grid.columns;
+    if (row < 0) continue;
+    const low = down.lower[j] * grid.columns;
+    const v = down.share[j];
+    for (let i = 0, k = j * width; i < width; i++, k++) {
+      const column = across.nearest[i];
+      if (column < 0) continue;
+      source[k] = row + column;
       if (!smooth) {
-        z[k] = patch.height[source[k]];
+        z[k] = patch.height[row + column];
         continue;
       }
-      const left = Math.min(grid.columns - 2, Math.max(0, Math.floor(fi)));
-      const u = fi - left;
-      const q = low * grid.columns + left;
+      const q = low + across.lower[i];
+      const u = across.share[i];
       const below = patch.height[q] + u * (patch.height[q + 1] - patch.height[q]);
       const p = q + grid.columns;
       z[k] = below + v * (patch.height[p] + u * (patch.height[p + 1] - patch.height[p]) - below);
     }
   }
   return { z, source };
+}
+
+/** For every pixel along one direction: the nearest sample (-1 outside), the lower of the two around it, and the share of the upper. */
+function places(pixels: number, from: number, origin: number, perMm: number, gridPerMm: number, count: number) {
+  const nearest = new Int32Array(pixels);
+  const lower = new Int32Array(pixels);
+  const share = new Float32Array(pixels);
+  for (let n = 0; n < pixels; n++) {
+    const place = (from + (n + 0.5) / perMm - origin) * gridPerMm - 0.5;
+    const whole = Math.round(place);
+    nearest[n] = whole < 0 || whole >= count ? -1 : whole;
+    lower[n] = Math.min(count - 2, Math.max(0, Math.floor(place)));
+    share[n] = Math.min(1, Math.max(0, place - lower[n]));
+  }
+  return { nearest, lower, share };
 }
 
 function light(
