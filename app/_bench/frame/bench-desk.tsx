@@ -55,7 +55,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
   };
 
   return (
-    <div className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
+    <main id="main" className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
+      <h1 className="sr-only">Inspection bench</h1>
       <header className="flex min-h-[52px] items-center gap-4 border-bench-line border-b px-3 [grid-area:top]">
         <a href={leaveUrl} className="flex h-11 items-center rounded px-2 text-bench-dim text-sm underline">
           Leave the bench
@@ -145,6 +146,6 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         />
       )}
       {areKeysShown && <KeyHelp onClose={() => setAreKeysShown(false)} />}
-    </div>
+    </main>
   );
 }

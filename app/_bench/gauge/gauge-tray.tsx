@@ -108,7 +108,7 @@ function Adjustment({ label, unit, value, min, max, step, onChange }: Adjustment
         step={step}
         value={value}
         onChange={(event) => onChange(Number(event.target.value))}
-        className="h-9 w-full accent-lamp"
+        className="h-11 w-full accent-lamp"
       />
       <span className="w-14 text-right tabular-nums">
         {Math.round(value * 10) / 10}

@@ -107,7 +107,7 @@ export const ThroughLine = memo(function ThroughLine({
           aria-valuenow={Math.round(middle)}
           aria-valuetext={`${Math.round(sight.from)} to ${Math.round(sight.to)} mm from the datum`}
           onKeyDown={onKeyDown}
-          className="absolute inset-y-[24px] rounded-sm border-2 border-lamp bg-lamp/10 shadow-[0_0_0_1px_#0b0e10]"
+          className="absolute inset-y-[20px] rounded-sm border-2 border-lamp bg-lamp/10 shadow-[0_0_0_1px_#0b0e10]"
           style={{ left: percent(sight.from), width: percent(sight.to - sight.from) }}
         />
         {calls.map((call, index) =>

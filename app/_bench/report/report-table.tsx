@@ -48,13 +48,13 @@ export function ReportTable({ writing, write, reading, onShow }: ReportTableProp
           return (
             <Fragment key={call.id}>
               <tr className={`border-line border-b align-top ${isOpen ? "bg-sheet" : "hover:bg-paper-2"}`}>
-                <td className="w-11">
+                <td className="w-12">
                   <button
                     type="button"
                     aria-expanded={isOpen}
                     aria-label={`Indication ${index + 1}: ${isOpen ? "close" : "open"} the row`}
                     data-row={call.id}
-                    className="m-1 grid size-9 place-items-center rounded border border-ink-2 bg-sheet font-semibold tabular-nums aria-expanded:bg-lamp"
+                    className="m-0.5 grid size-11 place-items-center rounded border border-ink-2 bg-sheet font-semibold tabular-nums aria-expanded:bg-lamp"
                     onClick={() => write({ kind: "open", id: isOpen ? null : call.id })}
                   >
                     {index + 1}

@@ -1,4 +1,4 @@
-import type { Surface } from "@/lib/surface";
+import { PLATE_PER_MM, type Surface } from "@/lib/surface";
 import type { Face } from "@/lib/weld";
 import { MOVING_BUDGET_MS, type Painter, pixelsOf } from "./painter";
 import { surfaceOf } from "./processor-surface";
@@ -9,6 +9,10 @@ import type { PaintRequest } from "./protocol";
 const REST_BUDGET_MS = 900;
 const FIRST_GUESS = { quick: 6e-5, full: 1.2e-3 };
 
+/** The full light is worked out at the plate's own resolution or finer: a coarser picture would not come sooner. */
+const leastFullScale = ({ view, pixelRatio }: PaintRequest): number =>
+  Math.min(1, PLATE_PER_MM / (view.scale * pixelRatio));
+
 /** A painter on the processor alone: a quick drawing while something moves, the full light at rest, coarser if it must be. */
 export function createProcessorPainter(): Painter {
   const surfaces = new Map<Face, Surface>();
@@ -17,7 +21,8 @@ export function createProcessorPainter(): Painter {
   function draw(kind: "quick" | "full", request: PaintRequest) {
     const { columns, rows } = pixelsOf(request);
     const budget = kind === "quick" ? MOVING_BUDGET_MS : REST_BUDGET_MS;
-    const scale = Math.min(1, Math.max(0.3, Math.sqrt(budget / (cost[kind] * columns * rows))));
+    const least = kind === "quick" ? 0.3 : leastFullScale(request);
+    const scale = Math.min(1, Math.max(least, Math.sqrt(budget / (cost[kind] * columns * rows))));
     const start = performance.now();
     const surface = surfaces.get(request.face)!;
     const picture = kind === "quick" ? drawQuick(surface, request, scale) : drawFully(surface, request, scale);
