@@ -165,7 +165,7 @@ async function joinAs(page: Page, name: string, signInName: string): Promise<voi
 /** The cursor as the bench tells it: "150.0 mm · 3.0 A". */
 async function cursorOf(page: Page): Promise<{ x: number; up: number }> {
   await page.mouse.move(5, 5);
-  const text = await plateOf(page).locator("p").first().textContent();
+  const text = (await plateOf(page).locator("p").first().textContent()) ?? "";
   const [, x, y, plate] = /([\d.]+) mm · ([\d.]+) ([AB])/.exec(text) ?? [];
   const face = await plateOf(page).getAttribute("data-face");
   const towardsA = plate === "A" ? Number(y) : -Number(y);
