@@ -7,7 +7,7 @@ import { decodeFace, encodeFace } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
 import { percentile } from "./percentile";
 
-const WORKER = "dist/worker.mjs";
+const WORKER = "dist/specimen-worker.mjs";
 
 /** Times of making, packing and unpacking specimens; with `long`, one thousand seeds at full resolution. */
 export async function benchSpecimen({ long }: { long: boolean }): Promise<string[]> {
