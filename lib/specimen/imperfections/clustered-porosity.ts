@@ -11,7 +11,7 @@ interface Spot {
   readonly diameter: number;
 }
 
-const SMALLEST = 0.26;
+const SMALLEST = 0.34;
 const FLATTENING = 0.68;
 const NECK = 0.1;
 

@@ -8,18 +8,23 @@ import { TONES } from "./tones";
 /** Width of a crack, mm, at t mm along a line of the given length. */
 export type OpeningWidth = (t: number, length: number) => number;
 
+/** Thinnest stretch, as a share of the widest. */
+const HAIRLINE = 0.34;
+/** Length over which an end tapers, mm. */
+const TAPER = 1.3;
+
 /**
  * Width that swells and thins along a crack about `widest` mm: hairline stretches, now and then a gap, ends that taper
- * over 2 mm.
+ * over 1.3 mm.
  */
 export function unevenOpening(random: RandomStream, widest: number): OpeningWidth {
   const seed = random.seed();
   return (t, length) => {
-    const end = clamp(Math.min(t / 2, (length - t) / 2), 0, 1);
+    const end = clamp(Math.min(t, length - t) / TAPER, 0, 1);
     const swell = 0.3 + 1.2 * ease(-0.45, 0.75, fractal1(t / 6.2, seed, 2));
     const beat = 0.82 + 0.36 * fractal1(t / 1.3, seed + 3, 2);
     if (gradient1(t / 3.4, seed + 9) < -0.78 && t > 3 && t < length - 3) return 0;
-    return Math.max(0.22 * widest * end, widest * swell * beat * Math.sqrt(end));
+    return Math.max(HAIRLINE * widest * end, widest * swell * beat * Math.sqrt(end));
   };
 }
 

@@ -6,10 +6,10 @@ import type { FaceWork } from "../work";
 import { truthItem } from "./found";
 import { plateAround } from "./plate-plane";
 
-/** A place counts as cut away where it lies this far below the plate round the mark, mm; for mere dressing half of it. */
-export const CUT_FROM = 0.08;
+/** A place counts as cut away where it lies this far below the plate round the mark, mm; mere dressing is shallower. */
+const CUT_FROM = { mark: 0.08, dressing: 0.06 };
 /** Cuts up to this far apart belong to one mark, mm. */
-const BRIDGE = 3;
+const BRIDGE = 5;
 
 /** What lies more than `from` mm below the plane of the plate round a box, and the largest such depth. */
 function depression(work: FaceWork, box: Region, from: number): { extent: MaskExtent; depth: number } | null {
@@ -28,8 +28,8 @@ function depression(work: FaceWork, box: Region, from: number): { extent: MaskEx
 
 /**
  * A hollow in the plate within a box, whose frame must be undisturbed plate: depth of its deepest pixel below the plane
- * of the plate round the box (`plateAround`); extents of what lies more than 0.08 mm below it (0.04 for a harmless one),
- * parts up to 3 mm apart taken together. Null if nothing does.
+ * of the plate round the box (`plateAround`); extents of what lies more than 0.08 mm below it (0.06 for a harmless one),
+ * parts up to 5 mm apart taken together. Null if nothing does.
  */
 export function measuredDepression(
   work: FaceWork,
@@ -38,7 +38,7 @@ export function measuredDepression(
   box: Region,
   harmless = false,
 ): TruthItem | null {
-  const found = depression(work, box, harmless ? CUT_FROM / 2 : CUT_FROM);
+  const found = depression(work, box, harmless ? CUT_FROM.dressing : CUT_FROM.mark);
   if (!found) return null;
   const { extent, depth } = found;
   return truthItem(work, id, type, {

@@ -126,7 +126,7 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
         const share = spongeShare(run, i, x, y, middle, half, seed + 3);
         if (share <= 0) return;
         strip.z[k] +=
-          share * (0.06 * gradient2(x / 0.8, y / 0.7, seed + 4) + 0.03 * gradient2(x / 0.35, y / 0.35, seed + 5));
+          share * (0.045 * gradient2(x / 0.8, y / 0.7, seed + 4) + 0.03 * gradient2(x / 0.35, y / 0.35, seed + 5));
         crust.set(k, share);
         strip.clean[k] = Math.max(strip.clean[k], share);
       });
