@@ -1,6 +1,7 @@
 "use client";
 import { type KeyboardEvent, type ReactNode, type Ref, useCallback, useEffect, useRef } from "react";
 import type { Place, Viewport } from "@/lib/bench";
+import type { Face } from "@/lib/weld";
 import { BenchNotice } from "./bench-notice";
 import { Lens } from "./lens";
 import { Picture } from "./picture";
@@ -11,7 +12,7 @@ import { type DragHandlers, useGestures } from "./use-gestures";
 import type { Looking } from "./use-looking";
 import { useTurn } from "./use-turn";
 
-/** The element that holds the picture. Tests and the benchmark read `data-settled` and call `measureRelight`. */
+/** The element that holds the picture. Tests and the benchmark read `data-painted` and `data-settled` and call `measureRelight`. */
 export interface SpecimenStageElement extends HTMLDivElement {
   measureRelight?: () => Promise<RelightTimings>;
 }
@@ -38,7 +39,7 @@ export function SpecimenStage(props: SpecimenStageProps) {
   const area = useRef<SpecimenStageElement>(null);
   const layer = useRef<HTMLDivElement>(null);
   const gestures = useGestures(area, looking.changeView, handlers);
-  const onFirstFrame = useTurn(layer, looking);
+  const onTurned = useTurn(layer, looking);
   const { setSize } = looking;
 
   useEffect(() => {
@@ -67,6 +68,14 @@ export function SpecimenStage(props: SpecimenStageProps) {
   const onSettled = useCallback((isSettled: boolean) => {
     if (area.current) area.current.dataset.settled = String(isSettled);
   }, []);
+
+  const onFirstFrame = useCallback(
+    (painted: Face) => {
+      if (area.current) area.current.dataset.painted = "true";
+      onTurned(painted);
+    },
+    [onTurned],
+  );
 
   const state = specimen.faces[face];
   return (

@@ -6,7 +6,7 @@ import { useEffect, useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 
-const LOOK_AGAIN_MS = 1000;
+const LOOK_AGAIN_MS = 250;
 
 interface PreparingPlateProps {
   readonly id: string;
