@@ -1,7 +1,6 @@
 "use client";
 import { type KeyboardEvent, type ReactNode, type Ref, useCallback, useEffect, useRef } from "react";
 import type { Place, Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
 import { BenchNotice } from "./bench-notice";
 import { Lens } from "./lens";
 import { Picture } from "./picture";
@@ -69,13 +68,10 @@ export function SpecimenStage(props: SpecimenStageProps) {
     if (area.current) area.current.dataset.settled = String(isSettled);
   }, []);
 
-  const onFirstFrame = useCallback(
-    (painted: Face) => {
-      if (area.current) area.current.dataset.painted = "true";
-      onTurned(painted);
-    },
-    [onTurned],
-  );
+  const onFirstFrame = useCallback(() => {
+    if (area.current) area.current.dataset.painted = "true";
+    onTurned();
+  }, [onTurned]);
 
   const state = specimen.faces[face];
   return (
