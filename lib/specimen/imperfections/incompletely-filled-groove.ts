@@ -65,7 +65,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
     const uneven = (x: number) =>
       clamp(0.85 + 0.35 * fractal1(x / 7, edge.seed, 2) + 0.12 * gradient1(x / 1.8, edge.seed + 4), 0.5, 1.3);
     const most = largestAlong(from, to, (x) => edge.envelope(x) * uneven(x));
-    return (x) => (Math.max(0.6 * depth, depth - 0.14) * edge.depthShare * uneven(x)) / most;
+    return (x) => (Math.max(0.5 * depth, depth - 0.18) * edge.depthShare * uneven(x)) / most;
   }
 
   function lowerFill(work: FaceWork): void {

@@ -115,7 +115,7 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
     measure(work) {
       const found = measureOverlap(work, {
         side,
-        range: { from, to },
+        range: { from: from - EASED, to: to + EASED },
         threshold: THRESHOLD,
         bridge: BRIDGE,
         centre: 0,

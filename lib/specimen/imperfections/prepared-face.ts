@@ -10,7 +10,8 @@ const CORNER_ROUNDED = 0.14;
  * How far a face has fallen below its corner, in mm across, at `inside` mm from the corner: 0 well outside, `inside` well
  * within, and rounded in between, because a corner sharper than a pixel would be drawn as a staircase.
  */
-export const roundedFall = (inside: number): number => 0.5 * (inside + Math.hypot(inside, CORNER_ROUNDED));
+export const roundedFall = (inside: number): number =>
+  0.5 * (inside + Math.hypot(inside, CORNER_ROUNDED)) * ease(-0.55, -0.2, inside);
 
 /** How the plate's edge was prepared: ground with a disc, flame-cut (drag lines), or left with scale and slag on it. */
 export type Manner = "ground" | "flame-cut" | "scaled";
@@ -93,7 +94,7 @@ export function paintPrepared(
 
 /** Colours the worn corner of a prepared face, `off` mm from it: a thin bright line, broken along x. */
 export function paintCorner(field: Field, k: number, face: Preparation, x: number, off: number, share: number): void {
-  const along = gradient1(x / 1.7, face.seed + 11) + 0.3 * gradient1(x / 0.6, face.seed + 12);
+  const along = gradient1(x / 2.9, face.seed + 11) + 0.3 * gradient1(x / 1.2, face.seed + 12);
   const worn = Math.exp(-((off / 0.12) ** 2)) * ease(-0.15, 0.4, along) * share;
   if (worn > 0.02) mixMaterial(field, k, TONES.meltedMetal, 0.38, 0.7, 0.34 * worn);
 }

@@ -35,12 +35,15 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
   function paintTrough(work: FaceWork): void {
     const { strip, noise, plan } = work;
     const [run] = plan.runs;
-    forEachPixel(strip.grid, { x0: from, x1: to, y0: -4.5, y1: 4.5 }, (k, x, y) => {
-      const share = shareAt(x);
-      if (share < 0.05 || strip.bead[k] < 0.5) return;
+    forEachPixel(strip.grid, { x0: from - 4, x1: to + 4, y0: -4.5, y1: 4.5 }, (k, x, y) => {
+      if (strip.bead[k] < 0.5) return;
       const i = nearestColumn(strip.grid, x);
-      const off = Math.abs(y - run.centre[i]) / run.halfWidth[i];
       const patch = noise.patchFine[k];
+      // the calm pool began and ended as the metal froze: along its crescents, not straight across
+      const froze = run.direction * (strip.travel[k] - 0.6 * run.tail[i] * run.halfWidth[i]);
+      const share = shareAt(clamp(froze, x - 3, x + 3) + 1.6 * patch);
+      if (share < 0.02) return;
+      const off = Math.abs(y - run.centre[i]) / run.halfWidth[i];
       const bright = share * ease(0.95, 0.55, off) * clamp(0.75 + 0.5 * patch, 0.3, 1);
       mixMaterial(strip, k, scaled(TONES.cutMetal, 0.92), 0.3 + 0.06 * patch, 0.92, 0.85 * bright);
       mixMaterial(strip, k, TONES.straw, 0.35, 0.85, 0.16 * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));

@@ -49,7 +49,7 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
   const floorAt = (x: number) => (request.severity * uneven(x)) / most;
 
   const cornerAt = (work: FaceWork, edge: (typeof edges)[number]) => (x: number) =>
-    work.plan.groove - 0.08 + 0.12 * gradient1(x / 13, edge.seed + 20) + 0.05 * gradient1(x / 2.1, edge.seed + 21);
+    work.plan.groove + 0.05 + 0.08 * gradient1(x / 13, edge.seed + 20) + 0.04 * gradient1(x / 2.6, edge.seed + 21);
 
   function narrowRun(work: FaceWork): void {
     const [run] = work.plan.runs;
@@ -83,10 +83,12 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       strip.clean[k] = Math.max(strip.clean[k], share);
       const fallen = roundedFall(inside);
       if (inside < 0) {
-        strip.z[k] -= fallen * WALL_SLOPE * share * (1 - covered);
+        const rounded = Math.max(strip.z[k] - fallen * WALL_SLOPE, strip.parent[k] - fallen * WALL_SLOPE);
+        strip.z[k] = mix(strip.z[k], rounded, share * (1 - covered));
         return;
       }
-      const wall = strip.parent[k] - fallen * WALL_SLOPE + preparedRelief(edge.preparation, x, inside);
+      const relief = preparedRelief(edge.preparation, x, inside) * ease(0, 0.2, inside);
+      const wall = strip.parent[k] - fallen * WALL_SLOPE + relief;
       const i = nearestColumn(strip.grid, x);
       const floor = levelBetween(work, i, y) + plan.fill[i] + floorRelief(x, y);
       const bare = smoothMax(wall, floor, 0.25);

@@ -1,4 +1,4 @@
-import { columnX, rowOf, rowY } from "../../surface";
+import { columnX, rowOf, rowY, sampleAt } from "../../surface";
 import type { Finished, Heights, Measured, Range, Side } from "./finished";
 import { type PlateLine, plateBeside } from "./plate-line";
 import { columnsIn, gather, type Sounding } from "./sounding";
@@ -8,8 +8,8 @@ const CONTACT_RISE = 0.12;
 /** A rolled lip rises at least LIP_RISE above the plate at LIP_INSIDE from its edge, mm. */
 export const LIP_INSIDE = 0.35;
 export const LIP_RISE = 0.4;
-/** Beyond each end of the range, the toe is taken as sound between these distances, mm. */
-const SOUND_TOE: Range = { from: 2, to: 8 };
+/** Beyond each end, the toe is taken as sound between these distances, mm. */
+const SOUND_TOE: Range = { from: 3, to: 9 };
 const SEARCH_FROM = 6;
 
 export interface OverlapSearch {
@@ -22,54 +22,87 @@ export interface OverlapSearch {
   readonly centre: number;
 }
 
-/** Outermost y in a column at which the metal lies more than 0.12 mm above the plate, coming in from outside. */
+/**
+ * Outermost y in a column at which the metal lies 0.12 mm above the plate, coming in from outside, interpolated between
+ * pixels. It must rise further over the next three pixels: a globule's rim or a scratch is no edge. NaN if there is none.
+ */
 function edgeOf(field: Heights, i: number, plate: PlateLine, side: Side, outer: number, centre: number): number {
   const { grid, z } = field;
-  const step = side > 0 ? -1 : 1;
+  const rise = (j: number) => z[j * grid.columns + i] - plate(rowY(grid, j));
   const stop = Math.round(rowOf(grid, centre));
-  for (let j = Math.round(rowOf(grid, outer)); (stop - j) * step >= 0; j += step) {
-    // two rows in succession: a globule's rim or a scratch is no edge
-    const y = rowY(grid, j);
-    const next = rowY(grid, j + step * 3);
-    const rise = z[j * grid.columns + i] - plate(y);
-    if (rise > CONTACT_RISE && z[(j + step * 3) * grid.columns + i] - plate(next) > rise) return y;
+  for (let j = Math.round(rowOf(grid, outer)); (j - stop) * side >= 0; j -= side) {
+    const here = rise(j);
+    if (here <= CONTACT_RISE || rise(j - 3 * side) <= here) continue;
+    const beyond = rise(j + side);
+    const share = beyond < CONTACT_RISE ? (here - CONTACT_RISE) / (here - beyond) : 0;
+    return rowY(grid, j) + (side * share) / grid.perMm;
   }
   return Number.NaN;
 }
 
 const median = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1];
 
+/** The ends of an overlap decide where its sound toe is looked for, so they are found three times over. */
+const PASSES = 3;
+
 /**
  * Weld metal rolled out over the plate. In every column the weld's edge is the outermost metal more than 0.12 mm above
- * the plate's line. The sound toe is the straight line between the median edges 2 to 8 mm before and after the range.
- * Overlap is where the edge lies further out than that line by more than the threshold and the lip stands at least
+ * the plate's line. The sound toe is the straight line between the median edges 3 to 9 mm before the start and after the
+ * end. Overlap is where the edge lies further out than that line by more than the threshold and the lip stands at least
  * 0.4 mm above the plate 0.35 mm inside its edge. Size and width = largest reach.
  */
 export function measureOverlap(face: Finished, search: OverlapSearch): Measured | null {
-  const { side, range, centre, threshold } = search;
-  const { grid } = face.strip;
-  const toe = side < 0 ? face.toeMinus : face.toePlus;
-  const edgeAt = (i: number) => {
-    const x = columnX(grid, i);
-    const plate = plateBeside(face, side, x);
-    return { x, plate, y: edgeOf(face.strip, i, plate, side, toe[i] + side * SEARCH_FROM, centre) };
+  const edges = new Map<number, Edge>();
+  const edgeAt = (i: number): Edge => {
+    const known = edges.get(i);
+    if (known) return known;
+    const made = findEdge(face, search, i);
+    edges.set(i, made);
+    return made;
   };
-  const soundEdge = (part: Range) =>
+  let ends: Range = search.range;
+  let found: Measured | null = null;
+  for (let pass = 0; pass < PASSES; pass++) {
+    found = reachBeyond(face, search, ends, edgeAt);
+    if (!found) return null;
+    ends = { from: found.start, to: found.end };
+  }
+  return found;
+}
+
+/** The weld's edge in one column, and how high the metal stands a little inside it. */
+interface Edge {
+  readonly x: number;
+  readonly y: number;
+  readonly hasLip: boolean;
+}
+
+function findEdge(face: Finished, { side, centre }: OverlapSearch, i: number): Edge {
+  const { strip } = face;
+  const toe = side < 0 ? face.toeMinus : face.toePlus;
+  const x = columnX(strip.grid, i);
+  const plate = plateBeside(face, side, x);
+  const y = edgeOf(strip, i, plate, side, toe[i] + side * SEARCH_FROM, centre);
+  const inside = y - side * LIP_INSIDE;
+  return { x, y, hasLip: sampleAt(strip.grid, strip.z, x, inside) - plate(inside) >= LIP_RISE };
+}
+
+/** One pass: the sound toe taken beyond the given ends, and what reaches out over it. */
+function reachBeyond(face: Finished, search: OverlapSearch, ends: Range, edgeAt: (i: number) => Edge): Measured | null {
+  const { side, range, threshold } = search;
+  const soundEdge = (from: number, to: number) =>
     median(
-      columnsIn(face.strip, part)
+      columnsIn(face.strip, { from, to })
         .map((i) => edgeAt(i).y)
         .filter((y) => !Number.isNaN(y)),
     );
-  const before = soundEdge({ from: range.from - SOUND_TOE.to, to: range.from - SOUND_TOE.from });
-  const after = soundEdge({ from: range.to + SOUND_TOE.from, to: range.to + SOUND_TOE.to });
+  const before = soundEdge(ends.from - SOUND_TOE.to, ends.from - SOUND_TOE.from);
+  const after = soundEdge(ends.to + SOUND_TOE.from, ends.to + SOUND_TOE.to);
   const soundings = columnsIn(face.strip, range).map((i): Sounding => {
-    const { x, plate, y } = edgeAt(i);
-    const sound = before + ((after - before) * (x - range.from)) / (range.to - range.from);
-    const inside = y - side * LIP_INSIDE;
-    const k = Math.round(rowOf(grid, inside)) * grid.columns + i;
-    const hasLip = face.strip.z[k] - plate(inside) >= LIP_RISE;
+    const { x, y, hasLip } = edgeAt(i);
+    const sound = before + ((after - before) * (x - ends.from)) / (ends.to - ends.from);
     const reach = hasLip ? (y - sound) * side : 0;
     return { x, value: reach, y, low: Math.min(y, sound), high: Math.max(y, sound) };
   });
-  return gather(soundings, grid.perMm, threshold, search.bridge);
+  return gather(soundings, face.strip.grid.perMm, threshold, search.bridge);
 }
