@@ -181,7 +181,7 @@ function leaveSlagFilm(
   const { strip, look } = work;
   const { grid, z, clean, brush } = strip;
   const { patch, micro } = work.noise;
-  const flakes = noiseField(grid, 3.4, 1.6, seed + 3, 2, 0.5, zone);
+  const flakes = noiseField(grid, 1.9, 1.1, seed + 3, 2, 0.5, zone);
   const origin = rows.first * grid.columns;
   for (let j = rows.first, k = origin; j < rows.end; j++) {
     const y = rowY(grid, j);
@@ -193,7 +193,7 @@ function leaveSlagFilm(
       const atToe = Math.exp(-(((inside - 0.1) / 0.55) ** 2)) * side.sharp[i] * 1.2;
       const hollow = clamp(relief.wide[k - origin], 0, 0.22);
       const excess =
-        flakes[k] + 0.55 * atToe + 2.2 * hollow + 0.5 * (patch[k] - 0.2) - 1.36 + 0.42 * look.slag - 2 * clean[k];
+        flakes[k] + 0.4 * atToe + 1.8 * hollow + 0.4 * (patch[k] - 0.2) - 1.28 + 0.42 * look.slag - 2 * clean[k];
       if (excess <= 0) continue;
       const share = ease(0, 0.26, excess);
       z[k] += Math.min(THICKEST_FILM, 0.4 * excess) * share + 0.015 * share * micro[k];

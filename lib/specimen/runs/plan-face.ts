@@ -79,9 +79,9 @@ function weave(half: number, layout: FaceLayout, look: Look, random: RandomStrea
     exponent: random.uniform(2.2, 2.7),
     tail: random.uniform(0.26, 0.36),
     tailPower: random.uniform(2, 2.6),
-    pitch: look.ripplePitch * 1.5,
-    ripple: look.rippleHeight * 1.35,
-    coarse: 0.5,
+    pitch: look.ripplePitch * 1.45,
+    ripple: look.rippleHeight * 1.6,
+    coarse: 0.4,
     smooth: 0.13,
     weave: true,
   };
