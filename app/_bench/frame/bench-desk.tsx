@@ -3,6 +3,7 @@ import { useRef, useState } from "react";
 import { bounded, shareSeen, wholePlate, zoomed } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { ThroughLine } from "../line/through-line";
+import { lengthOfRule } from "../overlay/laid-rule";
 import { HandInDialog } from "../report/hand-in-dialog";
 import { ReportPanel } from "../report/report-panel";
 import { SaveNote } from "../report/save-note";
@@ -79,7 +80,6 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         <ToolRail
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
-          isGaugeOut={bench.gauge.placement !== null}
           onTool={(tool) => {
             bench.setTool(tool);
             if (tool === "gauge" && !bench.gauge.placement) bench.gauge.setDown(bench.cursor);
@@ -128,6 +128,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
             writing={writing}
             write={report.write}
             reading={bench.gauge.reading?.ok ? bench.gauge.reading.reading : null}
+            ruled={bench.rule && Math.round(lengthOfRule(bench.rule) * 10) / 10}
             onShow={bench.showCall}
             onAdd={bench.addPoint}
           />

@@ -33,9 +33,10 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
     ],
   ],
   [
-    "Gauge",
+    "Rule and gauge",
     [
-      ["G", "set it down at the cursor"],
+      ["U", "the rule begins at the cursor; again: it ends there; again: away"],
+      ["G", "set the gauge down at the cursor"],
       ["Q  E", "turn it by 15 degrees"],
       ["H", "put it away"],
     ],
@@ -43,7 +44,7 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
   [
     "Tools",
     [
-      ["V  M", "move the plate, mark"],
+      ["V  M  C", "move the plate, mark, lay the rule"],
       ["?", "this list"],
     ],
   ],

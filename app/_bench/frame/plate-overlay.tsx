@@ -9,6 +9,7 @@ import { CursorCross } from "../overlay/cursor-cross";
 import { DatumRule } from "../overlay/datum-rule";
 import { type Drawing, DrawingBand } from "../overlay/drawing-band";
 import { GaugeMark } from "../overlay/gauge-mark";
+import { type LaidRule, LaidRuleMark } from "../overlay/laid-rule";
 import { Overlay } from "../overlay/overlay";
 
 export interface PlateOverlayProps {
@@ -17,18 +18,20 @@ export interface PlateOverlayProps {
   readonly calls: readonly Call[];
   readonly openId: string | null;
   readonly gauge: BridgePlacement | null;
+  readonly rule: LaidRule | null;
   readonly drawing: Drawing | null;
   readonly cursor: Place;
 }
 
 /** Rule, marks, gauge and cursor; the light may change without any of them being drawn again. */
 export const PlateOverlay = memo(function PlateOverlay(props: PlateOverlayProps) {
-  const { view, face, calls, openId, gauge, drawing, cursor } = props;
+  const { view, face, calls, openId, gauge, rule, drawing, cursor } = props;
   return (
     <Overlay view={view}>
       <DatumRule view={view} face={face} />
       <CallMarks view={view} face={face} calls={calls} openId={openId} />
       {gauge && <GaugeMark view={view} face={face} placement={gauge} />}
+      {rule && <LaidRuleMark view={view} rule={rule} />}
       {drawing && <DrawingBand view={view} face={face} drawing={drawing} />}
       <CursorCross view={view} face={face} place={cursor} />
     </Overlay>

@@ -8,7 +8,7 @@ import { PlateOverlay } from "./plate-overlay";
 import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
 
-const CURSORS = { hand: "grab", mark: "crosshair", gauge: "cell" } as const;
+const CURSORS = { hand: "grab", mark: "crosshair", rule: "crosshair", gauge: "cell" } as const;
 
 export interface PlateViewProps {
   readonly bench: Bench;
@@ -39,6 +39,7 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
           calls={report.writing.report.calls}
           openId={report.writing.openId}
           gauge={gauge.placement}
+          rule={bench.rule}
           drawing={drawing}
           cursor={cursor}
         />
@@ -58,6 +59,7 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
           placement={gauge.placement}
           reading={gauge.reading}
           heights={bench.heights}
+          side={looking.view && gauge.placement.x < looking.view.x ? "right" : "left"}
           onChange={gauge.setPlacement}
           onPutAway={gauge.putAway}
         />

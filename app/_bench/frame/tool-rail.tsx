@@ -5,7 +5,6 @@ import type { Tool } from "./tool";
 export interface ToolRailProps {
   readonly tool: Tool;
   readonly isLensHeld: boolean;
-  readonly isGaugeOut: boolean;
   readonly onTool: (tool: Tool) => void;
   readonly onLens: () => void;
   readonly onTurn: () => void;
@@ -16,7 +15,7 @@ export interface ToolRailProps {
 
 /** The hand tools at the left edge of the bench: a sign and a word each. */
 export function ToolRail(props: ToolRailProps) {
-  const { tool, isLensHeld, isGaugeOut, onTool, onLens, onTurn, onZoom, onWhole, onKeys } = props;
+  const { tool, isLensHeld, onTool, onLens, onTurn, onZoom, onWhole, onKeys } = props;
   return (
     <nav
       aria-label="Tools"
@@ -34,8 +33,16 @@ export function ToolRail(props: ToolRailProps) {
         <path d="M7 6H4v12h3M17 6h3v12h-3M9 12h6" />
       </RailButton>
       <RailButton
+        word="Rule"
+        isPressed={tool === "rule"}
+        onClick={() => onTool("rule")}
+        title="Drag to measure a length or a diameter (C)"
+      >
+        <path d="M2 9h20v7H2zM6 9v3M10 9v4M14 9v3M18 9v4" />
+      </RailButton>
+      <RailButton
         word="Gauge"
-        isPressed={tool === "gauge" || isGaugeOut}
+        isPressed={tool === "gauge"}
         onClick={() => onTool("gauge")}
         title="Take the bridge gauge to a place (G)"
       >

@@ -1,2 +1,2 @@
-/** What a drag on the plate does: moves it, draws an indication, or places the gauge. */
-export type Tool = "hand" | "mark" | "gauge";
+/** What a drag on the plate does: moves it, draws an indication, lays the rule, or places the gauge. */
+export type Tool = "hand" | "mark" | "rule" | "gauge";

@@ -70,6 +70,7 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
     s: () => looking.setTorch(stepTorch(looking.torch, -1)),
     i: bench.beginOrEnd,
     p: bench.addPoint,
+    u: bench.layRule,
     escape: bench.leaveOff,
     r: actions.focusReport,
     n: () => openNeighbour(bench, 1),
@@ -81,6 +82,7 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
     h: gauge.putAway,
     v: () => bench.setTool("hand"),
     m: () => bench.setTool("mark"),
+    c: () => bench.setTool("rule"),
     "?": actions.showKeys,
   };
   const act = acts[event.key.toLowerCase()];

@@ -12,6 +12,7 @@ import {
 } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import type { Drawing } from "../overlay/drawing-band";
+import { type LaidRule, lengthOfRule } from "../overlay/laid-rule";
 import type { DragHandlers } from "../viewer/use-gestures";
 import { useLooking } from "../viewer/use-looking";
 import { useSpecimen } from "../viewer/use-specimen";
@@ -50,6 +51,7 @@ export function useBench(practice: Practice) {
   const [isLensHeld, setIsLensHeld] = useState(false);
   const [lensAt, setLensAt] = useState<Place>(cursor);
   const [drawing, setDrawing] = useState<Drawing | null>(null);
+  const [rule, setRule] = useState<LaidRule | null>(null);
   const [begun, setBegun] = useState<Place | null>(null);
   const coverage = useCoverage(looking);
 
@@ -79,6 +81,7 @@ export function useBench(practice: Practice) {
     onDragMove: (at) => {
       if (tool === "gauge") return gauge.drag(at, view!);
       const from = dragStart.current;
+      if (from && tool === "rule") return setRule({ face, from, to: placeAt(at) });
       if (from) setDrawing({ start: from.x, end: placeAt(at).x, across: from.y });
     },
     onDragEnd: (at) => {
@@ -92,6 +95,7 @@ export function useBench(practice: Practice) {
       setCursor(place);
       setLensAt(place);
       if (tool === "mark") return addStretch(place, place);
+      if (tool === "rule") return setRule(null);
       if (tool === "hand") {
         const call = callAt(writing.report, view!, face, at);
         if (call) write({ kind: "open", id: call.id });
@@ -110,6 +114,12 @@ export function useBench(practice: Practice) {
     addStretch(begun, cursor);
     setBegun(null);
   };
+  /** Lays the rule from the cursor, or draws it out to there; a third time takes it away. */
+  const layRule = () =>
+    setRule((now) => {
+      if (!now || now.face !== face) return { face, from: cursor, to: cursor };
+      return lengthOfRule(now) === 0 ? { ...now, to: cursor } : null;
+    });
   const addPoint = useStable(() => add({ face, start: cursor.x, end: null, across: cursor.y }));
 
   const showCall = useStable((call: Call) => {
@@ -146,7 +156,12 @@ export function useBench(practice: Practice) {
     begun,
     beginOrEnd,
     addPoint,
-    leaveOff: () => setBegun(null),
+    rule: rule?.face === face ? rule : null,
+    layRule,
+    leaveOff: () => {
+      setBegun(null);
+      setRule(null);
+    },
     coverage,
     handlers,
     showCall,

@@ -7,6 +7,8 @@ export interface GaugeTrayProps {
   readonly placement: BridgePlacement;
   readonly reading: BridgeReading | null;
   readonly heights: FaceHeights | null;
+  /** The side of the bench where it hides less of the gauge itself. */
+  readonly side: "left" | "right";
   readonly onChange: (placement: BridgePlacement) => void;
   readonly onPutAway: () => void;
 }
@@ -18,12 +20,12 @@ const REFUSALS: Readonly<Record<BridgeRefusal, string>> = {
 };
 
 /** The gauge from the side, what it reads, and its adjustments. */
-export function GaugeTray({ placement, reading, heights, onChange, onPutAway }: GaugeTrayProps) {
+export function GaugeTray({ placement, reading, heights, side, onChange, onPutAway }: GaugeTrayProps) {
   return (
     <section
       aria-label="Bridge gauge"
       data-gauge=""
-      className="absolute bottom-9 left-2 z-20 max-h-[calc(100%-3rem)] w-[318px] overflow-y-auto cursor-default touch-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl"
+      className={`${side === "left" ? "left-2" : "right-2"} absolute bottom-9 z-20 max-h-[calc(100%-3rem)] w-[318px] overflow-y-auto cursor-default touch-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
       onPointerDown={(event) => event.stopPropagation()}
     >
       {heights && reading && <GaugeElevation heights={heights} placement={placement} reading={reading} />}

@@ -13,14 +13,17 @@ export interface CallFormProps {
   readonly number: number;
   /** What the gauge reads now, if it stands and reads. */
   readonly reading: number | null;
+  /** Length of the rule as it lies, mm. */
+  readonly ruled: number | null;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: () => void;
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ call, number, reading, write, onShow }: CallFormProps) {
+export function CallForm({ call, number, reading, ruled, write, onShow }: CallFormProps) {
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
+  const measured = sizeKind === "diameter" ? ruled : reading;
   const onLeave = () => write({ kind: "leave-field" });
 
   // an indication just drawn needs its name next
@@ -77,7 +80,7 @@ export function CallForm({ call, number, reading, write, onShow }: CallFormProps
           />
         )}
         <NumberField
-          label="Across, A + / B −"
+          label="Across (A +)"
           value={call.across}
           min={-75}
           max={75}
@@ -95,16 +98,16 @@ export function CallForm({ call, number, reading, write, onShow }: CallFormProps
             onChange={(value) => write({ kind: "change", id: call.id, field: "size", value })}
             onLeave={onLeave}
           />
-          {reading !== null && sizeKind !== "diameter" && (
+          {measured !== null && (
             <button
               type="button"
               className="mb-4 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
               onClick={() => {
-                write({ kind: "change", id: call.id, field: "size", value: Math.abs(reading) });
+                write({ kind: "change", id: call.id, field: "size", value: Math.abs(measured) });
                 onLeave();
               }}
             >
-              Take {Math.abs(reading).toFixed(1)} from the gauge
+              Take {Math.abs(measured).toFixed(1)} from the {sizeKind === "diameter" ? "rule" : "gauge"}
             </button>
           )}
         </div>

@@ -8,12 +8,21 @@ export interface ReportPanelProps {
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
   readonly reading: number | null;
+  /** Length of the rule as it lies, mm. */
+  readonly ruled: number | null;
   readonly onShow: (call: Call) => void;
   readonly onAdd: () => void;
 }
 
 /** The clipboard: the report, undo and redo, a row without drawing. */
-export const ReportPanel = memo(function ReportPanel({ writing, write, reading, onShow, onAdd }: ReportPanelProps) {
+export const ReportPanel = memo(function ReportPanel({
+  writing,
+  write,
+  reading,
+  ruled,
+  onShow,
+  onAdd,
+}: ReportPanelProps) {
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   return (
@@ -43,7 +52,7 @@ export const ReportPanel = memo(function ReportPanel({ writing, write, reading, 
         </button>
       </header>
       <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
-        <ReportTable writing={writing} write={write} reading={reading} onShow={onShow} />
+        <ReportTable writing={writing} write={write} reading={reading} ruled={ruled} onShow={onShow} />
         <button
           type="button"
           className="m-3 h-11 rounded border border-action border-dashed px-4 text-action text-sm hover:bg-paper-2"

@@ -9,11 +9,13 @@ export interface ReportTableProps {
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
   readonly reading: number | null;
+  /** Length of the rule as it lies, mm. */
+  readonly ruled: number | null;
   readonly onShow: (call: Call) => void;
 }
 
 /** The indications as they will be handed in; one row is open for writing at a time. */
-export function ReportTable({ writing, write, reading, onShow }: ReportTableProps) {
+export function ReportTable({ writing, write, reading, ruled, onShow }: ReportTableProps) {
   const { report, openId } = writing;
   if (report.calls.length === 0) {
     return (
@@ -85,6 +87,7 @@ export function ReportTable({ writing, write, reading, onShow }: ReportTableProp
                       call={call}
                       number={index + 1}
                       reading={reading}
+                      ruled={ruled}
                       write={write}
                       onShow={() => onShow(call)}
                     />

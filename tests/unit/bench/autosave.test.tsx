@@ -1,0 +1,109 @@
+// @vitest-environment happy-dom
+import { act } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { type Autosave, latestReport, useAutosave } from "@/app/_bench/report/use-autosave";
+import { EMPTY_REPORT, type Report } from "@/lib/report";
+
+const reportOf = (...ids: string[]): Report => ({
+  version: 1,
+  calls: ids.map((id) => ({ id, face: "cap", type: null, start: 1, end: null, across: 0, size: null })),
+});
+
+let root: Root;
+let autosave: Autosave;
+const server = vi.fn<(body: { sequence: number; report: Report }) => Response | Promise<Response>>();
+
+function Probe({ start }: { start: { sequence: number; report: Report } }) {
+  autosave = useAutosave("try", 0, start);
+  return null;
+}
+
+const open = (start = { sequence: 0, report: EMPTY_REPORT }) => act(() => root.render(<Probe start={start} />));
+const edit = (report: Report) => act(() => autosave.edited(report));
+const wait = (ms: number) => act(() => vi.advanceTimersByTimeAsync(ms));
+const sentSequences = () => server.mock.calls.map(([body]) => body.sequence);
+const accept = () => Response.json({ ok: true, sequence: 0, savedAt: "2026-01-01T10:00:00Z" });
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  vi.stubGlobal("IS_REACT_ACT_ENVIRONMENT", true);
+  vi.stubGlobal("fetch", async (_url: string, { body }: { body: string }) => server(JSON.parse(body)));
+  localStorage.clear();
+  server.mockReset().mockImplementation(accept);
+  document.body.innerHTML = "<div></div>";
+  root = createRoot(document.body.firstElementChild as HTMLElement);
+});
+afterEach(() => {
+  act(() => root.unmount());
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
+
+describe("autosave", () => {
+  it("keeps an edit in the browser at once and sends it after a rest, the newest only", async () => {
+    open();
+    edit(reportOf("a"));
+    edit(reportOf("a", "b"));
+    expect(latestReport("try", { sequence: 0, report: EMPTY_REPORT }).report).toEqual(reportOf("a", "b"));
+    expect(server).not.toHaveBeenCalled();
+    await wait(900);
+    expect(sentSequences()).toEqual([2]);
+    expect(autosave.saving.confirmed).toBe(2);
+    await wait(60_000);
+    expect(server).toHaveBeenCalledTimes(1);
+  });
+
+  it("tries again until the server answers", async () => {
+    server.mockImplementationOnce(() => Promise.reject(new Error("offline")));
+    server.mockImplementationOnce(() => new Response("", { status: 502 }));
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    expect(autosave.saving.failures).toBe(1);
+    for (let n = 0; n < 5; n++) await wait(10_000);
+    expect(sentSequences()).toEqual([1, 1, 1]);
+    expect(autosave.saving.confirmed).toBe(1);
+  });
+
+  it("sends on opening what an earlier visit could not send", async () => {
+    open({ sequence: 5, report: reportOf("a") });
+    await wait(900);
+    expect(sentSequences()).toEqual([5]);
+  });
+
+  it("does not overwrite the newer version of another window unless told to", async () => {
+    const newer = { sequence: 40, report: reportOf("z") };
+    server.mockImplementationOnce(() =>
+      Response.json({ ok: false, code: "stale-save", message: "Another window is ahead.", ...newer }, { status: 409 }),
+    );
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    expect(autosave.saving.refusal).toEqual({ reason: "Another window is ahead.", isLasting: true });
+    edit(reportOf("a", "b"));
+    await wait(60_000);
+    expect(server).toHaveBeenCalledTimes(1);
+    expect(autosave.newer).toEqual(newer);
+    act(() => autosave.keepThis());
+    await wait(900);
+    expect(server).toHaveBeenLastCalledWith({ sequence: 41, report: reportOf("a", "b") });
+  });
+
+  it("goes on from the newer version when that is wanted", async () => {
+    server.mockImplementationOnce(() =>
+      Response.json({ code: "stale-save", message: "no", sequence: 40, report: reportOf("z") }, { status: 409 }),
+    );
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    let taken: Report | null = null;
+    act(() => {
+      taken = autosave.takeNewer();
+    });
+    expect(taken).toEqual(reportOf("z"));
+    edit(reportOf("z", "y"));
+    await wait(900);
+    expect(sentSequences()).toEqual([1, 41]);
+  });
+});
