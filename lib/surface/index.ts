@@ -14,7 +14,7 @@ export {
 } from "./grid";
 export { fractal1, fractal2, gradient1, gradient2, hash01, value1 } from "./noise";
 export { noiseField } from "./noise-field";
-export { type Light, type Picture, renderQuick, renderView, type View } from "./shade";
+export { type Light, occlusionOf, type Picture, renderQuick, renderView, type View } from "./shade";
 export {
   heightAt,
   type Patch,

@@ -12,6 +12,8 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
 
   const handIn = async () => {
     setIsSending(true);
+    // a clean plate is a report as well, and every report that is sent has a number
+    if (autosave.saving.newest === 0) autosave.edited(report);
     setProblem(null);
     const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", {
       sequence: Math.max(1, autosave.saving.newest),

@@ -52,7 +52,7 @@ async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPat
     columns: grid.columns,
     rows: grid.rows,
     height: patch.height,
-    relief: packRelief(patch.height, grid.columns, grid.rows, grid.perMm),
+    relief: packRelief(patch.height, grid),
     albedo,
     finish,
     brushing: { columns, rows, values: values.slice() },

@@ -12,7 +12,7 @@ const SCALES = [
  * How much of the workshop's light reaches each pixel, about 0.2..1.1: what lies below its surroundings gets less. A free
  * slope such as a toe counts quadratically, else every toe would be drawn in ink.
  */
-export function occlusionOf({ grid, height }: Patch): Float32Array {
+export function occlusionOf({ grid, height }: Pick<Patch, "grid" | "height">): Float32Array {
   const open = new Float32Array(height.length).fill(1);
   for (const { radius, strength, free, most } of SCALES) {
     const reach = Math.max(1, Math.round(radius * grid.perMm));
