@@ -198,7 +198,7 @@ const crack: Second = (surface, item, asked) => {
 const slag: Second = (surface, item) =>
   extent(
     groups(
-      pixels(surface, boxOf(item, 1.5)).filter((p) => p.metal < 40 && p.rough < 150 && p.light < 75),
+      pixels(surface, boxOf(item, 1.5)).filter((p) => p.metal < 30 && p.rough < 110 && p.light < 75),
       1.5,
     )[0],
   );
