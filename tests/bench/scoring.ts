@@ -9,6 +9,7 @@ import {
   carefulCall,
   markCap,
   marksOf,
+  randomTruth,
   underSecondType,
   widened,
 } from "../support/marking-simulation";
@@ -35,7 +36,7 @@ interface Report {
 /** Half of the calls careful, the others blind. */
 function reportOf(name: string, truths: number, calls: number): Report {
   const random = randomStream(`bench-${name}`);
-  const items = assessmentFace(random, truths);
+  const items = Array.from({ length: truths }, (_, i) => randomTruth(random, `cap-${i + 1}`));
   const careful = items.slice(0, Math.ceil(calls / 2)).map((item, i) => carefulCall(random, item, `call-${i}`));
   const blind = Array.from({ length: calls - careful.length }, (_, i) => blindCall(random, `blind-${i}`));
   return { items, calls: [...careful, ...blind] };
@@ -43,8 +44,7 @@ function reportOf(name: string, truths: number, calls: number): Report {
 
 function pileUp(name: string): Report {
   const random = randomStream(`pile-${name}`);
-  const [first] = assessmentFace(random, 1);
-  const item: TruthItem = { ...first, type: "overlap", size: null, start: 20, end: 270 };
+  const item: TruthItem = { ...randomTruth(random, "cap-1"), type: "overlap", size: null, start: 20, end: 270 };
   const calls = Array.from({ length: 200 }, (_, i) => {
     const start = random.uniform(20, 220);
     return { ...exactCall(item, `call-${i}`), start, end: start + random.uniform(5, 50) };

@@ -1,0 +1,80 @@
+import { describe, expect, it } from "vitest";
+import {
+  DEFAULT_TOLERANCES,
+  isPass,
+  PART_SHARES,
+  RULE_TEXT,
+  sectionResultSchema,
+  shownMark,
+  tolerancesSchema,
+  WORTH_REPORTING,
+} from "../../../lib/results";
+import { call, truthItem } from "../../support/marking-cases";
+import { markCap, marksOf } from "../../support/marking-simulation";
+
+describe("pass or fail", () => {
+  it.each([
+    { mark: 69_949, shown: 69.9, passed: false },
+    { mark: 69_950, shown: 70, passed: true },
+    { mark: 70_049, shown: 70, passed: true },
+    { mark: 100_000, shown: 100, passed: true },
+    { mark: 0, shown: 0, passed: false },
+  ])("of $mark thousandths is decided on $shown", ({ mark, shown, passed }) => {
+    expect(shownMark(mark)).toBe(shown);
+    expect(isPass(shownMark(mark), 70)).toBe(passed);
+  });
+
+  it("compares tenths, not binary fractions", () => {
+    expect(isPass(shownMark(70_300), 70.3)).toBe(true);
+    expect(isPass(shownMark(70_249), 70.3)).toBe(false);
+  });
+});
+
+describe("stored results", () => {
+  const result = markCap(
+    [truthItem({ id: "a", type: "overlap", start: 10, end: 30 })],
+    [call({ id: "1", start: 10, across: 0 })],
+  );
+
+  it("are read back as they were written", () => {
+    expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(result)))).toEqual(result);
+  });
+
+  it("are refused where the lines do not add up to the mark, or a line not to its sum", () => {
+    expect(sectionResultSchema.safeParse({ ...result, mark: result.mark + 1 }).success).toBe(false);
+    const [line] = result.lines;
+    const bent = { ...line, earned: line.earned + 1 };
+    expect(sectionResultSchema.safeParse({ ...result, mark: result.mark + 1, lines: [bent] }).success).toBe(false);
+  });
+});
+
+describe("the published rule", () => {
+  it("shares 100 % out among the parts, and its default tolerances are valid data", () => {
+    expect(Object.values(PART_SHARES).reduce((a, b) => a + b, 0)).toBe(100);
+    expect(tolerancesSchema.parse(JSON.parse(JSON.stringify(DEFAULT_TOLERANCES)))).toEqual(DEFAULT_TOLERANCES);
+  });
+
+  it("says 36 %, and at 36 % reporting a doubtful feature of quality 0.9 neither gains nor loses", () => {
+    expect(RULE_TEXT.join(" ")).toContain("at least about 36 % likely");
+    // Four spatter patches are certain; the fifth feature is real with the probability in question.
+    const certain = [10, 60, 110, 160].map((start) =>
+      truthItem({ id: `t${start}`, type: "spatter", start, end: start + 20 }),
+    );
+    const calls = certain.map(({ id, start, end }) => call({ id, type: "spatter", start, end, across: 0 }));
+    const doubtful = truthItem({ id: "d", type: "spatter", start: 220, end: 240 });
+    // End 14.1 mm short: (15 - 14.1) / 10 = 0.09 of its 10 parts: quality (80 + 0.9) / 90 = 0.899.
+    const report = call({ id: "d", type: "spatter", start: 220, end: 225.9, across: 0 });
+    const gain = marksOf([...certain, doubtful], [...calls, report]) - marksOf([...certain, doubtful], calls);
+    const loss = marksOf(certain, calls) - marksOf(certain, [...calls, report]);
+    // In indications: a fifth one is worth 20 marks, a call costs half of 25 where there are four.
+    const [gained, lost] = [gain / 20, loss / 25];
+    expect(lost / (lost + gained)).toBeCloseTo(WORTH_REPORTING, 2);
+  });
+
+  it("names the numbers of the default tolerances", () => {
+    const text = RULE_TEXT.join(" ");
+    for (const number of ["40 %", "25 %", "8 mm", "3 mm", "20 mm", "5 mm", "0.5 mm", "15 %", "50 %", "85 %"]) {
+      expect(text).toContain(number);
+    }
+  });
+});

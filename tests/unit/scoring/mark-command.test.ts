@@ -1,0 +1,91 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { reportResultSchema } from "../../../lib/results";
+
+const folder = mkdtempSync(join(tmpdir(), "toeline-mark-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const outline = [
+  [20, 7],
+  [40, 7],
+  [40, 8],
+];
+const item = { id: "cap-1", face: "cap", type: "overlap", start: 20, end: 40, across: 7, size: null, width: 1 };
+const truth = {
+  version: 1,
+  generator: "1",
+  joint: {
+    kind: "butt",
+    process: "111",
+    length: 300,
+    width: 150,
+    thickness: 10,
+    grooveAngle: 60,
+    rootGap: 3,
+    rootFace: 1.5,
+  },
+  items: [{ ...item, worst: [30, 7], outline, neutral: false }],
+};
+const right = { id: "a", face: "cap", type: "overlap", start: 20, end: 40, across: 7, size: null };
+const report = { version: 1, calls: [right] };
+
+function write(name: string, content: unknown): string {
+  const path = join(folder, name);
+  writeFileSync(path, typeof content === "string" ? content : JSON.stringify(content));
+  return path;
+}
+
+function mark(...parameters: string[]) {
+  const { status, stdout, stderr } = spawnSync("node_modules/.bin/tsx", ["seed/commands/mark.ts", ...parameters], {
+    encoding: "utf8",
+  });
+  return { status, stdout, stderr };
+}
+
+describe("npm run mark", () => {
+  const truthPath = write("truth.json", truth);
+
+  it("prints the account of both faces", () => {
+    const { status, stdout } = mark(truthPath, write("report.json", report), "--pass", "80.5");
+    expect(status).toBe(0);
+    const { cap, root } = reportResultSchema.parse(JSON.parse(stdout)).sections;
+    expect([cap.mark, cap.passMark, cap.lines[0].kind]).toEqual([100_000, 80.5, "found"]);
+    expect([root.mark, root.lines[0].kind]).toEqual([100_000, "nothing-to-find"]);
+  });
+
+  it("names file, field, what would be right and what is there", () => {
+    const bad = write("bad.json", { version: 1, calls: [{ ...right, type: "overlop", start: 420, size: "big" }] });
+    const { status, stdout, stderr } = mark(truthPath, bad);
+    expect(status).toBe(2);
+    expect(stdout).toBe("");
+    expect(stderr).toMatch(/bad\.json: calls\[0\]\.type: .*"overlap".*; found "overlop"/);
+    expect(stderr).toMatch(/bad\.json: calls\[0\]\.start: .*300; found 420/);
+    expect(stderr).toMatch(/bad\.json: calls\[0\]\.size: .*number.*; found "big"/);
+  });
+
+  it("refuses a truth whose end lies before its start or whose type belongs to the other face", () => {
+    const items = [{ ...truth.items[0], end: 10, type: "root-concavity" }];
+    const { status, stderr } = mark(write("odd.json", { ...truth, items }), write("report.json", report));
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/odd\.json: items\[0\]\.end: must not lie before start; found 10/);
+    expect(stderr).toMatch(/odd\.json: items\[0\]\.type: .*not occur on this face.*; found "root-concavity"/);
+  });
+
+  it.each([
+    { name: "a missing file", parameters: ["none.json", "none.json"], says: /none\.json: cannot be read/ },
+    { name: "one file only", parameters: [truthPath], says: /two files are needed, found 1/ },
+    { name: "no JSON", parameters: [write("text.json", "{"), truthPath], says: /text\.json: is not JSON/ },
+    {
+      name: "a pass mark of words",
+      parameters: [truthPath, truthPath, "--pass", "most"],
+      says: /--pass: .*found most/,
+    },
+  ])("refuses $name with exit code 2", ({ parameters, says }) => {
+    const { status, stderr } = mark(...parameters);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(says);
+  });
+});
