@@ -13,6 +13,8 @@ export default defineConfig({
   test: {
     include: ["tests/{unit,architecture,properties,specimens}/**/*.test.{ts,tsx}"],
     testTimeout: 120_000,
+    // specimens are made in hooks, and a busy machine takes its time
+    hookTimeout: 120_000,
     setupFiles: ["tests/support/setup.ts"],
   },
 });
