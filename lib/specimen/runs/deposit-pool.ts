@@ -29,8 +29,6 @@ const FINE_RIPPLE = { weave: { share: 0.04, bend: 0.08 }, stringer: { share: 0.2
 /** No metal is looked for further out than this, in planned half widths. */
 const REACH = 1.12;
 const LEAST_TOE = 0.15;
-/** A restart melts the end of the old metal down by no more than this, mm. */
-const MELTED_DOWN = 0.1;
 const TINT = 0.16;
 
 /** What is the same along one column of the pool, mm. */
@@ -116,7 +114,8 @@ function layPixel(laying: Laying, column: Column, k: number, y: number): void {
   if (segment.wetting > 0 && travel < pool.start + segment.wetting) {
     fused *= rearFusion(pool, segment, travel, y, inside);
   }
-  if (segment.wetting > 0 && travel < pool.start + pool.half[i]) metal = Math.max(metal, field.z[k] - MELTED_DOWN);
+  // a restart lies on the end of the old metal and does not eat into it
+  if (segment.wetting > 0 && travel < pool.start + pool.half[i]) metal = Math.max(metal, field.z[k]);
   field.z[k] += (metal - field.z[k]) * fused;
   mark(laying, k, clamp((toe - far) * field.grid.perMm * 0.5 + 0.5, 0, 1), fused, frozen, dy / toe, place);
 }

@@ -28,8 +28,11 @@ export function layRun(field: Field, run: RunPlan, index: number, noise: RippleN
     depositPool({ field, run, segment, pool, noise, train: trainOf(run, segment, pool, random), number: index + 1 });
     for (let i = pool.first; i <= pool.last; i++) {
       if (pool.half[i] <= 0) continue;
-      minus[i] = pool.centre[i] - pool.minus[i];
-      plus[i] = pool.centre[i] + pool.plus[i];
+      // where two lengths overlap, the narrow end of one lies on the full width of the other
+      const low = pool.centre[i] - pool.minus[i];
+      const high = pool.centre[i] + pool.plus[i];
+      minus[i] = Number.isNaN(minus[i]) ? low : Math.min(minus[i], low);
+      plus[i] = Number.isNaN(plus[i]) ? high : Math.max(plus[i], high);
     }
     if (pool.crater) craters.push(craterAt(pool.crater, run.direction, index));
   });

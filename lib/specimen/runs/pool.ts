@@ -82,7 +82,7 @@ export function formPool(field: Field, run: RunPlan, segment: Segment, random: R
   const seed = random.seed();
   for (let i = 0; i < grid.columns; i++) {
     if (!formColumn(pool, run, segment, i, columnX(grid, i), seed)) continue;
-    feelToes(pool, field, run, i);
+    feelToes(pool, field, run, segment, i);
     pool.first = Math.min(pool.first, i);
     pool.last = i;
   }
@@ -153,6 +153,7 @@ function feelToes(
   pool: Forming & { chordMinus: Float32Array; chordPlus: Float32Array },
   field: Field,
   run: RunPlan,
+  segment: Segment,
   i: number,
 ): void {
   const { grid, z } = field;
@@ -161,15 +162,21 @@ function feelToes(
   pool.chordMinus[i] = sampleAt(grid, z, x, pool.centre[i] - pool.minus[i] * FELT_AT);
   pool.chordPlus[i] = sampleAt(grid, z, x, pool.centre[i] + pool.plus[i] * FELT_AT);
   if (travel >= pool.start && travel <= pool.front) return;
-  // in its rounded ends the bead stands on what its full width stands on, or it would dive into the joint
-  const full = run.direction * (travel > pool.front ? pool.front : pool.start);
+  const isRear = travel < pool.start;
+  const full = run.direction * (isRear ? pool.start : pool.front);
   const at = nearestColumn(grid, full);
   const reach = run.halfWidth[at] * FELT_AT;
-  pool.chordMinus[i] = carried(pool.chordMinus[i], sampleAt(grid, z, full, run.centre[at] - reach));
-  pool.chordPlus[i] = carried(pool.chordPlus[i], sampleAt(grid, z, full, run.centre[at] + reach));
+  const isOnOld = isRear && segment.wetting > 0;
+  const stand = isOnOld ? bounded : carried;
+  pool.chordMinus[i] = stand(pool.chordMinus[i], sampleAt(grid, z, full, run.centre[at] - reach));
+  pool.chordPlus[i] = stand(pool.chordPlus[i], sampleAt(grid, z, full, run.centre[at] + reach));
 }
 
-const carried = (here: number, there: number): number => Math.max(here, Math.min(there, here + DEEPEST_DROP));
+/** In its rounded ends a bead stands on what its full width stands on, or it would dive into the joint. */
+const carried = (here: number, there: number): number => Math.max(here, bounded(here, there));
+
+/** The rounded rear of a restart does so too: standing on the old bead's back it would heap up. */
+const bounded = (here: number, there: number): number => Math.min(there, here + DEEPEST_DROP);
 
 /** Running mean along x over the columns where the pool was. */
 function bridge(chord: Float32Array, pool: Pool, reach: number): Float32Array {

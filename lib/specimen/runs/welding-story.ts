@@ -56,12 +56,13 @@ function firstStart(between: Between, halfWidth: number, random: RandomStream): 
 const humpScale = (halfWidth: number): number => clamp(halfWidth / 4.5, 0.6, 1.1);
 
 function ordinaryRestart(run: RunPlan, between: Between, halfWidth: number, random: RandomStream): Segment {
-  const overlap = random.uniform(1.5, 5.5);
+  // begun ahead and drawn back, so that the old crater is filled
+  const overlap = halfWidth * random.uniform(0.45, 0.95) + random.uniform(0, 1.5);
   const scale = humpScale(halfWidth);
   return {
     a: between.a - (run.direction > 0 ? overlap : 0),
     b: between.b + (run.direction > 0 ? 0 : overlap),
-    hump: random.uniform(0.1, 0.34) * scale,
+    hump: random.uniform(0.18, 0.42) * scale,
     humpLength: random.uniform(4, 7),
     crater: random.uniform(0.3, 0.65) * scale,
     shift: random.normal(0, 0.2) * scale,
