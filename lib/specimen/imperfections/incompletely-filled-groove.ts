@@ -9,15 +9,19 @@ import { cutExposedFace, type ExposedFace, type ExposedTrace, paintExposedFace }
 import { truthItem } from "./found";
 import { cornerAlong } from "./missed-edge";
 import { drawPreparation, type Preparation } from "./prepared-face";
-import { drawEnds, type Envelope, largestAlong, unevenEnvelope } from "./uneven-ends";
+import { drawEnds, type Envelope, evenedOut, largestAlong, unevenEnvelope } from "./uneven-ends";
 
 const THRESHOLD = 0.2;
 const BRIDGE = 4;
+/** What crevice and worn corner add to a shallow fusion line, mm. */
+const CREVICE = 0.2;
 
 /** One edge of the groove that stays open, mm. */
 interface OpenSide {
   readonly side: Side;
   readonly envelope: Envelope;
+  /** The same, as slow as the run's height can follow. */
+  readonly sinking: Envelope;
   /** Depth of the metal below the plate at this edge, as a share of the asked depth. */
   readonly depthShare: number;
   readonly preparation: Preparation;
@@ -30,9 +34,11 @@ function drawOpenSide(random: RandomStream, request: FeatureRequest, side: Side,
   const to = request.x + request.length - random.uniform(-0.1, 0.06) * request.length;
   const ends = drawEnds(random, to - from, [4, 7], [8, 14]);
   const seed = random.seed();
+  const envelope = unevenEnvelope(from - 0.4 * ends.first, to + 0.4 * ends.last, ends, 0.8, seed + 20);
   return {
     side,
-    envelope: unevenEnvelope(from - 0.4 * ends.first, to + 0.4 * ends.last, ends, 0.8, seed + 20),
+    envelope,
+    sinking: evenedOut(envelope, 5),
     depthShare,
     preparation: drawPreparation(random),
     seed,
@@ -65,7 +71,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
     const uneven = (x: number) =>
       clamp(0.85 + 0.35 * fractal1(x / 7, edge.seed, 2) + 0.12 * gradient1(x / 1.8, edge.seed + 4), 0.5, 1.3);
     const most = largestAlong(from, to, (x) => edge.envelope(x) * uneven(x));
-    return (x) => (Math.max(0.5 * depth, depth - 0.18) * edge.depthShare * uneven(x)) / most;
+    return (x) => ((depth - CREVICE * ease(1.3, 0.6, depth)) * edge.depthShare * uneven(x)) / most;
   }
 
   function lowerFill(work: FaceWork): void {
@@ -97,7 +103,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
   /** The runs over the open part come out low and flat; a single weave is dished. */
   function flattenRuns(work: FaceWork): void {
     const { runs } = work.plan;
-    forColumns(work.strip.grid, from - 2, to + 2, (i, x) => {
+    forColumns(work.strip.grid, from - 6, to + 6, (i, x) => {
       runs.forEach((run, n) => {
         const share = shareOf(work, run, n, x);
         if (share <= 0) return;
@@ -115,7 +121,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
   function shareOf(work: FaceWork, run: RunPlan, n: number, x: number): number {
     if (work.plan.runs.length === 1) return isOneSided ? 0.6 * middle(x) : middle(x);
     const own = open.filter((edge) => outerRun(work.plan, edge.side) === run);
-    if (own.length > 0) return Math.max(...own.map((edge) => edge.envelope(x)));
+    if (own.length > 0) return Math.max(...own.map((edge) => edge.sinking(x)));
     return n > 0 && !isOneSided ? middle(x) : 0;
   }
 

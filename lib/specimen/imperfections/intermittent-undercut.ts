@@ -26,7 +26,9 @@ function drawLinks(random: RandomStream, from: number, to: number): Link[] {
     // a rest too short for another link is given to this one
     const end = rest < 5 ? Math.min(to, x + 9) : x + long;
     const ramp = Math.min(random.uniform(1.1, 2.6), (end - x) / 2.6);
-    links.push({ from: x, to: end, share: random.uniform(0.5, 1), ramp });
+    // a short bite is a shallow one
+    const share = random.uniform(0.6, 1) * clamp((end - x) / 5, 0.5, 1);
+    links.push({ from: x, to: end, share, ramp });
     x = end + random.uniform(2.5, 6);
   }
   return links;

@@ -52,7 +52,7 @@ const tongueAt = (tongues: readonly Tongue[], x: number): number =>
 
 /**
  * Overlap: weld metal rolled out over the plate along one toe in uneven tongues, with a tight crease under its edge.
- * `severity` = largest reach over the plate, mm. Truth: `measureOverlap`, reach more than 0.5 mm; width = largest reach.
+ * `severity` = largest reach over the plate, mm (a short one cannot reach far: at most 0.9 mm + 0.13 of its length). Truth: `measureOverlap`, reach more than 0.5 mm; width = largest reach.
  */
 export const buildOverlap: FeatureBuilder = (request, random) => {
   const { side } = request;
@@ -60,10 +60,11 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
   const to = request.x + request.length + 2.5;
   const tongues = drawTongues(random, from, to);
   const seed = random.seed();
-  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [4, 6], [6, 11]), 0.6, seed);
+  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [3, 5], [5, 9]), 0.6, seed);
   const uneven = (x: number) => envelope(x) * tongueAt(tongues, x) * (1 + 0.1 * gradient1(x / 1.6, seed + 2));
   const most = largestAlong(from, to, uneven);
-  const reachAt = (x: number) => (request.severity * uneven(x)) / most;
+  const largest = Math.min(request.severity, 0.9 + 0.13 * request.length);
+  const reachAt = (x: number) => (largest * uneven(x)) / most;
   const rolled = evenedOut((x) => ease(0.1, 1.1, reachAt(x)), EASED);
   const shifted = evenedOut(reachAt, 0.7);
   const creases: { k: number; share: number }[] = [];

@@ -41,10 +41,11 @@ export function drawBites(random: RandomStream, range: Range): Bite[] {
   const bites: Bite[] = [];
   for (let x = range.from - 2; x < range.to + 2; ) {
     const spacing = clamp(random.logNormal(BITE_SPACING, 0.42), 1, 6);
+    const half = spacing * random.uniform(0.52, 0.8);
     bites.push({
       x: x + spacing / 2,
-      half: spacing * random.uniform(0.52, 0.8),
-      reach: clamp(random.logNormal(0.42, 0.5), 0.1, 1.1),
+      half,
+      reach: clamp(random.logNormal(0.42, 0.5), 0.1, Math.min(1, 0.55 * half)),
       depth: random.uniform(0.5, 1),
     });
     x += spacing;

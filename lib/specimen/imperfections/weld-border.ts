@@ -6,9 +6,11 @@ import type { FaceWork } from "../work";
 /** The border of the weld metal as it lies, scallops included: y mm per column, NaN where there is no weld. */
 export type WeldBorder = Float32Array;
 
-/** The border is looked for from this far outside the toe, and this far inwards, mm. */
-const FROM_OUTSIDE = 1.6;
-const SEARCHED = 9;
+/**
+ * The border is looked for from outside the toe to inside it, mm. Where none is found so near (at a restart's lap), the
+ * toe stands for it: a groove must not follow a gap in the runs into the weld.
+ */
+const SEARCHED = { outside: 1.6, inside: 0.9 };
 /** A binomial window: evens out the pixel steps, keeps the scallops. */
 const WINDOW = [1, 4, 6, 4, 1];
 
@@ -17,10 +19,11 @@ export function weldBorder(work: FaceWork, side: Side): WeldBorder {
   const { grid, run } = work.strip;
   const toe = side < 0 ? work.toeMinus : work.toePlus;
   const raw = new Float32Array(grid.columns).fill(Number.NaN);
-  const steps = Math.round(SEARCHED * grid.perMm);
+  const steps = Math.round((SEARCHED.outside + SEARCHED.inside) * grid.perMm);
   for (let i = 0; i < grid.columns; i++) {
     if (Number.isNaN(toe[i])) continue;
-    let j = nearestRow(grid, toe[i] + side * FROM_OUTSIDE);
+    raw[i] = toe[i];
+    let j = nearestRow(grid, toe[i] + side * SEARCHED.outside);
     for (let n = 0; n < steps && j >= 0 && j < grid.rows; n++, j -= side) {
       if (run[j * grid.columns + i] === 0) continue;
       raw[i] = rowY(grid, j) + (side * 0.5) / grid.perMm;
