@@ -120,6 +120,19 @@ describe("recipes of a thousand seeds", () => {
     }
   });
 
+  it("keeps planted stops of a run so far apart that an electrode's length lies between them", () => {
+    const atStops = new Set(["poor-restart", "crater-pipe", "crater-crack", "sound-stop"]);
+    for (const recipe of recipes) {
+      for (const face of FACES) {
+        const { layout, requests } = recipe.faces[face];
+        const planted = requests.filter((r) => atStops.has(r.type)).map(({ x }) => x);
+        const last = layout.runs[layout.runs.length - 1];
+        const all = [...planted, ...last.stops].sort((a, b) => a - b);
+        for (let n = 1; n < all.length; n++) expect(all[n] - all[n - 1], `${recipe.seed} ${face}`).toBeGreaterThan(40);
+      }
+    }
+  });
+
   it("lets every imperfection of the catalogue come up within sixty seeds", () => {
     const seen = new Set<string>();
     for (const recipe of recipes.slice(0, 60)) {

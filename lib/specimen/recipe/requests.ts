@@ -25,6 +25,8 @@ interface Drawing {
   readonly zones: Zone[];
   /** Ordinary stops left, per run. */
   readonly stops: number[][];
+  /** Stops that are planted, all on the run laid last. */
+  readonly planted: number[];
 }
 
 const TRIES_PER_FEATURE = 90;
@@ -32,7 +34,7 @@ const TRIES_PER_FEATURE = 90;
 const TRIES_PER_COUNT = 8;
 /** An ordinary stop takes this much room along the weld on its run, mm. */
 const STOP_ROOM = 7;
-/** A stop of its own is no nearer than this to another stop of the run, or the builders would move that, mm. */
+/** A planted stop is no nearer than this to another stop of its run, or the builders would move that, mm. */
 const OWN_STOP = 42;
 
 /** Draws what goes wrong on one face, by the blueprint: never overlapping, never near an end, fitting to the joint. */
@@ -59,6 +61,7 @@ const emptyFace = (asked: Asked): Drawing => ({
   requests: [],
   zones: [],
   stops: asked.layout.runs.map((run) => [...run.stops]),
+  planted: [],
 });
 
 function finished(drawing: Drawing): FaceRecipe {
@@ -81,8 +84,9 @@ function addRow(drawing: Drawing, row: BlueprintRow, random: RandomStream): void
     const place = row.site === "stop" ? placeAtStop(drawing, random) : placeFreely(drawing, row, length, random);
     const zone = zoneOf(row, drawing.lanes, place);
     if (!isFree(drawing, row, place, zone)) continue;
-    if (row.site === "stop" && place.stop !== undefined) {
+    if (row.site === "stop") {
       drawing.stops[place.run] = drawing.stops[place.run].filter((stop) => stop !== place.stop);
+      drawing.planted.push(place.x);
     }
     drawing.zones.push(zone);
     drawing.requests.push(requestOf(drawing, row, place, random));
@@ -140,6 +144,7 @@ function isFree(drawing: Drawing, row: BlueprintRow, place: Place, zone: Zone): 
 
 /** Ordinary stops look like something too: what is planted keeps off them, except what comes of one. */
 function isClearOfStops(drawing: Drawing, row: BlueprintRow, place: Place, zone: Zone): boolean {
+  if (row.site === "stop" && drawing.planted.some((stop) => Math.abs(stop - place.x) <= OWN_STOP)) return false;
   return drawing.stops.every((stops, run) =>
     stops.every((stop) => {
       if (stop === place.stop) return true;
