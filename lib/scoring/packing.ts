@@ -1,7 +1,10 @@
 import { assignMost } from "./assignment";
 import type { Block } from "./blocks";
 import { components } from "./components";
-import { better, type Choice, isProved, leftOver, leftPerTruth, type Prices, tightenPrices } from "./prices";
+import { type Choice, isProved, leftOver, type Prices, tightenPrices } from "./prices";
+
+const ROUNDS_AT_ROOT = 100;
+const ROUNDS_BELOW = 20;
 
 /**
  * The best structure: the blocks of greatest total value that share no truth and no call. Exact: where the one-to-one
@@ -19,9 +22,7 @@ function bestOfGroup(blocks: readonly Block[], truthCount: number, callCount: nu
   }
   const { choice, prices } = bestOneToOne(blocks, truthCount, callCount);
   if (blocks.every((block) => leftOver(block, prices) <= 0)) return choice;
-  const tight = tightenPrices(blocks, truthCount, prices.ofCall, choice);
-  if (isProved(tight.prices.bound, tight.best.total)) return tight.best;
-  return search(blocks, tight.prices, tight.best);
+  return search(blocks, { ofTruth: new Float64Array(truthCount), ofCall: new Float64Array(callCount) }, choice);
 }
 
 /** Best choice among blocks of one truth and one call, with the prices that prove it. */
@@ -54,79 +55,60 @@ function bestOneToOne(blocks: readonly Block[], truthCount: number, callCount: n
   return { choice: { total: assignment.total, blocks: chosen }, prices };
 }
 
-interface Option {
-  readonly block: Block;
-  /** What each of its truths has left when the calls are paid. */
-  readonly left: number;
-}
-
 /**
- * Branch and bound. The truth with the fewest open options is decided next: one of its blocks, or nothing. A branch is
- * left when even the prices of what is still free cannot beat the best choice so far.
+ * Branch and bound. Prices are tightened for what is left at every branch, and blocks that cannot be part of anything
+ * better than the best choice so far are dropped. Then the truth with the fewest blocks is decided: one of them, or none.
  */
-function search(blocks: readonly Block[], prices: Prices, start: Choice): Choice {
-  let best = start;
-  const hopeful = blocks.filter((block) => !isProved(prices.bound + leftOver(block, prices), best.total));
-  const truths = [...new Set(hopeful.flatMap((block) => block.target.truths))];
-  const options = new Map<number, Option[]>(truths.map((truth) => [truth, []]));
-  for (const block of hopeful) {
-    const option = { block, left: leftPerTruth(block, prices.ofCall) };
-    for (const truth of block.target.truths) options.get(truth)!.push(option);
-  }
-  for (const list of options.values()) list.sort((a, b) => b.left - a.left);
-  const takenTruths = new Set<number>();
-  const takenCalls = new Uint8Array(prices.ofCall.length);
-  const chosen: Block[] = [];
-  descend(
-    0,
-    prices.ofCall.reduce((a, b) => a + b, 0),
-  );
+function search(blocks: readonly Block[], start: Pick<Prices, "ofCall" | "ofTruth">, first: Choice): Choice {
+  let best = first;
+  descend(blocks, start, { total: 0, blocks: [] }, ROUNDS_AT_ROOT);
   return best;
 
-  function isOpen({ block }: Option): boolean {
-    for (const piece of block.pieces) if (takenCalls[piece]) return false;
-    for (const truth of block.target.truths) if (takenTruths.has(truth)) return false;
-    return true;
+  function descend(left: readonly Block[], from: typeof start, taken: Choice, rounds: number): void {
+    const needed = { total: best.total - taken.total, blocks: [] };
+    const { prices, best: found } = tightenPrices(left, from, needed, rounds);
+    if (found !== needed) best = joined(taken, found);
+    const isHopeless = (block: Block): boolean =>
+      isProved(taken.total + prices.bound + leftOver(block, prices), best.total);
+    if (isProved(taken.total + prices.bound, best.total)) return;
+    const hopeful = left.filter((block) => !isHopeless(block));
+    const truth = scarcestTruth(hopeful);
+    if (truth === null) return;
+    const options = hopeful.filter((block) => block.target.truths.includes(truth));
+    options.sort((a, b) => leftOver(b, prices) - leftOver(a, prices));
+    for (const block of options) {
+      if (isHopeless(block)) break;
+      const rest = hopeful.filter((other) => !collide(block, other));
+      descend(rest, withoutTaken(prices, block), joined(taken, { total: block.value, blocks: [block] }), ROUNDS_BELOW);
+    }
+    const without = hopeful.filter((block) => !block.target.truths.includes(truth));
+    descend(without, prices, taken, ROUNDS_BELOW);
   }
+}
 
-  function descend(total: number, freeCalls: number): void {
-    let bound = total + freeCalls;
-    let next: { truth: number; open: Option[] } | null = null;
-    for (const truth of truths) {
-      if (takenTruths.has(truth)) continue;
-      const open = options.get(truth)!.filter(isOpen);
-      if (open.length === 0) continue;
-      bound += Math.max(0, open[0].left);
-      if (next === null || open.length < next.open.length) next = { truth, open };
-    }
-    if (next === null) {
-      best = better(best, { total, blocks: [...chosen] });
-      return;
-    }
-    if (isProved(bound, best.total)) return;
-    const rest = bound - Math.max(0, next.open[0].left);
-    for (const { block, left } of next.open) {
-      if (isProved(rest + Math.max(0, left), best.total)) break;
-      take(block, total, freeCalls);
-    }
-    if (!isProved(rest, best.total)) {
-      takenTruths.add(next.truth);
-      descend(total, freeCalls);
-      takenTruths.delete(next.truth);
-    }
-  }
+function joined(a: Choice, b: Choice): Choice {
+  return { total: a.total + b.total, blocks: [...a.blocks, ...b.blocks] };
+}
 
-  function take(block: Block, total: number, freeCalls: number): void {
-    let rest = freeCalls;
-    for (const truth of block.target.truths) takenTruths.add(truth);
-    for (const piece of block.pieces) {
-      takenCalls[piece] = 1;
-      rest -= prices.ofCall[piece];
-    }
-    chosen.push(block);
-    descend(total + block.value, rest);
-    chosen.pop();
-    for (const piece of block.pieces) takenCalls[piece] = 0;
-    for (const truth of block.target.truths) takenTruths.delete(truth);
-  }
+function collide(a: Block, b: Block): boolean {
+  return (
+    a.target.truths.some((truth) => b.target.truths.includes(truth)) ||
+    a.pieces.some((piece) => b.pieces.includes(piece))
+  );
+}
+
+/** The prices without those of a block's calls: they are no longer for sale. */
+function withoutTaken(prices: Prices, block: Block): Prices {
+  const ofCall = prices.ofCall.slice();
+  for (const piece of block.pieces) ofCall[piece] = 0;
+  return { ...prices, ofCall };
+}
+
+/** The truth that the fewest blocks stand for, or null without blocks. */
+function scarcestTruth(blocks: readonly Block[]): number | null {
+  const counts = new Map<number, number>();
+  for (const block of blocks) for (const truth of block.target.truths) counts.set(truth, (counts.get(truth) ?? 0) + 1);
+  let scarcest: number | null = null;
+  for (const [truth, count] of counts) if (scarcest === null || count < counts.get(scarcest)!) scarcest = truth;
+  return scarcest;
 }

@@ -16,20 +16,16 @@ export interface Prices {
   readonly ofCall: Float64Array;
 }
 
-const ROUNDS = 100;
+/** A choice is sought greedily in every so many rounds: it takes longer than a round. */
+const GREEDY_EVERY = 6;
+/** By what the step shrinks whenever the bound did not sink. */
+const SHRINK = 0.93;
 /** Totals are whole numbers: a bound below the next whole number proves a choice best. */
 const EPSILON = 1e-6;
 
 /** Whether nothing under this bound can beat a total. */
 export function isProved(bound: number, total: number): boolean {
   return Math.floor(bound + EPSILON) <= total;
-}
-
-/** What each truth of a block has left when the calls are paid, in equal shares. */
-export function leftPerTruth(block: Block, ofCall: Float64Array): number {
-  let left = block.value;
-  for (const piece of block.pieces) left -= ofCall[piece];
-  return left / block.target.truths.length;
 }
 
 /** By how much a block is worth more than its members' prices together; 0 or less where the prices are a bound. */
@@ -42,31 +38,32 @@ export function leftOver(block: Block, prices: Prices): number {
 
 /**
  * Lowers the bound from given prices of calls by subgradient steps (Held and Karp): a call that several truths want
- * gets dearer, one that nobody wants cheaper. On the way it builds choices greedily and keeps the best.
+ * gets dearer, one that nobody wants cheaper. On the way it builds choices greedily; `best` is the better of the given
+ * one and those. Stops early once the bound proves it.
  */
 export function tightenPrices(
   blocks: readonly Block[],
-  truthCount: number,
-  start: Float64Array,
-  best: Choice,
+  start: Pick<Prices, "ofCall" | "ofTruth">,
+  given: Choice,
+  rounds: number,
 ): { prices: Prices; best: Choice } {
-  const ofCall = start.slice();
+  const ofCall = start.ofCall.slice();
   let lowest: Prices | null = null;
-  let bestSoFar = best;
+  let best = given;
   let pace = 1;
-  for (let round = 0; round < ROUNDS; round++) {
-    const { prices, wanted } = priceTruths(blocks, truthCount, ofCall);
+  for (let round = 0; round < rounds; round++) {
+    const { prices, wanted } = priceTruths(blocks, start.ofTruth.length, ofCall);
     if (lowest === null || prices.bound < lowest.bound) lowest = prices;
-    else pace *= 0.93;
-    bestSoFar = better(bestSoFar, greedyChoice(blocks, prices));
-    if (isProved(lowest.bound, bestSoFar.total)) break;
-    const demand = demandOf(wanted, ofCall.length);
-    const squares = demand.reduce((sum, excess, call) => sum + (excess < 0 && ofCall[call] === 0 ? 0 : excess ** 2), 0);
+    else pace *= SHRINK;
+    if (round % GREEDY_EVERY === 0) best = better(best, greedyChoice(blocks, prices));
+    if (isProved(lowest.bound, best.total)) break;
+    const demand = demandOf(wanted, ofCall);
+    const squares = demand.reduce((sum, excess) => sum + excess * excess, 0);
     if (squares === 0) break;
-    const step = (pace * (prices.bound - bestSoFar.total)) / squares;
+    const step = (pace * (prices.bound - best.total)) / squares;
     for (let call = 0; call < ofCall.length; call++) ofCall[call] = Math.max(0, ofCall[call] + step * demand[call]);
   }
-  return { prices: lowest!, best: bestSoFar };
+  return { prices: lowest!, best };
 }
 
 /** The truths' prices under given prices of calls, and the block that each truth wants most. */
@@ -74,7 +71,9 @@ function priceTruths(blocks: readonly Block[], truthCount: number, ofCall: Float
   const ofTruth = new Float64Array(truthCount);
   const wanted = new Array<Block | null>(truthCount).fill(null);
   for (const block of blocks) {
-    const left = leftPerTruth(block, ofCall);
+    let left = block.value;
+    for (const piece of block.pieces) left -= ofCall[piece];
+    left /= block.target.truths.length;
     for (const truth of block.target.truths) {
       if (left > ofTruth[truth]) {
         ofTruth[truth] = left;
@@ -82,37 +81,42 @@ function priceTruths(blocks: readonly Block[], truthCount: number, ofCall: Float
       }
     }
   }
-  const bound = ofTruth.reduce((a, b) => a + b, 0) + ofCall.reduce((a, b) => a + b, 0);
+  let bound = 0;
+  for (const price of ofTruth) bound += price;
+  for (const price of ofCall) bound += price;
   return { prices: { bound, ofTruth, ofCall: ofCall.slice() }, wanted };
 }
 
-/** How often each call is wanted, less the once that it can be had. */
-function demandOf(wanted: readonly (Block | null)[], callCount: number): Float64Array {
-  const demand = new Float64Array(callCount).fill(-1);
+/** How often each call is wanted, less the once that it can be had; 0 for one that nobody wants and that costs nothing. */
+function demandOf(wanted: readonly (Block | null)[], ofCall: Float64Array): Float64Array {
+  const demand = new Float64Array(ofCall.length).fill(-1);
   for (const block of wanted) {
     if (!block) continue;
     for (const piece of block.pieces) demand[piece] += 1 / block.target.truths.length;
   }
-  return demand;
+  return demand.map((excess, call) => (excess < 0 && ofCall[call] === 0 ? 0 : excess));
 }
 
 /** Blocks in the order of how nearly they are worth their members' prices, as far as they do not collide. */
 function greedyChoice(blocks: readonly Block[], prices: Prices): Choice {
-  const left = new Map(blocks.map((block) => [block, leftOver(block, prices)]));
-  const sorted = [...blocks].sort((a, b) => left.get(b)! - left.get(a)!);
-  const truths = new Set<number>();
-  const calls = new Set<number>();
+  const left = Float64Array.from(blocks, (block) => leftOver(block, prices));
+  const order = Uint32Array.from(blocks, (_, i) => i).sort((i, j) => left[j] - left[i] || i - j);
+  const truths = new Uint8Array(prices.ofTruth.length);
+  const calls = new Uint8Array(prices.ofCall.length);
   const chosen: Block[] = [];
-  for (const block of sorted) {
-    if (block.target.truths.some((truth) => truths.has(truth)) || block.pieces.some((piece) => calls.has(piece)))
-      continue;
-    for (const truth of block.target.truths) truths.add(truth);
-    for (const piece of block.pieces) calls.add(piece);
+  let total = 0;
+  for (const i of order) {
+    const block = blocks[i];
+    if (block.target.truths.some((truth) => truths[truth] === 1)) continue;
+    if (block.pieces.some((piece) => calls[piece] === 1)) continue;
+    for (const truth of block.target.truths) truths[truth] = 1;
+    for (const piece of block.pieces) calls[piece] = 1;
     chosen.push(block);
+    total += block.value;
   }
-  return { total: chosen.reduce((sum, block) => sum + block.value, 0), blocks: chosen };
+  return { total, blocks: chosen };
 }
 
-export function better(a: Choice, b: Choice): Choice {
+function better(a: Choice, b: Choice): Choice {
   return b.total > a.total ? b : a;
 }
