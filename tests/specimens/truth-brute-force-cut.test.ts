@@ -247,9 +247,9 @@ const globules: Second = (surface, item, asked) => {
   const box = { x0: asked.x - 4, x1: asked.x + asked.length + 4, y0: side < 0 ? -23 : 0, y1: side < 0 ? 0 : 23 };
   const raised = pixels(surface, box).filter((p) => {
     const { plate: line, toe } = lineAt(p.x);
-    return p.y * side > toe + 0.6 && p.z - line(p.y) > 0.12;
+    return p.y * side > toe + 0.6 && p.z - line(p.y) > 0.1;
   });
-  return extent(groups(raised, 3.5)[0]);
+  return extent(groups(raised, 4)[0]);
 };
 
 const burnt: Second = (surface, item) => {

@@ -59,6 +59,9 @@ function swell(work: FaceWork, x: number, shape: Shape): void {
   }
 }
 
+/** The outline is this much longer than what lies 0.6 mm below the plates. */
+const EDGE_TO_HOLE = 1.2;
+
 interface Touched {
   readonly k: number;
   readonly d: number;
@@ -73,7 +76,7 @@ interface Touched {
  */
 export const burnThrough: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("shape");
-  const across = Math.max(2.5, request.severity || 6);
+  const across = EDGE_TO_HOLE * (request.severity > 0 ? request.severity : 6);
   const shape: Shape = {
     radiusX: across / 2,
     radiusY: (across / 2) * draw.uniform(0.68, 0.86),

@@ -20,7 +20,7 @@ function starBranches(random: RandomStream, crater: Crater, length: number): Poi
     const reach = clamp(
       0.62 * length * (n < 2 ? random.uniform(0.9, 1.15) : random.uniform(0.4, 0.9)) * lengthwise,
       0.8,
-      6,
+      0.85 * crater.radiusX,
     );
     const from = random.uniform(0, 0.25);
     return crackPath(

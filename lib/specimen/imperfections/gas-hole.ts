@@ -199,7 +199,8 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     if (share > 0) trace.push({ k, part, share, value });
     if (d > 0.97 && d < 1.8) {
       const patchy = gradient2(px / (0.9 * radius), py / (0.9 * radius), seed + 8);
-      trace.push({ k, part: "ring", share: ease(1.8, 1, d), value: patchy });
+      const oneSided = 0.55 - 0.45 * Math.cos(angle - hole.lipAt);
+      trace.push({ k, part: "ring", share: oneSided * ease(1.8, 1, d), value: patchy });
     }
     if (d < 1.6) field.clean[k] = 1;
   });

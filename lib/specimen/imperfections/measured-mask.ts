@@ -6,8 +6,8 @@ import { boxAround } from "./crack-opening";
 import { truthItem } from "./found";
 
 /** Share of a pixel from which the opening of a crack, or slag, is to be seen. */
-export const CRACK_VISIBLE = 0.25;
-export const SLAG_VISIBLE = 0.5;
+const CRACK_VISIBLE = 0.25;
+const SLAG_VISIBLE = 0.5;
 /** Pieces of one crack, or of one strip of slag, lie at most this far apart, mm. */
 const CRACK_BRIDGE = 2.5;
 const SLAG_BRIDGE = 1.5;

@@ -6,7 +6,7 @@ import type { FaceWork } from "../work";
 import { truthItem } from "./found";
 
 /** A burnt place counts as far as it lies this much below the plates, mm. */
-export const BELOW_PLATE = 0.6;
+const BELOW_PLATE = 0.6;
 const PLATE_AT = 6;
 
 /**

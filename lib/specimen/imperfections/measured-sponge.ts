@@ -4,7 +4,7 @@ import type { FaceWork } from "../work";
 import { boxOutline, truthItem } from "./found";
 
 /** A cell counts from this depth below the metal round it on, mm. */
-export const CELL_FROM = 0.15;
+const CELL_FROM = 0.15;
 
 /**
  * A spongy stretch: from the first to the last cell that `measureHole` finds 0.15 mm or more deep, mouth edges included;

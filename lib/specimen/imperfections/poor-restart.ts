@@ -43,7 +43,7 @@ function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStre
   stop.earlier.crater = (shape === "gap" ? random.uniform(1, 1.3) : random.uniform(0.7, 1)) * scale;
   setStart(stop.later, run.direction, start);
   Object.assign(stop.later, {
-    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity * (run.weave ? 0.78 : 0.87),
+    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity * (run.weave ? 0.8 : 1),
     humpLength: random.uniform(5, 8) * scale,
     shift,
     widen,

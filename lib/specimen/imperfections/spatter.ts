@@ -16,7 +16,7 @@ interface Globule {
   readonly radius: number;
 }
 
-const DENSITY = 2.5;
+const DENSITY = 2.9;
 
 /** A swarm that thins out towards its ends and away from the weld, in bursts; a few reach far. */
 function drawSwarm(random: RandomStream, length: number, coarse: number): Globule[] {
@@ -31,22 +31,22 @@ function drawSwarm(random: RandomStream, length: number, coarse: number): Globul
     // Those between the bursts lie at about even steps, so that the patch hangs together over the length asked.
     const share = gathered ? clamp(burst.at + random.normal(0, 0.1), 0, 1) : (n + random.uniform(0, 1)) / count;
     const out = gathered ? Math.abs(burst.out + random.normal(0, 1.8)) : Math.abs(random.normal(0, 4.2));
-    const radius = clamp(random.logNormal(0.27 * coarse, 0.5), 0.1, 0.95);
+    const radius = clamp(random.logNormal(0.28 * coarse, 0.48), 0.14, 0.95);
     return { x: (share - 0.5) * (length - 2 * radius), out: 0.5 + radius + out, radius };
   });
 }
 
 /** What stands this far above the plate is a globule, mm. */
-export const BUMP_FROM = 0.12;
+const BUMP_FROM = 0.1;
 /** Globules up to this far apart belong to one patch, mm. */
-export const PATCH_BRIDGE = 3.5;
+const PATCH_BRIDGE = 4;
 /** The plate is looked at from this far outside the toe. */
 const CLEAR_OF_TOE = 0.6;
 const LOOKED_AT = 4;
 
 /**
- * The densest patch of globules within a stretch: places 0.12 mm or more above the plate's line (`plateBeside`), at least
- * 0.6 mm outside the toe and up to 23 mm from the centreline, joined where at most 3.5 mm apart; the patch with most area.
+ * The densest patch of globules within a stretch: places 0.1 mm or more above the plate's line (`plateBeside`), at least
+ * 0.6 mm outside the toe and up to 23 mm from the centreline, joined where at most 4 mm apart; the patch with most area.
  */
 function measuredPatch(work: FaceWork, request: FeatureRequest): TruthItem | null {
   const { grid, z } = work.strip;
@@ -87,7 +87,7 @@ function measuredPatch(work: FaceWork, request: FeatureRequest): TruthItem | nul
  */
 export const spatter: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("swarm");
-  const swarm = drawSwarm(draw, request.length, clamp((request.severity || 0.9) / 0.9, 0.6, 1.6));
+  const swarm = drawSwarm(draw, request.length, clamp((request.severity || 0.9) / 0.9, 0.75, 1.6));
   const middle = request.x + request.length / 2;
   return {
     id: request.id,

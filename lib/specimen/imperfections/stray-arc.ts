@@ -1,118 +1,73 @@
 import { clamp, ease } from "../../math";
-import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import { placeGlobule } from "../plate";
 import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
+import { drawArc, type Spot, spotDistance } from "./arc-spots";
 import { besideWeld } from "./beside-weld";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredDepression } from "./measured-mark";
 import { scaled, TONES } from "./tones";
 
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
-  readonly stretch: number;
-  readonly turn: number;
-  readonly depth: number;
-}
-
-interface StrayArc {
-  /** About (0, 0). */
-  readonly spots: readonly Spot[];
-  readonly seed: number;
-}
-
-/** Two or three melted spots that overlap, then a trail of small ones where the electrode skidded off. */
-function drawArc(random: RandomStream, length: number, depth: number): StrayArc {
-  const heading = random.uniform(-0.6, 0.6) + (random.chance(0.5) ? Math.PI : 0);
-  const pools = 2 + random.integer(2);
-  const trail = 2 + random.integer(4);
-  const spots: Spot[] = [];
-  let x = 0;
-  let y = 0;
-  for (let n = 0; n < pools + trail; n++) {
-    const isPool = n < pools;
-    const radius = isPool ? length * random.uniform(0.17, 0.25) * (1 - 0.16 * n) : random.uniform(0.16, 0.42);
-    spots.push({
-      x,
-      y,
-      radius,
-      stretch: random.uniform(1.05, 1.6),
-      turn: heading + random.normal(0, 0.4),
-      depth: depth * (isPool ? random.uniform(0.75, 1.05) : random.uniform(0.4, 0.7)),
-    });
-    const step =
-      isPool && n + 1 < pools ? radius * random.uniform(0.8, 1.3) : length * random.uniform(0.07, 0.15) + radius;
-    x += step * Math.cos(heading) + random.normal(0, 0.18);
-    y += step * Math.sin(heading) + random.normal(0, 0.18);
-  }
-  return { spots: fitted(spots, length), seed: random.seed() };
-}
-
-/** Scales distances along the weld so that the string of spots is as long as asked, its middle at 0. */
-function fitted(spots: readonly Spot[], length: number): Spot[] {
-  const low = Math.min(...spots.map((s) => s.x - s.radius));
-  const high = Math.max(...spots.map((s) => s.x + s.radius));
-  const stretch = clamp(length / (high - low), 0.7, 1.6);
-  const middleY = spots.reduce((sum, s) => sum + s.y, 0) / spots.length;
-  return spots.map((s) => ({ ...s, x: (s.x - (low + high) / 2) * stretch, y: s.y - middleY }));
-}
-
-/** Distance from a spot's middle in its radii, its outline uneven. */
-function spotDistance(spot: Spot, seed: number, x: number, y: number): number {
-  const dx = x - spot.x;
-  const dy = y - spot.y;
-  const c = Math.cos(spot.turn);
-  const s = Math.sin(spot.turn);
-  const along = (dx * c + dy * s) / Math.sqrt(spot.stretch);
-  const across = (-dx * s + dy * c) * Math.sqrt(spot.stretch);
-  const coarse = 0.2 * gradient2(x / (0.9 * spot.radius), y / (0.9 * spot.radius), seed);
-  return (Math.hypot(along, across) / spot.radius) * (1 + coarse + 0.1 * gradient2(x / 0.5, y / 0.5, seed + 1));
-}
-
 const RIM = 0.075;
+/** Globules stay this near to the centreline, so that they lie on the fine strip, mm. */
+const FARTHEST_GLOBULE = 25;
+
+const around = (spot: Spot, reach: number) => ({
+  x0: spot.x - reach,
+  x1: spot.x + reach,
+  y0: spot.y - reach,
+  y1: spot.y + reach,
+});
 
 /** Melts one spot into the plate: a dish with frozen rings and an uneven rim. */
-function meltSpot(
-  field: Field,
-  spot: Spot,
-  seed: number,
-  trace: Map<number, [distance: number, radius: number]>,
-): void {
-  const reach = spot.radius * 7;
+function meltSpot(field: Field, spot: Spot, seed: number): void {
   const small = Math.min(1, spot.radius / 0.6);
-  forEachPixel(
-    field.grid,
-    { x0: spot.x - reach, x1: spot.x + reach, y0: spot.y - reach, y1: spot.y + reach },
-    (k, x, y) => {
-      const d = spotDistance(spot, seed, x, y);
-      if (d < 1.5) {
-        const dish = Math.max(0, 1 - d * d) ** 0.8;
-        const rim =
-          Math.exp(-(((d - 1.08) / 0.18) ** 2)) * clamp(0.7 + 0.9 * gradient2(x / 0.8, y / 0.8, seed + 2), 0, 1.4);
-        field.z[k] += RIM * small * rim - spot.depth * dish;
-        if (d < 1) {
-          const rings = Math.cos(d * 15 + 2 * gradient2(x / 1.1, y / 1.1, seed + 5));
-          field.z[k] += 0.018 * small * rings * (1 - d) + 0.02 * gradient2(x / 0.3, y / 0.3, seed + 3);
-        }
-        field.clean[k] = 1;
-      }
-      const old = trace.get(k);
-      if (d < 6 && (!old || d < old[0])) trace.set(k, [d, spot.radius]);
-    },
-  );
+  forEachPixel(field.grid, around(spot, 2.2 * spot.radius), (k, x, y) => {
+    const d = spotDistance(spot, seed, x, y);
+    if (d >= 1.5) return;
+    const uneven = clamp(0.7 + 0.9 * gradient2(x / 0.8, y / 0.8, seed + 2), 0, 1.4);
+    const rim = uneven * Math.exp(-(((d - 1.08) / 0.18) ** 2));
+    field.z[k] += RIM * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.8;
+    if (d < 1) {
+      const rings = Math.cos(d * 15 + 2 * gradient2(x / 1.1, y / 1.1, seed + 5));
+      field.z[k] += 0.018 * small * rings * (1 - d) + 0.02 * gradient2(x / 0.3, y / 0.3, seed + 3);
+    }
+    field.clean[k] = 1;
+  });
+}
+
+interface Heated {
+  readonly distance: number;
+  readonly radius: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Heat reaches this many radii, of a radius of at most `widest` mm. */
+const HEAT = { reach: 6, widest: 1.4 };
+
+/** Pixels near the spots, each with its distance from the nearest one: 1 at its edge. */
+function heatedPixels(field: Field, spots: readonly Spot[], seed: number): Map<number, Heated> {
+  const heated = new Map<number, Heated>();
+  for (const spot of spots) {
+    const narrowed = Math.min(1, HEAT.widest / spot.radius);
+    forEachPixel(field.grid, around(spot, spot.radius * (1 + HEAT.reach * narrowed)), (k, x, y) => {
+      const raw = spotDistance(spot, seed, x, y);
+      const distance = raw < 1 ? raw : 1 + (raw - 1) / narrowed;
+      const old = heated.get(k);
+      if (distance < HEAT.reach && (!old || distance < old.distance))
+        heated.set(k, { distance, radius: spot.radius, x, y });
+    });
+  }
+  return heated;
 }
 
 /** Bright melted middle, dull oxide at its edge, then brown, straw and a breath of blue: weak and patchy. */
-function paintHeat(field: Field, trace: ReadonlyMap<number, [number, number]>, seed: number): void {
-  const { columns } = field.grid;
-  for (const [k, [distance, radius]] of trace) {
-    const i = k % columns;
-    const j = (k - i) / columns;
-    const patch = gradient2(i / 18, j / 18, seed + 7);
-    const fine = gradient2(i / 5, j / 5, seed + 8);
+function paintHeat(field: Field, spots: readonly Spot[], seed: number): void {
+  for (const [k, { distance, radius, x, y }] of heatedPixels(field, spots, seed)) {
+    const patch = gradient2(x / 2.2, y / 2.2, seed + 7);
+    const fine = gradient2(x / 0.6, y / 0.6, seed + 8);
     const reach = Math.min(1, radius / 0.8);
     const d = distance + 0.5 * patch + 0.18 * fine;
     mixColour(field, k, TONES.straw, 0.28 * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
@@ -138,7 +93,6 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
   const drawn = drawArc(random.child("spots"), length, depth);
   const middle = request.x + length / 2;
   let spots: readonly Spot[] = [];
-  const trace = new Map<number, [number, number]>();
   const holes: { hole: GasHole; trace: HoleTrace }[] = [];
   return {
     id: request.id,
@@ -146,7 +100,7 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       const half = Math.max(...drawn.spots.map((s) => Math.abs(s.y) + s.radius));
       const across = besideWeld(work, request, middle, half, 1.2);
       spots = drawn.spots.map((s) => ({ ...s, x: s.x + middle, y: s.y + across }));
-      for (const spot of spots) meltSpot(work.strip, spot, drawn.seed, trace);
+      for (const spot of spots) meltSpot(work.strip, spot, drawn.seed);
       const blowholes = random.child("blowholes");
       for (let n = 0; n < 3; n++) {
         const spot = spots[n % 2];
@@ -159,7 +113,7 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       }
     },
     paint(work) {
-      paintHeat(work.strip, trace, drawn.seed);
+      for (const field of [work.strip, ...work.sides]) paintHeat(field, spots, drawn.seed);
       for (const { hole, trace: cut } of holes) paintGasHole(work.strip, hole, cut);
       const globules = random.child("globules");
       const count = 6 + globules.integer(6);
@@ -184,5 +138,3 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
     },
   };
 };
-
-const FARTHEST_GLOBULE = 25;
