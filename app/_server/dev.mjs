@@ -23,3 +23,4 @@ const next = spawn(
   },
 );
 next.on("exit", (code) => process.exit(code ?? 1));
+for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => next.kill(signal));

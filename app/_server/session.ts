@@ -56,3 +56,9 @@ export async function showRefusal({ code }: Refusal): Promise<never> {
   if (code === "not-permitted") return redirect("/");
   return notFound();
 }
+
+/** After signing in: a tutor comes to the desk, a learner to Today. */
+export async function goHome(): Promise<never> {
+  const actor = await currentActor();
+  return redirect(actor?.role === "tutor" ? "/desk" : "/");
+}

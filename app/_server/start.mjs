@@ -5,7 +5,9 @@ import { checkNodeVersion } from "./start/node-version.mjs";
 checkNodeVersion();
 const { installIfNeeded } = await import("./start/install.mjs");
 if (!installIfNeeded()) process.exit(1);
+const { prepare, serve } = await import("./start/serve.mjs");
+// before the build, which may not touch the files of a server that runs already
+const place = await prepare({ isFresh: process.argv.includes("--fresh") });
 const { buildIfNeeded } = await import("./start/build.mjs");
 if (!buildIfNeeded()) process.exit(1);
-const { serve } = await import("./start/serve.mjs");
-await serve({ isFresh: process.argv.includes("--fresh") });
+await serve(place);

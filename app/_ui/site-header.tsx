@@ -4,10 +4,10 @@ import { HeaderLink } from "./header-link";
 import { Wordmark } from "./wordmark";
 
 const LINKS = [
+  { href: "/desk", label: "Desk", roles: ["tutor"] },
   { href: "/", label: "Today", roles: ["learner", "tutor"] },
   { href: "/history", label: "Marks", roles: ["learner", "tutor"] },
   { href: "/rule", label: "How marking works", roles: ["learner", "tutor"] },
-  { href: "/desk", label: "Desk", roles: ["tutor"] },
 ] as const;
 
 /** The slim bar over every page but the bench. */
@@ -16,7 +16,7 @@ export function SiteHeader({ actor, workshop, signOut }: SiteHeaderProps) {
   return (
     <header className="bg-bench text-bench-text print:hidden">
       <div className="mx-auto flex max-w-6xl flex-wrap items-center gap-x-6 gap-y-1 px-6 py-2">
-        <Link href="/" className="rounded py-1" aria-label="Toeline, go to Today">
+        <Link href={links[0].href} className="rounded py-1" aria-label={`Toeline, go to ${links[0].label}`}>
           <Wordmark />
         </Link>
         <nav aria-label="Pages" className="flex flex-wrap gap-1">

@@ -2,7 +2,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { LEARNER, OTHER_LEARNER, rememberAccess, TUTOR } from "./support/people";
 
 const SIGNED_IN = [
-  { name: "Maren", session: TUTOR, lands: "Good to see you, Maren" },
+  { name: "Maren", session: TUTOR, lands: "Tidewater Bench" },
   { name: "Ilse", session: LEARNER, lands: "Good to see you, Ilse" },
   { name: "Bruno", session: OTHER_LEARNER, lands: "Good to see you, Bruno" },
 ];

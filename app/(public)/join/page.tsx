@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
 import { sentenceFor } from "@/app/_server/messages";
-import { currentActor } from "@/app/_server/session";
+import { currentActor, goHome } from "@/app/_server/session";
 import { Notice } from "@/app/_ui/notice";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { readWorkshop } from "@/prisma/stores/workshops";
@@ -12,7 +12,7 @@ import { JoinForm } from "./join-form";
 export const metadata: Metadata = { title: "Make an account" };
 
 export default async function JoinPage() {
-  if (await currentActor()) redirect("/");
+  if (await currentActor()) return goHome();
   const workshop = await readWorkshop();
   if (!workshop) redirect("/setup");
   return (

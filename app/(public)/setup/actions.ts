@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { type FormProblem, problemOf, textsOf } from "@/app/_server/form-state";
-import { askAuth } from "@/app/_server/session";
+import { askAuth, goHome } from "@/app/_server/session";
 import { type DemoAccount, openDemoWorkshop } from "@/app/_server/use-cases/open-demo-workshop";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 
@@ -13,7 +13,7 @@ export async function setUp(_before: FormProblem | null, form: FormData): Promis
   const done = await setUpWorkshop({ clock }, input);
   if (!done.ok) return problemOf(done, input);
   await askAuth("/sign-in/username", { username: done.signInName, password: input.password });
-  redirect("/desk");
+  return goHome();
 }
 
 export type { DemoAccount };
@@ -31,5 +31,6 @@ export async function openDemo(_before: DemoState | null): Promise<DemoState> {
 export async function signInFromDemo(form: FormData): Promise<void> {
   const { username, password } = textsOf(form);
   const { status } = await askAuth("/sign-in/username", { username, password });
-  redirect(status === 200 ? "/" : "/sign-in");
+  if (status !== 200) redirect("/sign-in");
+  return goHome();
 }

@@ -1,14 +1,13 @@
 "use server";
 
-import { redirect } from "next/navigation";
 import { type FormProblem, problemOf, textsOf } from "@/app/_server/form-state";
 import { refuse } from "@/app/_server/refusal";
-import { askAuth } from "@/app/_server/session";
+import { askAuth, goHome } from "@/app/_server/session";
 
 export async function signIn(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
   const { username = "", password = "" } = textsOf(form);
   const { status } = await askAuth("/sign-in/username", { username: username.trim(), password });
   if (status === 429) return problemOf(refuse("too-many-tries"), { username });
   if (status !== 200) return problemOf(refuse("wrong-sign-in"), { username });
-  redirect("/");
+  return goHome();
 }

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { currentActor } from "@/app/_server/session";
+import { currentActor, goHome } from "@/app/_server/session";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import { signIn } from "./actions";
@@ -9,8 +9,7 @@ import { SignInForm } from "./sign-in-form";
 export const metadata: Metadata = { title: "Sign in" };
 
 export default async function SignInPage() {
-  const actor = await currentActor();
-  if (actor) redirect("/");
+  if (await currentActor()) return goHome();
   const workshop = await readWorkshop();
   if (!workshop) redirect("/setup");
   return (

@@ -8,11 +8,19 @@ import { stampAddresses } from "./address-stamp.mjs";
 import { pathTo } from "./root.mjs";
 import { prepareSettings } from "./settings.mjs";
 
-/** Runs the built server. `isFresh` empties its database first, which only a test database allows. */
-export async function serve({ isFresh }) {
-  const { host, port } = prepareSettings();
-  await refuseTakenPort(host, port);
+/**
+ * Completes the settings and stops with a plain sentence where the server could not start with them. `isFresh` empties
+ * its database, which only a test database allows.
+ */
+export async function prepare({ isFresh }) {
+  const place = prepareSettings();
+  await refuseTakenPort(place);
   if (isFresh) removeTestDatabase();
+  return place;
+}
+
+/** Runs the built server. */
+export async function serve({ host, port }) {
   const applied = migrate(process.env.DATABASE_URL);
   if (applied.length > 0) console.log(`Database prepared: ${applied.join(", ")}`);
 
@@ -25,7 +33,7 @@ export async function serve({ isFresh }) {
   await sayAddress(host, port);
 }
 
-async function refuseTakenPort(host, port) {
+async function refuseTakenPort({ host, port }) {
   const problem = await new Promise((resolve) => {
     const probe = createServer()
       .once("error", resolve)

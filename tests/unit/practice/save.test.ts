@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { answerSave } from "@/lib/practice";
+import { type Call, EMPTY_REPORT, type Report } from "@/lib/report";
+
+const call: Call = { id: "a", face: "cap", type: "surface-pore", start: 10, end: null, across: 0, size: 1 };
+const reportAt = (start: number): Report => ({ version: 1, calls: [{ ...call, start }] });
+
+describe("which save is kept", () => {
+  const stored = { state: "open", sequence: 4, report: reportAt(4) } as const;
+  test.each([
+    ["a higher number", 5, reportAt(9), "accept"],
+    ["a higher number with the same report", 7, reportAt(4), "accept"],
+    ["the same once more", 4, reportAt(4), "repeat"],
+    ["the same number with another report", 4, reportAt(5), "stale"],
+    ["a lower number", 3, reportAt(4), "stale"],
+  ] as const)("%s", (_case, sequence, report, answer) => {
+    expect(answerSave(stored, sequence, report)).toBe(answer);
+  });
+
+  test("none after handing in, not even a repeat", () => {
+    const handedIn = { ...stored, state: "handed-in" } as const;
+    for (const sequence of [3, 4, 5]) expect(answerSave(handedIn, sequence, reportAt(4))).toBe("handed-in");
+  });
+
+  test("in whatever order packets arrive, and however often, the last version wins", () => {
+    const packets = fc
+      .uniqueArray(fc.integer({ min: 1, max: 50 }), { minLength: 1 })
+      .chain((sequences) => fc.array(fc.constantFrom(...sequences), { minLength: 1 }));
+    fc.assert(
+      fc.property(packets, (sequences) => {
+        let kept: { state: "open"; sequence: number; report: Report } = {
+          state: "open",
+          sequence: 0,
+          report: EMPTY_REPORT,
+        };
+        for (const sequence of sequences) {
+          const report = reportAt(sequence);
+          if (answerSave(kept, sequence, report) === "accept") kept = { state: "open", sequence, report };
+        }
+        expect(kept.sequence).toBe(Math.max(...sequences));
+        expect(kept.report).toEqual(reportAt(kept.sequence));
+      }),
+    );
+  });
+});
