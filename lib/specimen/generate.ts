@@ -62,13 +62,19 @@ function buildFeatures(recipe: Recipe, face: Face): Feature[] {
 
 function measureFace(work: FaceWork, features: readonly Feature[], recipe: Recipe): TruthItem[] {
   const found = features.map((feature) => feature.measure?.(work) ?? null);
-  if (work.face === "cap") found.push(measuredMisalignment(work, "cap/linear-misalignment"));
-  found.push(...measuredStops(work, recipe.faces[work.face].layout));
-  return found
-    .filter((item) => item !== null)
+  const planted = found.filter((item) => item !== null);
+  const stops = measuredStops(work, recipe.faces[work.face].layout);
+  const step = work.face === "cap" ? measuredMisalignment(work, "cap/linear-misalignment") : null;
+  return [...planted, ...stops.filter((stop) => !planted.some((item) => covers(item, stop))), ...(step ? [step] : [])]
     .sort((a, b) => a.start - b.start || a.across - b.across)
     .map((item, n) => ({ ...item, id: `${work.face}-${n + 1}` }));
 }
+
+/** A stop within this distance across of the middle of something else, and within its length, is hidden by it, mm. */
+const HIDDEN_ACROSS = 6;
+
+const covers = (item: TruthItem, stop: TruthItem): boolean =>
+  item.start - 2 < stop.start && stop.start < item.end + 2 && Math.abs(item.across - stop.across) < HIDDEN_ACROSS;
 
 /** The truth of a specimen from the items of its faces. */
 export function assembleTruth(recipe: Recipe, items: readonly TruthItem[]): Truth {

@@ -1,0 +1,121 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { IMPERFECTION_TYPES, imperfection } from "@/lib/imperfections";
+import { generateSpecimen, type Truth, truthSchema } from "@/lib/specimen";
+import type { FeatureRequest } from "@/lib/specimen/work";
+import { FACES } from "@/lib/weld";
+
+const SEEDS = 40;
+
+/** Under which type the truth lists a decoy. */
+const LISTED_AS: Readonly<Record<string, string>> = {
+  "sound-stop": "poor-restart",
+  "light-grinding": "grinding-mark",
+  "shallow-undercut": "continuous-undercut",
+};
+const DECOYS = new Set(Object.keys(LISTED_AS));
+
+describe("forty specimens at full resolution", () => {
+  const made: { truth: Truth; requests: readonly FeatureRequest[]; seed: string }[] = [];
+  beforeAll(() => {
+    for (let n = 0; n < SEEDS; n++) {
+      const seed = `forty-${n}`;
+      const { truth, recipe } = generateSpecimen(seed);
+      made.push({ seed, truth, requests: FACES.flatMap((face) => recipe.faces[face].requests) });
+    }
+  }, 3_600_000);
+
+  it("gives truths that the schema takes, numbered in order of place", () => {
+    for (const { truth } of made) {
+      expect(truthSchema.safeParse(truth).error).toBeUndefined();
+      for (const face of FACES) {
+        const items = truth.items.filter((item) => item.face === face);
+        expect(items.map((item) => item.id)).toEqual(items.map((_, n) => `${face}-${n + 1}`));
+        for (let n = 1; n < items.length; n++) expect(items[n].start).toBeGreaterThanOrEqual(items[n - 1].start);
+      }
+    }
+  });
+
+  it("keeps every item and its outline on the plate", () => {
+    for (const { truth, seed } of made) {
+      const { length, width } = truth.joint;
+      for (const item of truth.items) {
+        const points = [...item.outline, item.worst, [item.start, item.across], [item.end, item.across]];
+        for (const [x, y] of points) {
+          expect(x, `${seed} ${item.id}`).toBeGreaterThanOrEqual(-0.5);
+          expect(x, `${seed} ${item.id}`).toBeLessThanOrEqual(length + 0.5);
+          expect(Math.abs(y), `${seed} ${item.id}`).toBeLessThanOrEqual(width / 2);
+        }
+      }
+    }
+  });
+
+  it("records what the catalogue records, and nothing smaller", () => {
+    for (const { truth, seed } of made) {
+      for (const item of truth.items.filter(({ neutral }) => !neutral)) {
+        const entry = imperfection(item.type);
+        if (item.size !== null) expect(item.size, `${seed} ${item.id}`).toBeGreaterThanOrEqual(entry.recordedFrom);
+        if (entry.extent === "point") expect(item.end).toBe(item.start);
+        else expect(item.end - item.start, `${seed} ${item.id}`).toBeGreaterThanOrEqual(entry.recordedLength);
+      }
+    }
+  });
+
+  it("finds nearly everything that was planted, where it was planted", () => {
+    let planted = 0;
+    let found = 0;
+    for (const { truth, requests } of made) {
+      for (const request of requests.filter(({ type }) => !DECOYS.has(type))) {
+        planted++;
+        const middle = request.x + request.length / 2;
+        const isFound = truth.items.some(
+          (item) =>
+            !item.neutral &&
+            item.type === request.type &&
+            request.id.startsWith(item.face) &&
+            Math.abs((item.start + item.end) / 2 - middle) < 8,
+        );
+        if (isFound) found++;
+      }
+    }
+    expect(found / planted).toBeGreaterThan(0.95);
+  });
+
+  it("holds nothing but what was planted, the plates' step and ordinary stops", () => {
+    for (const { truth, requests, seed } of made) {
+      for (const item of truth.items) {
+        if (item.type === "linear-misalignment" || (item.type === "poor-restart" && item.neutral)) continue;
+        const isAsked = requests.some(
+          (request) =>
+            (LISTED_AS[request.type] ?? request.type) === item.type &&
+            request.id.startsWith(item.face) &&
+            item.start < request.x + request.length + 10 &&
+            item.end > request.x - 10,
+        );
+        expect(isAsked, `${seed} ${item.id} ${item.type}`).toBe(true);
+      }
+    }
+  });
+
+  it("never charges a decoy", () => {
+    for (const { truth, requests } of made) {
+      for (const decoy of requests.filter(({ type }) => DECOYS.has(type))) {
+        const items = truth.items.filter(
+          (item) =>
+            item.type === LISTED_AS[decoy.type] &&
+            decoy.id.startsWith(item.face) &&
+            Math.abs(item.across) > 0 &&
+            Math.sign(item.across) === Math.sign(decoy.y ?? decoy.side) &&
+            Math.abs((item.start + item.end) / 2 - decoy.x - decoy.length / 2) < 8,
+        );
+        for (const item of items) expect(item.neutral).toBe(true);
+      }
+    }
+  });
+
+  it("leaves five or more imperfections to be found on most caps and shows every type", () => {
+    const recorded = made.map(({ truth }) => truth.items.filter((item) => item.face === "cap" && !item.neutral).length);
+    expect(recorded.filter((count) => count >= 5).length).toBeGreaterThan(0.85 * SEEDS);
+    const seen = new Set(made.flatMap(({ truth }) => truth.items.filter((i) => !i.neutral).map(({ type }) => type)));
+    expect(IMPERFECTION_TYPES.filter((type) => !seen.has(type))).toEqual([]);
+  });
+});
