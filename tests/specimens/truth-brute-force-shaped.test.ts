@@ -295,5 +295,13 @@ describe.each(["brute 1", "brute 2"])("truth of shaped imperfections, seed %s", 
       compare("across", item.across, second.across, PLACE_TOLERANCE);
     });
     expect(disagreements).toEqual([]);
+    // the recipe draws sizes in bands: on the whole, what comes out has to be what was asked
+    const shares = found.flatMap((item, n) => (item?.size ? [item.size / asked[n].severity] : []));
+    const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
+    expect(mean).toBeGreaterThan(0.9);
+    expect(mean).toBeLessThan(1.15);
+    found.forEach((item, n) => {
+      expect(item?.neutral, asked[n].type).toBe(asked[n].type === "shallow-undercut");
+    });
   });
 });

@@ -14,7 +14,7 @@ import { drawEnds, type Envelope, evenedOut, largestAlong, unevenEnvelope } from
 const THRESHOLD = 0.2;
 const BRIDGE = 4;
 /** What crevice and worn corner add to a shallow fusion line, mm. */
-const CREVICE = 0.2;
+const CREVICE = 0.14;
 
 /** One edge of the groove that stays open, mm. */
 interface OpenSide {

@@ -119,7 +119,6 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
         range: { from: from - EASED, to: to + EASED },
         threshold: THRESHOLD,
         bridge: BRIDGE,
-        centre: 0,
       });
       return found && truthItem(work, request.id, "overlap", found);
     },

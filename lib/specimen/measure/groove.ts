@@ -16,7 +16,7 @@ export interface GrooveSearch {
 }
 
 /** Window across in which an undercut or a shrinkage groove is sounded: from inside the toe to outside it. */
-export const TOE_WINDOW = { inside: 0.8, outside: 3 };
+const TOE_WINDOW = { inside: 0.8, outside: 3 };
 const TOE_AVERAGED = 0.3;
 
 /**

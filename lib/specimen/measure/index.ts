@@ -1,11 +1,11 @@
 export { type AcrossSearch, measureCrown } from "./crown";
 export type { Finished, Heights, Measured, Range, Side } from "./finished";
-export { type GrooveSearch, measureAlongEdge, measureToeGroove, TOE_WINDOW } from "./groove";
+export { type GrooveSearch, measureAlongEdge, measureToeGroove } from "./groove";
 export { type MeasuredHole, measureHole } from "./hole";
 export { betweenEdges, betweenToes, type ChordEnds, measureHollow } from "./hollow";
 export { type MaskExtent, measureMaskExtent, type Region } from "./mask-extent";
 export { stepBetweenPlates } from "./misalignment";
-export { LIP_INSIDE, LIP_RISE, measureOverlap, type OverlapSearch } from "./overlap";
+export { measureOverlap, type OverlapSearch } from "./overlap";
 export { type PlateLine, plateBeside, plateChord, plateLine } from "./plate-line";
 export { bandOutline, type Sounding, soundColumn } from "./sounding";
 export { longestStretch, type Stretch } from "./stretch";
