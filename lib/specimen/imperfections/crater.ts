@@ -25,7 +25,7 @@ export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random:
     humpLength: 6,
     shift: random.normal(0, 0.25),
     widen: 0.2,
-    wetting: random.uniform(1.2, 2),
+    wetting: random.uniform(2.2, 3.2),
     rearRadius,
     lapSeed: random.seed(),
   } satisfies Partial<Segment>);

@@ -16,7 +16,7 @@ interface Globule {
   readonly radius: number;
 }
 
-const DENSITY = 2.9;
+const DENSITY = 3.3;
 
 /** A swarm that thins out towards its ends and away from the weld, in bursts; a few reach far. */
 function drawSwarm(random: RandomStream, length: number, coarse: number): Globule[] {
@@ -31,7 +31,7 @@ function drawSwarm(random: RandomStream, length: number, coarse: number): Globul
     // Those between the bursts lie at about even steps, so that the patch hangs together over the length asked.
     const share = gathered ? clamp(burst.at + random.normal(0, 0.1), 0, 1) : (n + random.uniform(0, 1)) / count;
     const out = gathered ? Math.abs(burst.out + random.normal(0, 1.8)) : Math.abs(random.normal(0, 4.2));
-    const radius = clamp(random.logNormal(0.28 * coarse, 0.48), 0.14, 0.95);
+    const radius = clamp(random.logNormal(0.25 * coarse, 0.5), 0.14, 0.8);
     return { x: (share - 0.5) * (length - 2 * radius), out: 0.5 + radius + out, radius };
   });
 }
