@@ -134,7 +134,7 @@ const alongEdge =
       const low = side > 0 ? edge - inside : -edge - outside;
       return largest(low, low + inside + outside, (y) => line(y) - heightAt(surface, x, y));
     });
-    return longest(near, 0.15, 4);
+    return longest(near, 0.2, 4);
   };
 
 /** Depth below the line between the plates at two places, sounded over the middle share of it. */

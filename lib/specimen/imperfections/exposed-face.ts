@@ -85,7 +85,8 @@ export function cutExposedFace(work: FaceWork, face: ExposedFace): ExposedTrace 
       const down = Math.min(face.floor, roundedFall(inside) * face.slope);
       const relief = preparedRelief(preparation, x, inside) * ease(0, 0.2, inside);
       const target = strip.parent[k] - down - nick + relief;
-      const kept = Math.max(strip.z[k] - 0.05, target);
+      // near its corner the face is cut to its true depth; further down the foot of the bead and the layer below stay
+      const kept = Math.max(target, strip.z[k] - mix(3, 0.05, ease(0.2, 0.45, inside)));
       strip.z[k] += (kept - strip.z[k]) * 0.85;
     }
     const gap = cutCrevice(work, face, k, x, toBead, open);

@@ -87,8 +87,8 @@ export function setBackAlong(edge: MissedEdge): (x: number) => number {
 export function cornerAlong(work: FaceWork, seed: number): (x: number) => number {
   const { groove } = work.plan;
   return (x) => {
-    const melted = ease(0.05, 0.75, gradient1(x / 3.9, seed + 13) + 0.45 * gradient1(x / 1.4, seed + 14));
-    return groove + 0.06 * gradient1(x / 11, seed + 2) + 0.03 * gradient1(x / 2.2, seed + 12) + 0.22 * melted;
+    const melted = clamp(gradient1(x / 4.6, seed + 13) + 0.35 * gradient1(x / 1.9, seed + 14), 0, 1) ** 1.4;
+    return groove + 0.05 + 0.06 * gradient1(x / 11, seed + 2) + 0.03 * gradient1(x / 2.2, seed + 12) + 0.3 * melted;
   };
 }
 

@@ -7,14 +7,15 @@ import { cutExposedFace, type ExposedFace, type ExposedTrace, paintExposedFace }
 import { truthItem } from "./found";
 import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
 
-const THRESHOLD = 0.15;
+/** A worn corner alone is shallower, mm. */
+const THRESHOLD = 0.2;
 const BRIDGE = 4;
 const WINDOW = { inside: 1.3, outside: 0.15 };
 
 /**
  * Lack of root fusion: the root bead took on one plate only, the other root edge stands beside it with a dark, broken
  * line. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the gap's edge, from 1.3 mm inside to 0.15 mm
- * outside it, threshold 0.15 mm, fused bridges up to 4 mm.
+ * outside it, threshold 0.2 mm, fused bridges up to 4 mm.
  */
 export const buildRootFusion: FeatureBuilder = (request, random) => {
   const depth = request.severity;
@@ -26,8 +27,8 @@ export const buildRootFusion: FeatureBuilder = (request, random) => {
 
   function planGap(work: FaceWork): void {
     const { plan, strip } = work;
-    forColumns(strip.grid, range.from - 4, range.to + 4, (i, x) => {
-      const share = ease(range.from - 4, range.from + 5, x) * ease(range.to + 4, range.to - 5, x);
+    forColumns(strip.grid, range.from - 9, range.to + 9, (i, x) => {
+      const share = ease(range.from - 9, range.from, x) * ease(range.to + 9, range.to, x);
       plan.fill[i] = mix(plan.fill[i], -depth * (0.82 + 0.16 * gradient1(x / 3, seed + 5)), share);
       plan.runs[0].height[i] += 0.3 * depth * edge.envelope(x);
     });

@@ -6,7 +6,8 @@ import { cutExposedFace, type ExposedFace, type ExposedTrace, paintExposedFace }
 import { truthItem } from "./found";
 import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
 
-const THRESHOLD = 0.15;
+/** A worn corner alone is shallower, mm. */
+const THRESHOLD = 0.2;
 const BRIDGE = 4;
 /** Sounded from this far inside the corner of the bevel to this far outside it, mm. */
 const WINDOW = { inside: 1.6, outside: 0.1 };
@@ -14,7 +15,7 @@ const WINDOW = { inside: 1.6, outside: 0.1 };
 /**
  * Lack of side-wall fusion open to the surface: the outer run stops short of the bevel, whose face stays visible along a
  * broken slot. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the groove's edge, from 1.6 mm inside to
- * 0.1 mm outside it, threshold 0.15 mm, fused bridges up to 4 mm.
+ * 0.1 mm outside it, threshold 0.2 mm, fused bridges up to 4 mm.
  */
 export const buildSidewallFusion: FeatureBuilder = (request, random) => {
   const depth = request.severity;
@@ -26,8 +27,8 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
   /** The layer below has to lie as deep as the slot; it sinks over a longer way than the toe, or every run would step. */
   function lowerLayerBelow(work: FaceWork): void {
     const { plan, strip } = work;
-    forColumns(strip.grid, range.from - 4, range.to + 4, (i, x) => {
-      const share = ease(range.from - 4, range.from + 5, x) * ease(range.to + 4, range.to - 5, x);
+    forColumns(strip.grid, range.from - 9, range.to + 9, (i, x) => {
+      const share = ease(range.from - 9, range.from, x) * ease(range.to + 9, range.to, x);
       const before = plan.fill[i];
       plan.fill[i] = mix(before, -0.92 * depth, share);
       for (const run of plan.runs) run.height[i] += 0.35 * Math.max(0, before - plan.fill[i]);
@@ -53,7 +54,7 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
         corner: cornerAlong(work, edge.seed),
         shown: (x) => ease(0, 0.3, setBack(x)),
         slope: work.plan.wallSlope,
-        floor: Number.POSITIVE_INFINITY,
+        floor: 0.92 * depth,
         crevice: 0.16 * depth,
         gaping: 0.3,
         beyondCentre: 0,
