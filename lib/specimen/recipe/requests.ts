@@ -32,6 +32,8 @@ interface Drawing {
 const TRIES_PER_FEATURE = 90;
 /** After so many faces that did not fit, one indication less is asked for. */
 const TRIES_PER_COUNT = 8;
+/** Above 1: small imperfections are commoner than large ones. */
+const SMALL_ONES = 1.5;
 /** An ordinary stop takes this much room along the weld on its run, mm. */
 const STOP_ROOM = 7;
 /** A planted stop is no nearer than this to another stop of its run, or the builders would move that, mm. */
@@ -169,7 +171,7 @@ function requestOf(drawing: Drawing, row: BlueprintRow, place: Place, random: Ra
     x: place.x,
     length: row.length[1] === 0 ? 0 : place.length,
     side: place.side,
-    severity: random.uniform(...row.severity),
+    severity: mix(row.severity[0], row.severity[1], random.uniform(0, 1) ** SMALL_ONES),
     ...(row.variants && { variant: random.pick(row.variants) }),
     ...((row.site === "run" || row.site === "stop") && { run: place.run }),
     ...(place.y !== undefined && { y: place.y }),
