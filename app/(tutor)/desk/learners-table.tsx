@@ -47,8 +47,8 @@ export function LearnersTable({ learners, renew: action }: LearnersTableProps) {
           <thead className="text-sm text-ink-2">
             <tr>
               <th className="py-2 font-medium">Learner</th>
-              <th className="py-2 pr-6 text-right font-medium whitespace-nowrap">Handed in</th>
-              <th className="py-2 pr-6 text-right font-medium">Unfinished</th>
+              <th className="py-2 pr-4 text-right font-medium whitespace-nowrap">Handed in</th>
+              <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
               <th className="py-2 font-medium">Last plate</th>
               {FACES.map((face) => (
                 <th key={face} className="py-2 font-medium">
@@ -63,12 +63,12 @@ export function LearnersTable({ learners, renew: action }: LearnersTableProps) {
           <tbody>
             {learners.map(({ person, openCount, handedIn }) => (
               <tr key={person.id} className="border-t border-line">
-                <th scope="row" className="py-2 pr-4 font-medium whitespace-nowrap">
+                <th scope="row" className="py-2 pr-4 font-medium">
                   {person.name}
                   <span className="block font-mono text-sm font-normal text-ink-2">{person.signInName}</span>
                 </th>
-                <td className="py-2 pr-6 text-right">{handedIn.length}</td>
-                <td className="py-2 pr-6 text-right">{openCount}</td>
+                <td className="py-2 pr-4 text-right">{handedIn.length}</td>
+                <td className="py-2 pr-4 text-right">{openCount}</td>
                 <LastPlate last={handedIn[0]} />
                 <td className="py-2 text-right whitespace-nowrap">
                   <form action={send}>
