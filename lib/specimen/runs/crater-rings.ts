@@ -11,6 +11,8 @@ export interface CraterRings {
 
 const NONE: CraterRings = { relief: 0, share: 0, dish: 0 };
 const OUTERMOST = 1.25;
+/** Where the dish runs out, in radii. */
+const RIM = 1.15;
 
 /** True where a crater may show at a travel, so that the rest of the run need not ask. */
 export const isNearCrater = (crater: CraterDish, travel: number): boolean =>
@@ -35,6 +37,6 @@ export function craterRings(
   return {
     relief: ring * (0.35 + 0.5 * r),
     share: ease(1.2, 0.75, r),
-    dish: r < 1 ? crater.depth * (1 - r * r) ** 1.25 * (0.9 + 0.25 * bend) : 0,
+    dish: r < RIM ? crater.depth * (1 - (r / RIM) ** 2) ** 1.6 * (0.9 + 0.25 * bend) : 0,
   };
 }

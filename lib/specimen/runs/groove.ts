@@ -1,6 +1,7 @@
 import { clamp, ease, mix } from "../../math";
 import { forEachPixel, type Grid, gradient1, gradient2, nearestRow } from "../../surface";
 import { type Colour, mixMaterial } from "../field";
+import { between } from "../imperfections/tones";
 import type { FaceWork } from "../work";
 import { blend, WELD_TONES as TONES } from "./tones";
 
@@ -62,7 +63,7 @@ function paintPreparation(
 ): void {
   const share = ease(0, 0.12, inside);
   const cut = clamp(0.5 + 0.6 * gradient2(x / 1.3, y / 0.5, seed + 7) + 0.4 * gradient1(x / 6, seed + 9), 0, 1);
-  const wall: Colour = blend(TONES.oxidePale, TONES.steel, 0.65 * cut);
+  const wall: Colour = between(TONES.oxidePale, TONES.steel, 0.65 * cut);
   mixMaterial(work.strip, k, onWall ? wall : TONES.oxide, onWall ? 0.55 : 0.65, onWall ? 0.4 : 0.25, share);
   work.strip.brush[k] *= 1 - share;
   if (isRoot && !onWall) mixMaterial(work.strip, k, TONES.slag, 0.8, 0, 0.8);

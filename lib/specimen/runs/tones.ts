@@ -1,5 +1,5 @@
 import type { Colour } from "../field";
-import { between, linear } from "../imperfections/tones";
+import { linear } from "../imperfections/tones";
 
 /** Colours of weld metal and of the joint under it; linear light. */
 export const WELD_TONES = {
@@ -16,5 +16,3 @@ export const WELD_TONES = {
   blue: linear("#434d62"),
   brown: linear("#584a3c"),
 } as const satisfies Record<string, Colour>;
-
-export const blend = between;
