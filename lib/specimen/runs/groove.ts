@@ -3,7 +3,7 @@ import { forEachPixel, type Grid, gradient1, gradient2, nearestRow } from "../..
 import { type Colour, mixMaterial } from "../field";
 import { between } from "../imperfections/tones";
 import type { FaceWork } from "../work";
-import { blend, WELD_TONES as TONES } from "./tones";
+import { WELD_TONES as TONES } from "./tones";
 
 /** Wear of the prepared edges: waver of the corner, its rounding, and nicks; mm. */
 const CORNER = { waver: 0.05, wavelength: 30, rounding: 0.06, roundedOver: 0.15 };
