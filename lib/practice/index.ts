@@ -1,2 +1,2 @@
 export { MAX_OPEN_PRACTICES, type Practice, type PracticeState, type SectionMark } from "./practice";
-export { answerSave, type SaveAnswer } from "./save";
+export { answerSave, type SaveAnswer, type WritingWindow } from "./save";

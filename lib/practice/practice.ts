@@ -18,6 +18,8 @@ export interface Practice {
   readonly report: Report;
   /** Number of the last save that was accepted; 0 before the first. */
   readonly sequence: number;
+  /** The window that sent it; null before the first save and where the sender did not say. */
+  readonly windowId: string | null;
   readonly startedAt: Date;
   readonly savedAt: Date | null;
   readonly handedInAt: Date | null;

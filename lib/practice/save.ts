@@ -3,17 +3,26 @@ import type { Practice } from "./practice";
 
 export type SaveAnswer = "accept" | "repeat" | "stale" | "handed-in";
 
+/** Which window writes, and the newest version it had seen on the server when it began the edits it sends. */
+export interface WritingWindow {
+  readonly id: string;
+  readonly base: number;
+}
+
 /**
- * What to do with a save of `report` numbered `sequence`, when `stored` is what is kept. A higher number is newer and is
- * accepted; the very same save again is a repeat (a packet sent twice); anything else is stale: another window is ahead.
+ * What to do with a save of `report` numbered `sequence`, when `stored` is what is kept. A higher number is accepted
+ * unless it comes from a window that has not seen what another window saved meanwhile; the very same save again is a
+ * repeat (a packet sent twice); anything else is stale: another window is ahead.
  */
 export function answerSave(
-  stored: Pick<Practice, "state" | "sequence" | "report">,
+  stored: Pick<Practice, "state" | "sequence" | "report" | "windowId">,
   sequence: number,
   report: Report,
+  window?: WritingWindow,
 ): SaveAnswer {
   if (stored.state === "handed-in") return "handed-in";
-  if (sequence > stored.sequence) return "accept";
+  const hasSeen = !window || stored.sequence <= window.base || stored.windowId === window.id;
+  if (sequence > stored.sequence) return hasSeen ? "accept" : "stale";
   return sequence === stored.sequence && isSameReport(stored.report, report) ? "repeat" : "stale";
 }
 

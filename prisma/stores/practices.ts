@@ -1,4 +1,4 @@
-import type { Practice, SectionMark } from "@/lib/practice";
+import type { Practice, SectionMark, WritingWindow } from "@/lib/practice";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
 import type { Truth } from "@/lib/specimen";
@@ -71,11 +71,22 @@ export async function replaceSpecimen(id: string, from: string, to: string): Pro
   return count === 1;
 }
 
-/** Stores a report under its number, unless a newer one is there or the practice is handed in: then false. */
-export async function saveReport(id: string, sequence: number, report: Report, savedAt: Date): Promise<boolean> {
+export interface Save {
+  readonly sequence: number;
+  readonly report: Report;
+  readonly savedAt: Date;
+  readonly window?: WritingWindow;
+}
+
+/**
+ * Stores a report under its number, unless a newer one is there, or one that its window has not seen, or the practice is
+ * handed in: then false.
+ */
+export async function saveReport(id: string, { sequence, report, savedAt, window }: Save): Promise<boolean> {
+  const hasSeen = window && { OR: [{ sequence: { lte: window.base } }, { windowId: window.id }] };
   const { count } = await database().practice.updateMany({
-    where: { id, state: "open", sequence: { lt: sequence } },
-    data: { sequence, savedAt, report: reportColumn.write(report) },
+    where: { id, state: "open", sequence: { lt: sequence }, ...hasSeen },
+    data: { sequence, savedAt, report: reportColumn.write(report), windowId: window?.id ?? null },
   });
   return count === 1;
 }
@@ -171,7 +182,7 @@ export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerR
 type PracticeRow = Omit<PracticeModel, "truth"> & { readonly attempts: readonly Omit<AttemptModel, "result">[] };
 
 function practiceOf(row: PracticeRow): Practice {
-  const { id, userId, specimenId, sequence, startedAt, savedAt, handedInAt } = row;
+  const { id, userId, specimenId, sequence, windowId, startedAt, savedAt, handedInAt } = row;
   return {
     id,
     userId,
@@ -180,6 +191,7 @@ function practiceOf(row: PracticeRow): Practice {
     passMarks: { cap: row.capPassMark, root: row.rootPassMark },
     report: reportColumn.read(row.report),
     sequence,
+    windowId,
     startedAt,
     savedAt,
     handedInAt,

@@ -15,10 +15,7 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
     // a clean plate is a report as well, and every report that is sent has a number
     if (autosave.saving.newest === 0) autosave.edited(report);
     setProblem(null);
-    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", {
-      sequence: Math.max(1, autosave.saving.newest),
-      report,
-    });
+    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", autosave.latest());
     if (outcome.kind === "ok" || (outcome.kind === "refused" && outcome.code === "already-handed-in")) {
       forgetKeptReport(practiceId);
       autosave.close();

@@ -2,7 +2,7 @@
 import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
 import type { Report } from "@/lib/report";
-import type { KeptReport } from "../report/kept-report";
+import type { NumberedReport } from "../report/kept-report";
 import { type Autosave, latestReport, useAutosave } from "../report/use-autosave";
 
 export interface ReportWriting {
@@ -20,7 +20,7 @@ const step = (state: Writing, event: Step): Writing =>
   event.kind === "replace" ? startWriting(event.report) : write(state, event);
 
 /** The report being written and its way to the server. */
-export function useWriting(practiceId: string, server: KeptReport): ReportWriting {
+export function useWriting(practiceId: string, server: NumberedReport): ReportWriting {
   const [start] = useState(() => latestReport(practiceId, server));
   const [writing, dispatch] = useReducer(step, start.report, startWriting);
   const autosave = useAutosave(practiceId, server.sequence, start);

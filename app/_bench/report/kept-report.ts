@@ -2,12 +2,32 @@ import { z } from "zod";
 import { type Report, reportSchema } from "@/lib/report";
 
 /** A version of the report and its number. */
-export interface KeptReport {
+export interface NumberedReport {
   readonly sequence: number;
   readonly report: Report;
 }
 
-export const keptReportSchema = z.object({ sequence: z.number().int().min(0), report: reportSchema });
+export const numberedReportSchema = z.object({ sequence: z.number().int().min(0), report: reportSchema });
+
+/** Which window writes, and the newest version of the server that it has seen. */
+export interface WritingWindow {
+  readonly id: string;
+  readonly base: number;
+}
+
+/** What a browser keeps and a window sends. */
+export interface KeptReport extends NumberedReport {
+  readonly window: WritingWindow;
+}
+
+const keptReportSchema = numberedReportSchema.extend({
+  window: z.object({ id: z.string(), base: z.number().int().min(0) }),
+});
+
+/** An id for this window; crypto.randomUUID is missing where a workshop's server has no TLS. */
+export function newWindowId(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
 
 const keyOf = (id: string) => `toeline.report.${id}`;
 

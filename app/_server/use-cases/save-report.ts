@@ -7,27 +7,34 @@ import { describeProblem } from "../input-problem";
 import { requireOwnPractice } from "../permissions";
 import { refuse } from "../refusal";
 
-export const saveSchema = z.strictObject({ sequence: z.number().int().min(0), report: reportSchema });
+const windowSchema = z.strictObject({ id: z.string().regex(/^[a-z0-9]{8,40}$/), base: z.number().int().min(0) });
+
+export const saveSchema = z.strictObject({
+  sequence: z.number().int().min(0),
+  report: reportSchema,
+  window: windowSchema.optional(),
+});
 
 /**
  * Keeps a version of the report. Versions are numbered by the window that writes them: a newer number is kept, the very
- * same save again is accepted once more, an older one is refused together with the newer version.
+ * same save again is accepted once more; an older one, and one from a window that has not seen what another window saved
+ * meanwhile, is refused together with the version that is kept.
  */
 export async function saveReport(caller: Caller, id: string, input: unknown) {
   const own = await requireOwnPractice(caller, id);
   if (!own.ok) return own;
   const parsed = saveSchema.safeParse(input);
   if (!parsed.success) return refuse("malformed-report", { problem: describeProblem(parsed.error) });
-  const { sequence, report } = parsed.data;
+  const { sequence, report, window } = parsed.data;
 
   const savedAt = caller.clock();
-  if (answerSave(own.practice, sequence, report) === "accept") {
-    if (await storeReport(id, sequence, report, savedAt)) return { ok: true, sequence, savedAt } as const;
+  if (answerSave(own.practice, sequence, report, window) === "accept") {
+    if (await storeReport(id, { sequence, report, savedAt, window })) return { ok: true, sequence, savedAt } as const;
   }
   // what is stored may have changed since it was read
   const now = await requireOwnPractice(caller, id);
   if (!now.ok) return now;
-  switch (answerSave(now.practice, sequence, report)) {
+  switch (answerSave(now.practice, sequence, report, window)) {
     case "repeat":
       return { ok: true, sequence, savedAt: now.practice.savedAt ?? savedAt } as const;
     case "handed-in":

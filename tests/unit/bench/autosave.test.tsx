@@ -15,7 +15,7 @@ let autosave: Autosave;
 const server = vi.fn<(body: { sequence: number; report: Report }) => Response | Promise<Response>>();
 
 function Probe({ start }: { start: { sequence: number; report: Report } }) {
-  autosave = useAutosave("try", 0, start);
+  autosave = useAutosave("try", 0, { ...start, window: { id: "thiswindow", base: 0 } });
   return null;
 }
 
@@ -87,7 +87,11 @@ describe("autosave", () => {
     expect(autosave.newer).toEqual(newer);
     act(() => autosave.keepThis());
     await wait(900);
-    expect(server).toHaveBeenLastCalledWith({ sequence: 41, report: reportOf("a", "b") });
+    expect(server).toHaveBeenLastCalledWith({
+      sequence: 41,
+      report: reportOf("a", "b"),
+      window: { id: "thiswindow", base: 40 },
+    });
   });
 
   it("goes on from the newer version when that is wanted", async () => {

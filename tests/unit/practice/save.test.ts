@@ -7,7 +7,7 @@ const call: Call = { id: "a", face: "cap", type: "surface-pore", start: 10, end:
 const reportAt = (start: number): Report => ({ version: 1, calls: [{ ...call, start }] });
 
 describe("which save is kept", () => {
-  const stored = { state: "open", sequence: 4, report: reportAt(4) } as const;
+  const stored = { state: "open", sequence: 4, report: reportAt(4), windowId: "left" } as const;
   test.each([
     ["a higher number", 5, reportAt(9), "accept"],
     ["a higher number with the same report", 7, reportAt(4), "accept"],
@@ -16,6 +16,14 @@ describe("which save is kept", () => {
     ["a lower number", 3, reportAt(4), "stale"],
   ] as const)("%s", (_case, sequence, report, answer) => {
     expect(answerSave(stored, sequence, report)).toBe(answer);
+  });
+
+  test.each([
+    ["a window that has seen the last save", { id: "right", base: 4 }, "accept"],
+    ["the window of the last save, whose answer was lost", { id: "left", base: 2 }, "accept"],
+    ["a window that was cut off while another one saved", { id: "right", base: 3 }, "stale"],
+  ] as const)("%s", (_case, window, answer) => {
+    expect(answerSave(stored, 20, reportAt(9), window)).toBe(answer);
   });
 
   test("none after handing in, not even a repeat", () => {
@@ -29,14 +37,15 @@ describe("which save is kept", () => {
       .chain((sequences) => fc.array(fc.constantFrom(...sequences), { minLength: 1 }));
     fc.assert(
       fc.property(packets, (sequences) => {
-        let kept: { state: "open"; sequence: number; report: Report } = {
+        let kept: { state: "open"; sequence: number; report: Report; windowId: null } = {
           state: "open",
           sequence: 0,
           report: EMPTY_REPORT,
+          windowId: null,
         };
         for (const sequence of sequences) {
           const report = reportAt(sequence);
-          if (answerSave(kept, sequence, report) === "accept") kept = { state: "open", sequence, report };
+          if (answerSave(kept, sequence, report) === "accept") kept = { ...kept, sequence, report };
         }
         expect(kept.sequence).toBe(Math.max(...sequences));
         expect(kept.report).toEqual(reportAt(kept.sequence));

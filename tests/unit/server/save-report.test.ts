@@ -47,6 +47,27 @@ describe("the order of saves", () => {
     expect(await readPractice(id)).toMatchObject({ sequence: 2, report: CAP_ONLY });
   });
 
+  test("a window that was cut off cannot write over what another one saved meanwhile", async () => {
+    const { learner } = await openTestWorkshop();
+    const id = await openPractice(learner);
+    const left = { id: "leftwindow", base: 0 };
+    const right = { id: "rightwindow", base: 0 };
+    expect(await saveReport(learner, id, { sequence: 3, report: CAP_ONLY, window: left })).toMatchObject({ ok: true });
+    const cutOff = { sequence: 30, report: EMPTY_REPORT, window: right };
+    expect(await saveReport(learner, id, cutOff)).toEqual({
+      ok: false,
+      code: "stale-save",
+      sequence: 3,
+      report: CAP_ONLY,
+    });
+    // the same window goes on even where the answer to its last save was lost
+    expect(await saveReport(learner, id, { sequence: 5, report: CAP_ONLY, window: left })).toMatchObject({ ok: true });
+    // and the other one once it has seen it
+    const seen = { ...cutOff, window: { ...right, base: 5 } };
+    expect(await saveReport(learner, id, seen)).toMatchObject({ ok: true, sequence: 30 });
+    expect(await readPractice(id)).toMatchObject({ sequence: 30, report: EMPTY_REPORT, windowId: "rightwindow" });
+  });
+
   test("of many that arrive at once in any order, the highest number stays", async () => {
     const { learner } = await openTestWorkshop();
     const id = await openPractice(learner);

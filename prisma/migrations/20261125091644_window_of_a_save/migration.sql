@@ -1,0 +1,4 @@
+-- AlterTable
+ALTER TABLE "Practice" ADD COLUMN "windowId" TEXT;
+
+
