@@ -13,16 +13,19 @@ interface LineItemProps {
   readonly isChosen: boolean;
   /** A miss keeps its answer covered until the reader asks for it. */
   readonly isCovered: boolean;
+  /** Which of the section's misses it is, counted along the weld. */
+  readonly missNumber: number;
   onChoose(): void;
   onUncover(): void;
 }
 
 /** One line of the account: closed a sign, a title and its marks; open the whole arithmetic. */
-export function LineItem({ line, truths, calls, isChosen, isCovered, onChoose, onUncover }: LineItemProps) {
+export function LineItem({ line, truths, calls, isChosen, isCovered, missNumber, onChoose, onUncover }: LineItemProps) {
   const { title, story } = lineWords(line, truths, calls);
   const sign = SIGNS[line.kind];
+  const hasArithmetic = line.parts.length > 0 || line.cost !== 0;
   return (
-    <li className={`border-t border-line ${isChosen ? "bg-paper-2" : ""}`}>
+    <li className={`break-inside-avoid border-t border-line ${isChosen ? "bg-paper-2" : ""}`}>
       <button
         type="button"
         aria-expanded={isChosen}
@@ -31,7 +34,9 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, onChoose, o
       >
         <Sign kind={line.kind} />
         <span className="min-w-0 flex-1">
-          <span className="block font-medium">{isCovered ? `Look again ${vagueStretch(truths[0])}` : title}</span>
+          <span className="block font-medium">
+            {isCovered ? `Miss ${missNumber}: look again ${vagueStretch(truths[0]).words}` : title}
+          </span>
           <span className="block text-sm text-ink-2">{sign.words}</span>
         </span>
         <span className="text-right whitespace-nowrap">
@@ -39,8 +44,14 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, onChoose, o
           {line.worth > 0 && <span className="text-sm text-ink-2"> of {marks(line.worth)}</span>}
         </span>
       </button>
+      {!isChosen && !isCovered && hasArithmetic && (
+        <div className="hidden px-3 pb-3 print:block">
+          <p className="text-sm">{story}</p>
+          <PartTable line={line} />
+        </div>
+      )}
       {isChosen && (
-        <div className="px-3 pb-4 pl-13">
+        <div className="px-3 pb-4 xl:pl-13">
           {isCovered ? (
             <>
               <p className="text-sm">
@@ -48,7 +59,11 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, onChoose, o
               </p>
               <button
                 type="button"
-                onClick={onUncover}
+                onClick={(event) => {
+                  // the button goes away: the focus belongs on its line, not on the page
+                  event.currentTarget.closest("li")?.querySelector("button")?.focus();
+                  onUncover();
+                }}
                 className="mt-2 min-h-11 cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper"
               >
                 Show me what was there
@@ -57,7 +72,7 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, onChoose, o
           ) : (
             <>
               <p className="text-sm">{story}</p>
-              {line.parts.length > 0 || line.cost !== 0 ? <PartTable line={line} /> : null}
+              {hasArithmetic && <PartTable line={line} />}
             </>
           )}
         </div>

@@ -41,7 +41,7 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
     case "missed":
       return {
         title: truthTitle(truths),
-        story: `Nobody called this one. ${imperfection(truths[0].type).looks}`,
+        story: `You did not call this one. ${imperfection(truths[0].type).looks}`,
       };
     case "split":
       return {
@@ -85,28 +85,41 @@ const percent = (share: number) => `${Math.round(share * 100)} %`;
 
 const PART_LOSSES: Readonly<Record<Part, string>> = {
   found: "its place",
-  type: "what it is",
-  start: "where it starts",
-  end: "where it ends",
-  size: "its size",
-  across: "where it lies across",
+  type: "the name",
+  start: "the start",
+  end: "the end",
+  size: "the size",
+  across: "the place across",
 };
 
-/** Names the parts that lost most, dearest first. */
+/** Why a line did not earn all of its marks: its place first, since that scales everything, then the dearest parts. */
 function partlyStory(line: AccountLine): string {
+  const found = line.earned > 0 ? "You found it" : "You called something here, but too little of it fits";
   const lost = line.parts
-    .filter((part) => part.full - part.earned >= 10)
-    .sort((a, b) => b.full - b.earned - (a.full - a.earned))
-    .slice(0, 2);
-  if (lost.length === 0) return "You found it.";
-  const words = lost.map((part) => `${PART_LOSSES[part.part]} (${marks(part.full - part.earned)} marks)`);
-  return `You found it, but lost marks on ${words.join(" and ")}.`;
+    .filter(({ part, share, full }) => part !== "found" && full * (1000 - share) >= 10_000)
+    .sort((a, b) => b.full * (1000 - b.share) - a.full * (1000 - a.share))
+    .slice(0, 2)
+    .map(({ part }) => PART_LOSSES[part]);
+  const off = placeWords(line);
+  const story =
+    lost.length > 0 ? `${found}, but ${lost.join(" and ")} ${lost.length > 1 ? "are" : "is"} off.` : `${found}.`;
+  return off ? `${story} ${off}` : story;
+}
+
+/** Why every mark of a line is scaled down: the call is not quite in its place. Null where it is. */
+export function placeWords({ place }: AccountLine): string | null {
+  if (!place || place.share === 1000) return null;
+  const isAlong = place.stickOut > place.stickOutTolerance;
+  const isBeside = place.beside > place.besideTolerance;
+  const along = isAlong ? `reaches ${mm(place.stickOut)} past it (in full up to ${mm(place.stickOutTolerance)})` : "";
+  const beside = isBeside ? `lies ${mm(place.beside)} beside it (in full up to ${mm(place.besideTolerance)})` : "";
+  return `Your call ${[along, beside].filter(Boolean).join(" and ")}, so every mark of this line counts ${percent(place.share / 1000)}.`;
 }
 
 /** Where to look again for a miss without giving it away: a stretch of 50 mm in which it begins. */
-export function vagueStretch(truth: Pick<TruthView, "start">): string {
+export function vagueStretch(truth: Pick<TruthView, "start">): { readonly words: string; readonly middle: number } {
   const from = Math.min(250, Math.floor(truth.start / 50) * 50);
-  return `between ${from} and ${from + 50} mm`;
+  return { words: `between ${from} and ${from + 50} mm`, middle: from + 25 };
 }
 
 export const PART_NAMES: Readonly<Record<Part, string>> = {

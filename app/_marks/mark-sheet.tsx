@@ -4,6 +4,7 @@ import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_
 import type { AccountLine } from "@/lib/results";
 import { FACES, type Face } from "@/lib/weld";
 import { callHighlight, truthHighlight } from "./highlights";
+import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
 import { SectionAccount } from "./section-account";
 import type { SheetView } from "./sheet-view";
@@ -26,12 +27,16 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
   const misses = FACES.flatMap((face) => sheet.sections[face].lines).filter((line) => line.kind === "missed");
   const place = placeOf(sheet, chosen);
+  const truthOf = (line: AccountLine) => sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0 };
 
   const choose = (line: AccountLine) => {
     if (line === chosen) return setChosen(null);
     setChosen(line);
     const target = placeOf(sheet, line);
-    if (target && !isCovered(line)) view.current?.focus(target.x, target.y, target.face);
+    if (!target) return;
+    // a covered miss: to its face and its stretch of the weld, no nearer
+    if (isCovered(line)) view.current?.focus(vagueStretch(truthOf(line)).middle, 0, target.face);
+    else view.current?.focus(target.x, target.y, target.face);
   };
   const uncover = (line: AccountLine) => {
     setUncovered(new Set([...uncovered, line]));
@@ -57,12 +62,12 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   }, [sheet, uncovered, chosen]);
 
   return (
-    <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(24rem,5fr)_7fr]">
+    <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
       <div className="order-2 space-y-5 lg:order-1">
         {misses.length > 0 && (
           <button
             type="button"
-            className="min-h-11 w-full cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper-2 disabled:opacity-60"
+            className="min-h-11 w-full cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper-2 disabled:opacity-60 print:hidden"
             disabled={misses.every((line) => uncovered.has(line))}
             onClick={() => setUncovered(new Set(misses))}
           >
@@ -84,7 +89,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           />
         ))}
       </div>
-      <div className="sticky top-3 order-1 space-y-3 lg:order-2">
+      <div className="sticky top-3 order-1 space-y-3 lg:order-2 print:hidden">
         <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
           <SpecimenView
             sources={sources}

@@ -1,6 +1,6 @@
 import { CATALOGUE, type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { AccountLine, PartAccount } from "@/lib/results";
-import { marks, mm, PART_NAMES } from "./line-words";
+import { marks, mm, PART_NAMES, placeWords } from "./line-words";
 
 /** The arithmetic of one line: what was written, what is true, how far off, how far off was allowed, what it earned. */
 export function PartTable({ line }: { readonly line: AccountLine }) {
@@ -11,8 +11,7 @@ export function PartTable({ line }: { readonly line: AccountLine }) {
           <th className="py-1 pr-2 font-medium">Part</th>
           <th className="py-1 pr-2 font-medium">You wrote</th>
           <th className="py-1 pr-2 font-medium">It is</th>
-          <th className="py-1 pr-2 text-right font-medium whitespace-nowrap">Off by</th>
-          <th className="py-1 pr-2 text-right font-medium whitespace-nowrap">Full to</th>
+          <th className="py-1 pr-2 font-medium">Off by</th>
           <th className="py-1 text-right font-medium">Marks</th>
         </tr>
       </thead>
@@ -33,17 +32,30 @@ export function PartTable({ line }: { readonly line: AccountLine }) {
             </td>
           </tr>
         ))}
+        <CountedAt line={line} />
         <CallPrice line={line} />
       </tbody>
       <tfoot>
         <tr className="border-t-2 border-ink-2 font-semibold">
-          <th scope="row" colSpan={5} className="py-1 pr-2 text-left">
+          <th scope="row" colSpan={4} className="py-1 pr-2 text-left">
             This line
           </th>
           <td className="py-1 text-right">{marks(line.earned)}</td>
         </tr>
       </tfoot>
     </table>
+  );
+}
+
+function CountedAt({ line }: { readonly line: AccountLine }) {
+  const words = placeWords(line);
+  if (!words) return null;
+  return (
+    <tr className="border-t border-line/70">
+      <td colSpan={5} className="py-1 text-ink-2">
+        {words}
+      </td>
+    </tr>
   );
 }
 
@@ -57,7 +69,7 @@ function CallPrice({ line }: { readonly line: AccountLine }) {
         : "Price of the call, partly returned: it is nearly in the right place";
   return (
     <tr className="border-t border-line/70">
-      <th scope="row" colSpan={5} className="py-1 pr-2 text-left font-normal">
+      <th scope="row" colSpan={4} className="py-1 pr-2 text-left font-normal">
         {words}
       </th>
       <td className="py-1 text-right">{marks(line.cost + line.back)}</td>

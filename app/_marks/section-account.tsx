@@ -21,7 +21,7 @@ export function SectionAccount(props: SectionAccountProps) {
   const { result, truths, calls, chosen } = props;
   return (
     <section aria-labelledby={`section-${result.section}`} className="rounded-md border border-line bg-sheet">
-      <h2 id={`section-${result.section}`} className="p-3 text-lg font-semibold">
+      <h2 id={`section-${result.section}`} className="break-after-avoid p-3 text-lg font-semibold">
         {SECTION_NAMES[result.section]}, line by line
       </h2>
       <ol>
@@ -34,6 +34,7 @@ export function SectionAccount(props: SectionAccountProps) {
             calls={calls.filter((call) => line.callIds.includes(call.id))}
             isChosen={line === chosen}
             isCovered={props.isCovered(line)}
+            missNumber={result.lines.slice(0, at + 1).filter(({ kind }) => kind === "missed").length}
             onChoose={() => props.onChoose(line)}
             onUncover={() => props.onUncover(line)}
           />

@@ -22,9 +22,15 @@ function ThresholdBar({ result }: { readonly result: SectionResult }) {
   const { shown, passMark, passed } = result;
   return (
     <div className="mt-3">
-      <div className="relative h-5 bg-paper-2" aria-hidden="true">
-        <div className={`h-full ${passed ? "bg-found" : "bg-missed"}`} style={{ width: `${shown}%` }} />
-        <div className="absolute -top-1 -bottom-1 w-0.5 bg-ink" style={{ left: `${passMark}%` }} />
+      <div className="relative h-5 bg-paper-2 [print-color-adjust:exact] forced-colors:border" aria-hidden="true">
+        <div
+          className={`h-full [print-color-adjust:exact] forced-colors:bg-[CanvasText] ${passed ? "bg-found" : "bg-missed"}`}
+          style={{ width: `${shown}%` }}
+        />
+        <div
+          className="absolute -top-1 -bottom-1 w-0.5 bg-ink [print-color-adjust:exact] forced-colors:bg-[Highlight]"
+          style={{ left: `${passMark}%` }}
+        />
       </div>
       <div className="relative mt-1 h-5 text-xs text-ink-2" aria-hidden="true">
         <span

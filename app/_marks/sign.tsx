@@ -23,14 +23,19 @@ export const SIGNS: Readonly<Record<LineKind, SignLook>> = {
   "neutral-left": LEFT,
   "not-counted": { ...LEFT, words: "not counted" },
   "nothing-to-find": { ...FOUND, words: "clean face" },
-  floor: { ...LEFT, words: "floor" },
+  floor: { ...LEFT, letter: "0", words: "no less than 0" },
 };
 
 export function Sign({ kind }: { readonly kind: LineKind }) {
   const { letter, words, tone, shape } = SIGNS[kind];
   const isDark = shape === "disc";
   return (
-    <svg viewBox="0 0 28 28" className={`size-7 shrink-0 ${tone}`} role="img" aria-label={words}>
+    <svg
+      viewBox="0 0 28 28"
+      className={`size-7 shrink-0 forced-colors:text-[CanvasText] ${tone}`}
+      role="img"
+      aria-label={words}
+    >
       {shape === "disc" && <circle cx="14" cy="14" r="12.5" fill="currentColor" />}
       {shape === "half" && (
         <>

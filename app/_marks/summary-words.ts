@@ -17,7 +17,7 @@ function wentWell({ sections }: SheetView): string {
   const called = totals.reduce((sum, total) => sum + total.indications - total.missed, 0);
   const stray = totals.reduce((sum, total) => sum + total.falseCalls, 0);
   if (there === 0) return stray === 0 ? "You left a clean plate clean." : "The plate was clean.";
-  if (called === 0) return "You have a whole plate of indications to look at again below.";
+  if (called === 0) return `None of the ${there} indications was called. Look at each of them again below.`;
   const calm = stray === 0 && called > 0 ? ", without a single false call" : "";
   return `You found ${called} of ${there} indications${calm}.`;
 }

@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { extentWords, marks, mm, vagueStretch } from "@/app/_marks/line-words";
+import { extentWords, lineWords, marks, mm, vagueStretch } from "@/app/_marks/line-words";
+import type { TruthView } from "@/app/_marks/sheet-view";
+import type { AccountLine } from "@/lib/results";
 
 describe("words of the mark sheet", () => {
   test("lengths carry their unit and at most one decimal", () => {
@@ -20,8 +22,67 @@ describe("words of the mark sheet", () => {
   });
 
   test("a covered miss tells no more than a stretch of 50 mm that holds its start", () => {
-    expect(vagueStretch({ start: 137 })).toBe("between 100 and 150 mm");
-    expect(vagueStretch({ start: 299 })).toBe("between 250 and 300 mm");
-    expect(vagueStretch({ start: 0 })).toBe("between 0 and 50 mm");
+    expect(vagueStretch({ start: 137 })).toEqual({ words: "between 100 and 150 mm", middle: 125 });
+    expect(vagueStretch({ start: 299 }).words).toBe("between 250 and 300 mm");
+    expect(vagueStretch({ start: 0 }).words).toBe("between 0 and 50 mm");
+  });
+});
+
+describe("why a line lost marks", () => {
+  const part = (name: "found" | "type" | "end", share: number, full: number) => ({
+    part: name,
+    written: null,
+    actual: null,
+    error: null,
+    tolerance: null,
+    nothingFrom: null,
+    share,
+    full,
+    earned: Math.round((full * share) / 1000),
+  });
+  const place = {
+    stickOut: 17,
+    stickOutTolerance: 8,
+    stickOutNothingFrom: 20,
+    beside: 0.5,
+    besideTolerance: 3,
+    besideNothingFrom: 8,
+    gap: null,
+    share: 250,
+  };
+  const line: AccountLine = {
+    kind: "partly",
+    truthIds: ["cap-1"],
+    callIds: ["a"],
+    worth: 10_000,
+    earned: 4_000,
+    place: null,
+    kept: 1,
+    parts: [part("found", 1000, 4_000), part("type", 500, 2_500), part("end", 990, 1_000)],
+    cost: 0,
+    back: 0,
+  };
+  const truth: TruthView = {
+    id: "cap-1",
+    face: "cap",
+    type: "overlap",
+    start: 10,
+    end: 40,
+    across: 8,
+    size: null,
+    worst: [20, 8],
+    outline: [],
+    neutral: false,
+  };
+
+  test("names the dearest parts and leaves out what cost next to nothing", () => {
+    expect(lineWords(line, [truth], []).story).toBe("You found it, but the name is off.");
+  });
+
+  test("says that the place scales every mark, and by how much", () => {
+    const story = lineWords({ ...line, place, earned: -500 }, [truth], []).story;
+    expect(story).toContain("too little of it fits");
+    expect(story).toContain("reaches 17 mm past it (in full up to 8 mm), so every mark of this line counts 25 %.");
+    expect(story).not.toContain("beside");
   });
 });

@@ -41,8 +41,9 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       title="Mark sheet"
       lead={
         <>
-          {isOwn ? "Your report" : `The report of ${learner.name}`} on a butt plate, process 111, handed in{" "}
-          {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}
+          {isOwn ? <span className="print:hidden">Your report</span> : `The report of ${learner.name}`}
+          {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a butt plate, process
+          111, handed in {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}
         </>
       }
     >
@@ -56,7 +57,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
           <li>{dearest}</li>
           <li>{practise}</li>
         </ul>
-        <nav aria-label="Next" className="flex flex-wrap gap-3">
+        <nav aria-label="Next" className="print:hidden flex flex-wrap gap-3">
           <Link
             href="/"
             className="inline-flex min-h-11 items-center rounded bg-action px-5 font-medium text-white hover:bg-action-2"
