@@ -92,11 +92,14 @@ const PART_LOSSES: Readonly<Record<Part, string>> = {
   across: "the place across",
 };
 
+/** Smaller losses of a part are not worth a word; thousandths of a mark. */
+const LEAST_LOSS = 50;
+
 /** Why a line did not earn all of its marks: its place first, since that scales everything, then the dearest parts. */
 function partlyStory(line: AccountLine): string {
   const found = line.earned > 0 ? "You found it" : "You called something here, but too little of it fits";
   const lost = line.parts
-    .filter(({ part, share, full }) => part !== "found" && full * (1000 - share) >= 10_000)
+    .filter(({ part, share, full }) => part !== "found" && full * (1000 - share) >= LEAST_LOSS * 1000)
     .sort((a, b) => b.full * (1000 - b.share) - a.full * (1000 - a.share))
     .slice(0, 2)
     .map(({ part }) => PART_LOSSES[part]);
