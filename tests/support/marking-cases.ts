@@ -19,6 +19,7 @@ const TYPES = [
   "transverse-crack",
   "crater-pipe",
   "longitudinal-crack",
+  "linear-misalignment",
 ] as const satisfies readonly ImperfectionType[];
 const POINTS: readonly ImperfectionType[] = ["surface-pore", "transverse-crack", "crater-pipe"];
 const UNSIZED: readonly ImperfectionType[] = ["overlap", "transverse-crack", "longitudinal-crack"];

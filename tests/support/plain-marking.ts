@@ -96,6 +96,7 @@ function value(items: readonly TruthItem[], calls: readonly Call[], weight: numb
     ramp(beside, 3, 8 / 3) *
     ramp(gap, 5, 3);
   const alike = Math.min(...calls.map((call) => (call.type === null ? 0 : likeness(first.type, call.type))));
+  if (alike === 0 && imperfection(first.type).family === "misalignment") return 0;
   const parts: [share: number, earned: number][] = [
     [0.4, 1],
     [0.25, alike],

@@ -210,3 +210,29 @@ describe("blank fields", () => {
     expect(markCap([item], [{ ...exact, start: 90, end: 50 }]).mark).toBe(100_000);
   });
 });
+
+describe("misalignment, which lies under the whole weld", () => {
+  // Weights 1 and 1: each is worth 50,000, a call costs 25,000.
+  const items = [
+    truthItem({ id: "step", type: "linear-misalignment", start: 0, end: 300, across: 0, size: 2 }),
+    truthItem({ id: "pore", type: "surface-pore", start: 80, end: 80, across: 1, size: 1 }),
+  ];
+
+  it("is not found by a false call that happens to lie on it", () => {
+    const result = markCap(items, [call({ id: "1", type: "overlap", start: 150, end: 170, across: 0 })]);
+    expect(sketch(result)).toEqual([
+      ["missed", 0, "step"],
+      ["missed", 0, "pore"],
+      ["false-call", -25_000, "1"],
+      ["floor", 25_000, ""],
+    ]);
+  });
+
+  it("is found by a call that names it, wherever that ends", () => {
+    const named = call({ id: "1", type: "linear-misalignment", start: 0, end: 300, across: 0, size: 2 });
+    expect(sketch(markCap(items, [named]))).toEqual([
+      ["found", 50_000, "step 1"],
+      ["missed", 0, "pore"],
+    ]);
+  });
+});
