@@ -14,23 +14,25 @@ const BRIDGE = 2;
 const SOUNDED = 0.8;
 /** Both edges of the gap are fused at least this far, mm. */
 const FUSED_BEYOND = 0.45;
+/** How far its colour goes towards clean metal. */
+const BRIGHTER = 0.48;
 
 /**
- * Root concavity: a smooth, bright trough in the root bead, both edges fused. `severity` = largest depth below the
+ * Root concavity: a smooth trough in the root bead, a shade brighter than the bead and with faint ripples, both edges fused. `severity` = largest depth below the
  * plates, mm. Truth: `measureHollow` over the middle 0.8 of the
  * width from toe to toe, threshold 0.15 mm.
  */
 export const buildRootConcavity: FeatureBuilder = (request, random) => {
-  const ends = drawEnds(random, request.length, [3, 6], [5, 9]);
+  const ends = drawEnds(random, request.length, [6, 8], [7, 11]);
   // until the bead's normal convexity is gone nothing is hollow: the ends lie outside what was asked
-  const from = request.x - 0.6 * ends.first;
-  const to = request.x + request.length + 0.6 * ends.last;
+  const from = request.x - 0.75 * ends.first;
+  const to = request.x + request.length + 0.75 * ends.last;
   const seed = random.seed();
   const envelope = unevenEnvelope(from, to, ends, 0.4, seed + 10);
   const uneven = (x: number) =>
-    envelope(x) * clamp(0.9 + 0.22 * gradient1(x / 8, seed) + 0.035 * gradient1(x / 3, seed + 1), 0.2, 1.2);
-  const most = largestAlong(from, to, uneven);
-  const shareAt = (x: number) => uneven(x) / most;
+    clamp(0.9 + 0.25 * gradient1(x / 8, seed) + 0.035 * gradient1(x / 3, seed + 1), 0.2, 1.2);
+  const most = largestAlong(from, to, (x) => envelope(x) * uneven(x));
+  const depthAt = (x: number) => (request.severity * uneven(x)) / most;
 
   function paintTrough(work: FaceWork): void {
     const { strip, noise, plan } = work;
@@ -41,12 +43,12 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
       const patch = noise.patchFine[k];
       // the calm pool began and ended as the metal froze: along its crescents, not straight across
       const froze = run.direction * (strip.travel[k] - 0.6 * run.tail[i] * run.halfWidth[i]);
-      const share = shareAt(clamp(froze, x - 3, x + 3) + 1.6 * patch);
+      const share = envelope(clamp(froze, x - 3, x + 3) + 1.6 * patch);
       if (share < 0.02) return;
       const off = Math.abs(y - run.centre[i]) / run.halfWidth[i];
       const bright = share * ease(0.95, 0.55, off) * clamp(0.75 + 0.5 * patch, 0.3, 1);
-      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.92), 0.3 + 0.06 * patch, 0.92, 0.85 * bright);
-      mixMaterial(strip, k, TONES.straw, 0.35, 0.85, 0.16 * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));
+      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.8), 0.46 + 0.08 * patch, 0.75, BRIGHTER * bright);
+      mixMaterial(strip, k, TONES.straw, 0.45, 0.7, 0.1 * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));
     });
   }
 
@@ -55,15 +57,15 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
     plan(work) {
       const [run] = work.plan.runs;
       forColumns(work.strip.grid, from, to, (i, x) => {
-        const share = shareAt(x);
-        run.height[i] = mix(run.height[i], -request.severity, share);
+        const share = envelope(x);
+        run.height[i] = mix(run.height[i], -depthAt(x), share);
         // narrower than a convex bead, but never so that an edge of the gap stays open
         const least = work.plan.groove + Math.abs(run.centre[i]) + FUSED_BEYOND;
         const narrow = Math.max(Math.min(run.halfWidth[i], least), 0.84 * run.halfWidth[i]);
         run.halfWidth[i] = mix(run.halfWidth[i], Math.max(narrow, least), share);
         run.exponentMinus[i] = mix(run.exponentMinus[i], 1.9, share);
         run.exponentPlus[i] = mix(run.exponentPlus[i], 1.9, share);
-        run.ripple[i] *= 1 - 0.62 * share;
+        run.ripple[i] *= 1 + 1.1 * share; // a hollow run ripples less by itself
         run.raggedMinus[i] *= 1 - 0.5 * share;
         run.raggedPlus[i] *= 1 - 0.5 * share;
       });

@@ -29,6 +29,8 @@ const FINE_RIPPLE = { weave: { share: 0.04, bend: 0.08 }, stringer: { share: 0.2
 /** No metal is looked for further out than this, in planned half widths. */
 const REACH = 1.12;
 const LEAST_TOE = 0.15;
+/** A low bead ripples less, a hollow one still this much. */
+const LEAST_RIPPLE = 0.4;
 const TINT = 0.16;
 
 /** What is the same along one column of the pool, mm. */
@@ -76,7 +78,7 @@ function columnOf({ field, run, segment, pool }: Laying, i: number): Column {
     chordPlus: pool.chordPlus[i],
     tail: run.tail[i] * half,
     tilt: pool.tilt[i],
-    ripple: (segment.rippleFactor ?? 1) * run.ripple[i] * Math.min(1, height * 0.5 + 0.5),
+    ripple: (segment.rippleFactor ?? 1) * run.ripple[i] * clamp(height * 0.5 + 0.5, LEAST_RIPPLE, 1),
     fine: (run.weave ? FINE_RIPPLE.weave : FINE_RIPPLE.stringer).share * run.ripple[i],
     scallop: half / (half + 0.8),
     dwell: run.weave ? SCALLOP.dwell.weave : SCALLOP.dwell.stringer,
