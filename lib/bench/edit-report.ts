@@ -32,7 +32,10 @@ export type WritingEvent =
   | { readonly kind: "move"; readonly id: string; readonly start: Mm; readonly end: Mm | null; readonly across: Mm }
   | { readonly kind: "remove"; readonly id: string }
   | { readonly kind: "open"; readonly id: string | null }
+  /** What is typed is complete: the next change is another step, and the ends of the open row are put in order. */
   | { readonly kind: "leave-field" }
+  /** Another version of the report in place of this one; it can be undone. */
+  | { readonly kind: "replace"; readonly report: Report }
   | { readonly kind: "undo" }
   | { readonly kind: "redo" };
 
@@ -67,10 +70,12 @@ export function write(state: Writing, event: WritingEvent): Writing {
     }
     case "open": {
       const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
-      return exists ? { ...state, openId: event.id, lastEdit: null } : state;
+      return exists ? { ...withEndsInOrder(state), openId: event.id, lastEdit: null } : state;
     }
     case "leave-field":
-      return { ...state, lastEdit: null };
+      return { ...withEndsInOrder(state), lastEdit: null };
+    case "replace":
+      return { ...edited(state, [...event.report.calls], null), openId: null };
     case "undo": {
       const report = state.past[state.past.length - 1];
       if (!report) return state;
@@ -86,6 +91,15 @@ export function write(state: Writing, event: WritingEvent): Writing {
 
 function newCall(id: string, extent: DrawnExtent): Call {
   return { id, face: extent.face, type: null, size: null, ...extentOf(extent) };
+}
+
+/** The open row runs from the lower end to the higher one; this belongs to the edit before it and is no step of its own. */
+function withEndsInOrder(state: Writing): Writing {
+  const open = state.report.calls.find((call) => call.id === state.openId);
+  if (!open || open.start === null || open.end === null || open.start <= open.end) return state;
+  const ordered: Call = { ...open, start: open.end, end: open.start };
+  const calls = state.report.calls.map((call) => (call === open ? ordered : call));
+  return { ...state, report: { ...state.report, calls } };
 }
 
 function extentOf({ start, end, across }: Pick<DrawnExtent, "start" | "end" | "across">) {

@@ -165,6 +165,13 @@ function FaceTrace({ face, isUp, seen }: { face: Face; isUp: boolean; seen: read
   );
 }
 
+/** While a row is being typed its ends may stand in the wrong order. */
+function extentOnLine({ start, end }: Call) {
+  const one = start ?? 0;
+  const other = end ?? one;
+  return { from: Math.min(one, other), to: Math.max(one, other) };
+}
+
 interface FlagProps {
   readonly call: Call;
   readonly number: number;
@@ -174,22 +181,21 @@ interface FlagProps {
 
 /** A numbered flag over (cap) or under (root) the place, with its extent as a bar on the line. */
 function Flag({ call, number, isOpen, onChoose }: FlagProps) {
-  const start = call.start ?? 0;
-  const end = call.end ?? start;
+  const { from, to } = extentOnLine(call);
   const isCap = call.face === "cap";
   const colour = isOpen ? "bg-lamp text-ink" : "bg-sheet text-ink";
   return (
     <>
       <span
         className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[27px]" : "top-[54px]"}`}
-        style={{ left: percent(start), width: percent(end - start) }}
+        style={{ left: percent(from), width: percent(to - from) }}
       />
       <button
         type="button"
         data-flag=""
-        aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${start} mm: go there`}
+        aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${from} mm: go there`}
         className={`absolute grid h-6 min-w-6 -translate-x-1/2 cursor-pointer place-items-center rounded-sm px-1 font-semibold text-[11px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${isCap ? "top-0" : "bottom-0"}`}
-        style={{ left: percent((start + end) / 2) }}
+        style={{ left: percent((from + to) / 2) }}
         onClick={onChoose}
       >
         {number}

@@ -77,8 +77,10 @@ const tagText = (number: number, type: ImperfectionType | null) =>
 /** Screen box of a mark: never smaller than a fingertip can find. */
 export function markBox(call: Call, view: Viewport, face: Face) {
   const y = call.across ?? 0;
-  const { left, top } = toScreen(view, face, { x: call.start ?? 0, y });
-  const right = toScreen(view, face, { x: call.end ?? call.start ?? 0, y }).left;
+  const start = call.start ?? 0;
+  const end = call.end ?? start;
+  const { left, top } = toScreen(view, face, { x: Math.min(start, end), y });
+  const right = toScreen(view, face, { x: Math.max(start, end), y }).left;
   const reach = call.end === null ? (call.size ?? 1) / 2 + 0.7 : 2;
   return { left, right, top, half: Math.max(11, Math.min(reach, 4) * view.scale) };
 }

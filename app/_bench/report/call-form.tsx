@@ -1,5 +1,5 @@
 "use client";
-import { type Dispatch, useEffect, useRef } from "react";
+import { type Dispatch, type FocusEvent, useEffect, useRef } from "react";
 import type { WritingEvent } from "@/lib/bench";
 import { imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
@@ -25,6 +25,11 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
   const sizeKind = call.type ? imperfection(call.type).size : null;
   const measured = sizeKind === "diameter" ? ruled : reading;
   const onLeave = () => write({ kind: "leave-field" });
+  // between the two ends both may be under way: they are put in order when neither is written any more
+  const onLeaveEnd = (event: FocusEvent) => {
+    const isOtherEnd = event.relatedTarget instanceof Element && event.relatedTarget.closest("[data-end]") !== null;
+    if (!isOtherEnd) onLeave();
+  };
 
   // an indication just drawn needs its name next
   const { id, type } = call;
@@ -62,21 +67,23 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
       />
       <div className="flex gap-2">
         <NumberField
+          isEnd
           label={isPoint(call) ? "At, from the datum" : "From"}
           value={call.start}
           min={0}
           max={300}
           onChange={(value) => write({ kind: "change", id: call.id, field: "start", value })}
-          onLeave={onLeave}
+          onLeave={onLeaveEnd}
         />
         {!isPoint(call) && (
           <NumberField
+            isEnd
             label="To"
             value={call.end}
             min={0}
             max={300}
             onChange={(value) => write({ kind: "change", id: call.id, field: "end", value })}
-            onLeave={onLeave}
+            onLeave={onLeaveEnd}
           />
         )}
         <NumberField
@@ -101,7 +108,7 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
           {measured !== null && (
             <button
               type="button"
-              className="mb-4 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
+              className="mb-2 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
               onClick={() => {
                 write({ kind: "change", id: call.id, field: "size", value: Math.abs(measured) });
                 onLeave();

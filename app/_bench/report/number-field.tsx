@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useId, useState } from "react";
+import { type FocusEvent, useEffect, useId, useState } from "react";
 
 export interface NumberFieldProps {
   readonly label: string;
@@ -9,11 +9,17 @@ export interface NumberFieldProps {
   readonly max: number;
   readonly hint?: string;
   readonly onChange: (value: number | null) => void;
-  readonly onLeave: () => void;
+  readonly onLeave: (event: FocusEvent) => void;
+  /** One of the two ends of an extent. */
+  readonly isEnd?: boolean;
 }
 
-/** A number in mm, typed with a point or a comma; what cannot be read or is out of range is said at once and not kept. */
-export function NumberField({ label, unit = "mm", value, min, max, hint, onChange, onLeave }: NumberFieldProps) {
+/**
+ * A number in mm, typed with a point or a comma. What cannot be read or is out of range is said at once and not kept;
+ * once the field is left it shows the value it has, and below it what was not taken.
+ */
+export function NumberField(props: NumberFieldProps) {
+  const { label, unit = "mm", value, min, max, hint, onChange, onLeave, isEnd } = props;
   const id = useId();
   const [text, setText] = useState(textOf(value));
   const [problem, setProblem] = useState<string | null>(null);
@@ -26,9 +32,17 @@ export function NumberField({ label, unit = "mm", value, min, max, hint, onChang
   const change = (next: string) => {
     setText(next);
     const read = readNumber(next);
-    const fault = read === undefined ? "Write a number, for example 12.5." : faultOf(read, min, max);
+    const fault = faultOf(read, min, max, unit);
     setProblem(fault);
     if (!fault) onChange(read ?? null);
+  };
+  const leave = (event: FocusEvent) => {
+    const fault = faultOf(readNumber(text), min, max, unit);
+    if (fault) {
+      setProblem(`“${text.trim()}” was not taken: ${fault.charAt(0).toLowerCase()}${fault.slice(1)}`);
+      setText(textOf(value));
+    }
+    onLeave(event);
   };
 
   return (
@@ -45,16 +59,13 @@ export function NumberField({ label, unit = "mm", value, min, max, hint, onChang
           aria-invalid={problem !== null}
           aria-describedby={`${id}-note`}
           onChange={(event) => change(event.target.value)}
-          onBlur={() => {
-            if (problem) setText(textOf(value));
-            setProblem(null);
-            onLeave();
-          }}
+          data-end={isEnd ? "" : undefined}
+          onBlur={leave}
           className="h-11 w-full min-w-0 rounded border border-line bg-sheet px-2 tabular-nums aria-invalid:border-missed"
         />
         <span className="text-ink-2 text-sm">{unit}</span>
       </div>
-      <p id={`${id}-note`} className={`text-xs ${problem ? "text-missed" : "text-ink-2"}`}>
+      <p id={`${id}-note`} className={`mt-2 break-words text-xs ${problem ? "text-missed" : "text-ink-2"}`}>
         {problem ?? hint}
       </p>
     </div>
@@ -73,5 +84,7 @@ function readNumber(text: string): number | null | undefined {
   return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(trimmed) ? Number(trimmed) : undefined;
 }
 
-const faultOf = (value: number | null, min: number, max: number) =>
-  value !== null && (value < min || value > max) ? `From ${min} to ${max} mm.` : null;
+function faultOf(read: number | null | undefined, min: number, max: number, unit: string): string | null {
+  if (read === undefined) return "Write a number, for example 12.5.";
+  return read !== null && (read < min || read > max) ? `From ${min} to ${max} ${unit}.` : null;
+}

@@ -66,6 +66,29 @@ describe("writing the report", () => {
     expect(callOf(state, "a").size).toBe(1);
   });
 
+  it("puts the ends in order once they are written, as part of the step before", () => {
+    const typed = writingAfter([
+      add("a", 84, 123.6),
+      { kind: "leave-field" },
+      { kind: "change", id: "a", field: "start", value: 200 },
+    ]);
+    expect(callOf(typed, "a")).toMatchObject({ start: 200, end: 123.6 });
+    const left = write(typed, { kind: "leave-field" });
+    expect(callOf(left, "a")).toMatchObject({ start: 123.6, end: 200 });
+    expect(callOf(write(left, { kind: "undo" }), "a")).toMatchObject({ start: 84, end: 123.6 });
+    const closed = write(typed, { kind: "open", id: null });
+    expect(callOf(closed, "a")).toMatchObject({ start: 123.6, end: 200 });
+  });
+
+  it("takes another version in place of this one, and this one back with undo", () => {
+    const here = writingAfter([add("a", 1, 2), add("b", 3, 4)]);
+    const other = writingAfter([add("z", 5, 6)]).report;
+    const taken = write(here, { kind: "replace", report: other });
+    expect(taken.report).toEqual(other);
+    expect(taken.openId).toBeNull();
+    expect(write(taken, { kind: "undo" }).report).toBe(here.report);
+  });
+
   it("brings a removed row back with undo", () => {
     const state = writingAfter([add("a", 1, 2), add("b", 3, 4), { kind: "remove", id: "a" }]);
     expect(state.report.calls.map(({ id }) => id)).toEqual(["b"]);

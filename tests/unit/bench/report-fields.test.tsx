@@ -98,6 +98,18 @@ describe("a number", () => {
     expect(onChange).not.toHaveBeenCalled();
   });
 
+  it("says what was not taken once the field is left, until it is written in again", () => {
+    shown(84, () => {});
+    type("999");
+    act(() => {
+      field().dispatchEvent(new FocusEvent("focusout", { bubbles: true }));
+    });
+    expect(field().value).toBe("84");
+    expect(document.body.textContent).toContain("“999” was not taken: from 0 to 300 mm.");
+    type("85");
+    expect(document.body.textContent).not.toContain("was not taken");
+  });
+
   it("leaves what is being typed alone while it means the value it has", () => {
     shown(12, () => {});
     type("12.0");
