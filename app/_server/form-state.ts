@@ -1,5 +1,5 @@
 import { sentenceFor } from "./messages";
-import type { Refusal } from "./refusal";
+import type { Refusal, RefusalCode } from "./refusal";
 
 /** What a form shows after it was sent and refused. */
 export interface FormProblem {
@@ -12,6 +12,12 @@ export interface FormProblem {
 
 const NEVER_SENT_BACK = new Set(["password", "confirmation", "currentPassword"]);
 
+/** Refusals that one field is to blame for. */
+const AT_FIELD: Partial<Record<RefusalCode, Readonly<Record<string, string>>>> = {
+  "sign-in-name-taken": { signInName: "Taken already." },
+  "wrong-password": { currentPassword: "Not the present one." },
+};
+
 /** A refusal as a form shows it: one sentence for the whole, one for each field that is wrong. */
 export function problemOf(
   refusal: Refusal & { readonly fields?: Readonly<Record<string, string>> },
@@ -19,7 +25,7 @@ export function problemOf(
 ): FormProblem {
   return {
     message: sentenceFor(refusal.code),
-    fields: refusal.fields ?? {},
+    fields: refusal.fields ?? AT_FIELD[refusal.code] ?? {},
     typed: Object.fromEntries(Object.entries(typed).filter(([name]) => !NEVER_SENT_BACK.has(name))),
   };
 }

@@ -1,4 +1,4 @@
-import type { ComponentProps } from "react";
+import { type ComponentProps, useId } from "react";
 
 interface FieldProps extends Omit<ComponentProps<"input">, "id" | "className"> {
   readonly name: string;
@@ -10,7 +10,7 @@ interface FieldProps extends Omit<ComponentProps<"input">, "id" | "className"> {
 
 /** One labelled line of a form; hint and problem are read out with it. */
 export function Field({ label, hint, problem, ...input }: FieldProps) {
-  const id = `field-${input.name}`;
+  const id = useId();
   const notes = [hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(" ");
   return (
     <div>

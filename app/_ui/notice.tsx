@@ -5,7 +5,7 @@ export function Notice({ children, isGood = false }: { readonly children: ReactN
   return (
     <p
       role={isGood ? "status" : "alert"}
-      className={`rounded border-l-4 bg-paper-2 px-4 py-3 text-sm ${isGood ? "border-found" : "border-missed"}`}
+      className={`rounded border-l-4 bg-paper-2 px-4 py-3 text-sm wrap-anywhere ${isGood ? "border-found" : "border-missed"}`}
     >
       {children}
     </p>

@@ -18,8 +18,8 @@ export function PageFrame({ title, lead, children, isNarrow = false, isWide = fa
       tabIndex={-1}
       className={`mx-auto px-6 py-8 outline-none ${isNarrow ? "max-w-2xl" : isWide ? "max-w-[100rem]" : "max-w-6xl"}`}
     >
-      <h1 className="text-2xl font-semibold tracking-tight">{title}</h1>
-      {lead && <p className="mt-2 max-w-3xl text-lg text-ink-2">{lead}</p>}
+      <h1 className="text-2xl font-semibold tracking-tight wrap-anywhere">{title}</h1>
+      {lead && <p className="mt-2 max-w-3xl text-lg text-ink-2 wrap-anywhere">{lead}</p>}
       {children}
     </main>
   );

@@ -1,3 +1,4 @@
+import { SIGN_IN_NAME_RULE } from "@/lib/workshop";
 import { Field } from "./field";
 
 interface PersonFieldsProps {
@@ -19,21 +20,32 @@ export function PersonFields({ problems = {}, typed = {} }: PersonFieldsProps) {
           defaultValue={typed.name}
           problem={problems.name}
         />
-        <Field
-          name="signInName"
-          label="Sign-in name"
-          autoComplete="username"
-          autoCapitalize="none"
-          spellCheck={false}
-          maxLength={30}
-          required
-          defaultValue={typed.signInName}
-          hint="3 to 30 letters, digits, dots, hyphens."
-          problem={problems.signInName}
-        />
+        <SignInNameField autoComplete="username" typed={typed} problems={problems} />
       </div>
       <PasswordFields problems={problems} />
     </>
+  );
+}
+
+interface SignInNameFieldProps extends PersonFieldsProps {
+  readonly autoComplete: "username" | "off";
+}
+
+/** The name that somebody will type to sign in. */
+export function SignInNameField({ autoComplete, problems = {}, typed = {} }: SignInNameFieldProps) {
+  return (
+    <Field
+      name="signInName"
+      label="Sign-in name"
+      autoComplete={autoComplete}
+      autoCapitalize="none"
+      spellCheck={false}
+      maxLength={30}
+      required
+      defaultValue={typed.signInName}
+      hint={problems.signInName ? undefined : SIGN_IN_NAME_RULE}
+      problem={problems.signInName}
+    />
   );
 }
 

@@ -26,15 +26,15 @@ export function SiteHeader({ actor, workshop, signOut }: SiteHeaderProps) {
             </HeaderLink>
           ))}
         </nav>
-        <div className="ml-auto flex items-center gap-4 text-sm">
-          <span className="hidden text-bench-dim lg:inline">{workshop}</span>
-          <Link href="/account" className="rounded py-2 underline-offset-4 hover:underline">
+        <div className="ml-auto flex min-w-0 items-center gap-4 text-sm">
+          <span className="hidden max-w-56 truncate text-bench-dim lg:inline">{workshop}</span>
+          <Link href="/account" className="max-w-48 truncate rounded py-2 underline-offset-4 hover:underline">
             {actor.name}
           </Link>
           <form action={signOut}>
             <button
               type="submit"
-              className="cursor-pointer rounded border border-bench-line px-3 py-1.5 hover:bg-bench-2"
+              className="cursor-pointer rounded border border-bench-line whitespace-nowrap px-3 py-1.5 hover:bg-bench-2"
             >
               Sign out
             </button>

@@ -8,6 +8,7 @@ export {
   personNameSchema,
   ROLES,
   type Role,
+  SIGN_IN_NAME_RULE,
   signInNameSchema,
 } from "./person";
 export {

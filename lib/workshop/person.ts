@@ -19,12 +19,15 @@ const PASSWORD_MAX_LENGTH = 128;
 /** The name shown to others, 1 to 60 characters after trimming. */
 export const personNameSchema = z.string().trim().min(1, "Write a name.").max(60, "Keep the name under 60 characters.");
 
-/** The name typed at sign-in: 3 to 30 letters, digits, dots, hyphens and underscores; capitals do not count. */
+/** What a sign-in name is made of, as people are told it before and after they try. */
+export const SIGN_IN_NAME_RULE = "3 to 30 letters from a to z, digits, dots, hyphens or underscores.";
+
+/** The name typed at sign-in: 3 to 30 of the letters a to z, digits, dots, hyphens and underscores; capitals do not count. */
 export const signInNameSchema = z
   .string()
   .trim()
   .toLowerCase()
-  .regex(/^[a-z0-9._-]{3,30}$/, "Use 3 to 30 letters, digits, dots, hyphens or underscores.");
+  .regex(/^[a-z0-9._-]{3,30}$/, `Use ${SIGN_IN_NAME_RULE}`);
 
 /** A new password and the same once more: at least 10 characters. */
 export const newPasswordSchema = z

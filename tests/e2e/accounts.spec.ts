@@ -66,6 +66,25 @@ test.describe("the tutor", () => {
     await expect(form.getByRole("status")).toContainText("Noor Beck signs in as noor");
     await expect(page.getByRole("rowheader", { name: "Noor Beck" })).toBeVisible();
 
+    // a new password is given after a question only, and its slip replaces the first one
+    await page.getByRole("button", { name: "New password for Noor Beck" }).click();
+    const question = page.getByRole("dialog", { name: "A new password for Noor Beck?" });
+    await expect(question).toContainText("Noor's present password stops working at once");
+    await question.getByRole("button", { name: "Keep the present one" }).click();
+    await expect(question).toBeHidden();
+    await expect(form.getByRole("status"), "nothing was changed").toContainText("Noor Beck signs in as noor");
+    await page.getByRole("button", { name: "New password for Noor Beck" }).click();
+    await question.getByRole("button", { name: "Give a new password" }).click();
+    const slip = page.getByRole("region", { name: "Learners" }).getByRole("status");
+    await expect(slip).toContainText("Noor Beck signs in as noor");
+    await expect(slip).toBeFocused();
+    await expect(form.getByRole("status"), "one slip at a time").toHaveCount(0);
+
+    await page.getByRole("link", { name: "Noor Beck" }).click();
+    await expect(page.getByRole("heading", { name: "Noor Beck" })).toBeVisible();
+    await expect(page.getByText("no plates handed in, none unfinished")).toBeVisible();
+    await page.getByRole("link", { name: "Back to the desk" }).click();
+
     await page.getByLabel("Learners may make their own accounts").uncheck();
     await page.getByRole("button", { name: "Store" }).click();
     await expect(page.getByText("Plates taken from now on go by it.")).toBeVisible();

@@ -5,12 +5,14 @@ import { Button } from "@/app/_ui/button";
 import { Field } from "@/app/_ui/field";
 import { Notice } from "@/app/_ui/notice";
 import { PersonFields } from "@/app/_ui/person-fields";
+import { useFirstProblem } from "@/app/_ui/use-first-problem";
 import type { setUp } from "./actions";
 
 export function OwnWorkshopForm({ setUp: action }: { readonly setUp: typeof setUp }) {
   const [problem, send] = useActionState(action, null);
+  const form = useFirstProblem(problem);
   return (
-    <form action={send} className="mt-4 space-y-4">
+    <form ref={form} action={send} className="mt-4 space-y-4">
       {problem && <Notice>{problem.message}</Notice>}
       <Field
         name="workshop"

@@ -5,6 +5,7 @@ import { useActionState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Field } from "@/app/_ui/field";
 import { Notice } from "@/app/_ui/notice";
+import { useFirstProblem } from "@/app/_ui/use-first-problem";
 import type { signIn } from "./actions";
 
 interface SignInFormProps {
@@ -14,9 +15,10 @@ interface SignInFormProps {
 
 export function SignInForm({ signIn: action, canJoin }: SignInFormProps) {
   const [problem, send] = useActionState(action, null);
+  const form = useFirstProblem(problem);
   return (
     <>
-      <form action={send} className="mt-6 space-y-4 rounded-md border border-line bg-sheet p-6">
+      <form ref={form} action={send} className="mt-6 space-y-4 rounded-md border border-line bg-sheet p-6">
         {problem && <Notice>{problem.message}</Notice>}
         <Field
           name="username"

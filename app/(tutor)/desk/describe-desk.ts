@@ -9,3 +9,9 @@ export function describeDesk(learners: readonly LearnerRecord[]): string {
   const handedIn = plates === 1 ? "one plate handed in" : `${plates || "no"} plates handed in`;
   return `${people}, ${handedIn}, ${busy || "nobody"} with a plate on the bench.`;
 }
+
+/** One sentence on one learner. */
+export function describeLearner(signInName: string, handedIn: number, unfinished: number): string {
+  const plates = handedIn === 1 ? "one plate" : `${handedIn || "no"} plates`;
+  return `Signs in as ${signInName}; ${plates} handed in, ${unfinished || "none"} unfinished.`;
+}

@@ -1,8 +1,4 @@
-"use client";
-
 import Link from "next/link";
-import { useActionState } from "react";
-import { Button } from "@/app/_ui/button";
 import { LocalTime } from "@/app/_ui/local-time";
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import { Verdict } from "@/app/_ui/verdict";
@@ -10,15 +6,14 @@ import type { SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
 import { FACES } from "@/lib/weld";
 import type { Person } from "@/lib/workshop";
-import { AccessSlip } from "./access-slip";
-import type { renew } from "./actions";
+import { NewPassword } from "./new-password";
 
 interface LearnersTableProps {
   readonly learners: readonly DeskLearner[];
-  readonly renew: typeof renew;
+  readonly send: (form: FormData) => void;
 }
 
-interface DeskLearner {
+export interface DeskLearner {
   readonly person: Person;
   readonly openCount: number;
   readonly handedIn: readonly {
@@ -28,62 +23,53 @@ interface DeskLearner {
   }[];
 }
 
-export function LearnersTable({ learners, renew: action }: LearnersTableProps) {
-  const [state, send] = useActionState(action, null);
+export function LearnersTable({ learners, send }: LearnersTableProps) {
   if (learners.length === 0) {
     return (
       <p className="mt-2 text-ink-2">
-        Every learner gets a row here, with their last marks and what they have unfinished.
+        Every learner gets a row here, with their last marks and what they have unfinished. Add the first one below.
       </p>
     );
   }
   return (
-    <>
-      <div className="mt-3 empty:hidden">
-        <AccessSlip state={state} />
-      </div>
-      <div className="overflow-x-auto">
-        <table className="mt-1 w-full text-left">
-          <thead className="text-sm text-ink-2">
-            <tr>
-              <th className="py-2 font-medium">Learner</th>
-              <th className="py-2 pr-4 text-right font-medium whitespace-nowrap">Handed in</th>
-              <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
-              <th className="py-2 font-medium">Last plate</th>
-              {FACES.map((face) => (
-                <th key={face} className="py-2 font-medium">
-                  {SECTION_NAMES[face]}
-                </th>
-              ))}
-              <th>
-                <span className="sr-only">What you can do</span>
+    <div className="overflow-x-auto">
+      <table className="mt-1 w-full text-left">
+        <thead className="text-sm text-ink-2">
+          <tr>
+            <th className="py-2 font-medium">Learner</th>
+            <th className="py-2 pr-4 text-right font-medium whitespace-nowrap">Handed in</th>
+            <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
+            <th className="py-2 font-medium">Last plate</th>
+            {FACES.map((face) => (
+              <th key={face} className="py-2 font-medium">
+                {SECTION_NAMES[face]}
               </th>
-            </tr>
-          </thead>
-          <tbody>
-            {learners.map(({ person, openCount, handedIn }) => (
-              <tr key={person.id} className="border-t border-line">
-                <th scope="row" className="py-2 pr-4 font-medium">
-                  {person.name}
-                  <span className="block font-mono text-sm font-normal text-ink-2">{person.signInName}</span>
-                </th>
-                <td className="py-2 pr-4 text-right">{handedIn.length}</td>
-                <td className="py-2 pr-4 text-right">{openCount}</td>
-                <LastPlate last={handedIn[0]} />
-                <td className="py-2 text-right whitespace-nowrap">
-                  <form action={send}>
-                    <input type="hidden" name="learner" value={person.id} />
-                    <Button type="submit" look="quiet">
-                      New password
-                    </Button>
-                  </form>
-                </td>
-              </tr>
             ))}
-          </tbody>
-        </table>
-      </div>
-    </>
+            <th>
+              <span className="sr-only">What you can do</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {learners.map(({ person, openCount, handedIn }) => (
+            <tr key={person.id} className="border-t border-line">
+              <th scope="row" className="min-w-36 py-2 pr-4 font-medium wrap-anywhere">
+                <Link href={`/desk/${person.id}`} className="rounded py-2 text-action underline underline-offset-4">
+                  {person.name}
+                </Link>
+                <span className="block font-mono text-sm font-normal text-ink-2">{person.signInName}</span>
+              </th>
+              <td className="py-2 pr-4 text-right">{handedIn.length}</td>
+              <td className="py-2 pr-4 text-right">{openCount}</td>
+              <LastPlate last={handedIn[0]} />
+              <td className="py-2 text-right whitespace-nowrap">
+                <NewPassword person={person} send={send} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

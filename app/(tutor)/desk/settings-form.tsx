@@ -5,6 +5,7 @@ import { Button } from "@/app/_ui/button";
 import { Field } from "@/app/_ui/field";
 import { Notice } from "@/app/_ui/notice";
 import { PassMarkFields } from "@/app/_ui/pass-mark-fields";
+import { useFirstProblem } from "@/app/_ui/use-first-problem";
 import type { WorkshopSettings } from "@/lib/workshop";
 import type { changeSettings } from "./actions";
 
@@ -16,8 +17,9 @@ interface SettingsFormProps {
 export function SettingsForm({ settings, change }: SettingsFormProps) {
   const [state, send] = useActionState(change, null);
   const problem = state && !state.isStored ? state.problem : null;
+  const form = useFirstProblem(problem);
   return (
-    <form action={send} className="mt-3 space-y-4">
+    <form ref={form} action={send} className="mt-3 space-y-4">
       {problem && <Notice>{problem.message}</Notice>}
       {state?.isStored && <Notice isGood>Stored. Plates taken from now on go by it.</Notice>}
       <Field

@@ -1,17 +1,10 @@
-import { listPractices } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
 import { requireSignedIn } from "../permissions";
+import { practicesOf } from "../practices-of";
 
 /** The caller's practices: unfinished ones, and handed-in ones with their marks, the latest first. */
 export async function listOwnPractices(caller: Caller) {
   const signedIn = requireSignedIn(caller);
   if (!signedIn.ok) return signedIn;
-  const practices = await listPractices(signedIn.actor.id);
-  return {
-    ok: true,
-    open: practices.filter(({ state }) => state === "open"),
-    handedIn: practices
-      .filter(({ state }) => state === "handed-in")
-      .sort((a, b) => Number(b.handedInAt) - Number(a.handedInAt)),
-  } as const;
+  return { ok: true, ...(await practicesOf(signedIn.actor.id)) } as const;
 }

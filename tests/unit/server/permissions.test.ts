@@ -6,6 +6,7 @@ import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { readToday } from "@/app/_server/use-cases/read-today";
@@ -36,6 +37,7 @@ const SIGNED_IN: Readonly<Record<string, Use>> = {
 };
 const TUTORS_ONLY: Readonly<Record<string, Use>> = {
   "read the desk": (caller) => readDesk(caller),
+  "read a learner": (caller) => readLearner(caller, "learner"),
   "change settings": (caller) =>
     changeWorkshopSettings(caller, { name: "New", allowsOwnAccounts: false, passMarks: { cap: 1, root: 2 } }),
   "add a learner": (caller) => addLearner(caller, { name: "New One", signInName: "new-one" }),
@@ -71,8 +73,10 @@ describe.each(Object.entries(SIGNED_IN))("%s", (_name, use) => {
 
 describe.each(Object.entries(TUTORS_ONLY))("%s", (_name, use) => {
   test("is for a tutor only", async () => {
-    const { learner, tutor } = await openTestWorkshop();
-    expect(await use(learner, "")).toEqual({ ok: false, code: "not-permitted" });
+    const { learner, other, tutor } = await openTestWorkshop();
+    for (const caller of [learner, other]) {
+      expect(await use(caller, "")).toEqual({ ok: false, code: "not-permitted" });
+    }
     expect(await use(tutor, "")).toMatchObject({ ok: true });
   });
 });
@@ -80,4 +84,13 @@ describe.each(Object.entries(TUTORS_ONLY))("%s", (_name, use) => {
 test("a tutor renews the passwords of learners only", async () => {
   const { tutor } = await openTestWorkshop();
   expect(await renewPassword(tutor, "tutor")).toEqual({ ok: false, code: "no-such-learner" });
+});
+
+test("a tutor reads learners only, without what they are still writing", async () => {
+  const { tutor, learner } = await openTestWorkshop();
+  await openPractice(learner);
+  expect(await readLearner(tutor, "learner")).toMatchObject({ learner: { id: "learner" }, openCount: 1, handedIn: [] });
+  for (const id of ["tutor", "nobody", "practice"]) {
+    expect(await readLearner(tutor, id)).toEqual({ ok: false, code: "no-such-learner" });
+  }
 });

@@ -1,0 +1,32 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { currentCaller, showRefusal } from "@/app/_server/session";
+import { readLearner } from "@/app/_server/use-cases/read-learner";
+import { Caution } from "@/app/_ui/caution";
+import { MarksHistory } from "@/app/_ui/marks-history";
+import { PageFrame } from "@/app/_ui/page-frame";
+import { describeLearner } from "../describe-desk";
+
+export const metadata: Metadata = { title: "Learner" };
+
+export default async function LearnerPage({ params }: PageProps<"/desk/[learner]">) {
+  const read = await readLearner(await currentCaller(), (await params).learner);
+  if (!read.ok) return showRefusal(read);
+  const { learner, openCount, handedIn } = read;
+  return (
+    <PageFrame title={learner.name} lead={describeLearner(learner.signInName, handedIn.length, openCount)}>
+      <Link href="/desk" className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
+        Back to the desk
+      </Link>
+      {handedIn.length === 0 ? (
+        <p className="mt-4 max-w-3xl">
+          The marks of every plate come here as soon as it is handed in, with charts of both faces and a link to each
+          mark sheet.
+        </p>
+      ) : (
+        <MarksHistory practices={handedIn} />
+      )}
+      <Caution />
+    </PageFrame>
+  );
+}

@@ -1,0 +1,45 @@
+import { useRef } from "react";
+import { Button } from "@/app/_ui/button";
+import type { Person } from "@/lib/workshop";
+
+interface NewPasswordProps {
+  readonly person: Person;
+  readonly send: (form: FormData) => void;
+}
+
+/** Asks before it takes somebody's password away. */
+export function NewPassword({ person, send }: NewPasswordProps) {
+  const question = useRef<HTMLDialogElement>(null);
+  const give = (form: FormData) => {
+    question.current?.close();
+    send(form);
+  };
+  const title = `question-${person.id}`;
+  return (
+    <>
+      <Button look="quiet" aria-label={`New password for ${person.name}`} onClick={() => question.current?.showModal()}>
+        New password
+      </Button>
+      <dialog
+        ref={question}
+        aria-labelledby={title}
+        className="m-auto w-full max-w-lg rounded-md border border-line bg-sheet p-6 text-left whitespace-normal text-ink wrap-anywhere backdrop:bg-black/50"
+      >
+        <h3 id={title} className="text-lg font-semibold">
+          A new password for {person.name}?
+        </h3>
+        <p className="mt-2">
+          {person.name.split(" ")[0]}'s present password stops working at once, and every device signed in with it is
+          signed out. Reports and marks stay as they are.
+        </p>
+        <form action={give} className="mt-5 flex flex-wrap gap-3">
+          <input type="hidden" name="learner" value={person.id} />
+          <Button look="quiet" onClick={() => question.current?.close()}>
+            Keep the present one
+          </Button>
+          <Button type="submit">Give a new password</Button>
+        </form>
+      </dialog>
+    </>
+  );
+}
