@@ -5,10 +5,10 @@ const { placeAlong, placeAcross, start, size, across, gap } = DEFAULT_TOLERANCES
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const end = (tolerance: Tolerance): number => Math.round(tolerance.full * tolerance.none * 1000) / 1000;
 
-/** Quality of a careful call whose type is uncertain at worst: what a reader should reckon with for a doubtful one. */
-const CAREFUL_QUALITY = 0.9;
+/** Share of an indication's marks that a call on a doubtful feature may be expected to earn if the feature is real. */
+const EXPECTED_QUALITY = 0.9;
 /** How likely a doubtful feature has to be real for reporting it to pay on average: about 0.36. */
-export const WORTH_REPORTING = RULE.price / (RULE.price + CAREFUL_QUALITY);
+export const WORTH_REPORTING = RULE.price / (RULE.price + EXPECTED_QUALITY);
 
 /** The marking rule for learners, one short paragraph each, with the numbers of the default tolerances. */
 export const RULE_TEXT: readonly string[] = [
