@@ -1,4 +1,3 @@
-import { imperfection } from "../imperfections";
 import type { Piece } from "./pieces";
 import { appraise, besideOf, type Hull, placeShare, typeShare } from "./quality";
 import type { Target } from "./targets";
@@ -12,17 +11,13 @@ export interface Placed {
   readonly value: number;
 }
 
-/**
- * The calls that are in a target's place at all, in the section's order. Misalignment is in one place with everything
- * along the weld, so only a call that names it can stand for it; otherwise any false call would be found in it.
- */
+/** The calls that are in a target's place at all, in the section's order. */
 export function piecesInPlace(target: Target, pieces: readonly Piece[], price: number): Placed[] {
   const placed: Placed[] = [];
   pieces.forEach((piece, position) => {
     const { start, end, size } = piece;
     const beside = besideOf(target, piece);
     const hull = { count: 1, start, end, size, likeness: typeShare(target, piece), beside, gap: 0 };
-    if (hull.likeness === 0 && imperfection(target.type).family === "misalignment") return;
     if (placeShare(target, hull) > 0) placed.push({ position, hull, value: hullValue(target, hull, price) });
   });
   return placed;

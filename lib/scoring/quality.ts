@@ -1,4 +1,4 @@
-import { likeness } from "../imperfections";
+import { imperfection, likeness } from "../imperfections";
 import { PART_SHARES, PARTS, type Part } from "../results";
 import type { Piece } from "./pieces";
 import { earnedShare } from "./ramp";
@@ -42,6 +42,14 @@ export function hullOfCalls(target: Target, pieces: readonly Piece[]): Hull {
   };
 }
 
+/**
+ * Misalignment is in one place with everything along the weld, so only a call that names it can stand for it;
+ * otherwise any false call would be found in it.
+ */
+function canStandFor(target: Target, hull: Hull): boolean {
+  return hull.likeness > 0 || imperfection(target.type).family !== "misalignment";
+}
+
 /** How far a hull sticks out of, or lies away from, a target along the weld, µm: one formula for points and lines. */
 export function stickOut(target: Target, start: number, end: number): number {
   return Math.max(0, target.start - start, end - target.end);
@@ -49,6 +57,7 @@ export function stickOut(target: Target, start: number, end: number): number {
 
 /** Place in thousandths: 0 means the calls have nothing to do with the target. */
 export function placeShare(target: Target, hull: Hull): number {
+  if (!canStandFor(target, hull)) return 0;
   const along = earnedShare(target.ramps.placeAlong, stickOut(target, hull.start, hull.end));
   if (along === 0) return 0;
   const across = earnedShare(target.ramps.placeAcross, hull.beside);
