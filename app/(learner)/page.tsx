@@ -5,9 +5,11 @@ import { readToday } from "@/app/_server/use-cases/read-today";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
+import type { Practice } from "@/lib/practice";
 import { takeFreshPlate } from "./actions";
 import { FreshPlate } from "./fresh-plate";
 import { LastMarks } from "./last-marks";
+import { OpenPlate } from "./open-plate";
 import { describeStanding } from "./standing";
 import { UnfinishedPlates } from "./unfinished-plates";
 
@@ -20,14 +22,34 @@ export default async function TodayPage() {
   const today = await readToday(await currentCaller());
   if (!actor || !today.ok) return showRefusal(today.ok ? { ok: false, code: "not-signed-in" } : today);
   const { open, handedIn, passMarks, canStart } = today;
+  const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
-    <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn)}>
+    <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn, open.length)}>
+      {actor.role === "tutor" && (
+        <p className="mt-2 max-w-3xl text-ink-2">
+          This is your own practice, as a learner has it. Your learners and their marks are on the{" "}
+          <Link href="/desk" className="font-medium text-action underline underline-offset-4">
+            desk
+          </Link>
+          .
+        </p>
+      )}
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
-        <FreshPlate take={takeFreshPlate} passMarks={passMarks} canStart={canStart} />
-        <Sheet title="Unfinished">
-          <UnfinishedPlates practices={open} />
-        </Sheet>
+        {current && <OpenPlate practice={current} />}
+        <FreshPlate take={takeFreshPlate} passMarks={passMarks} canStart={canStart} isSecond={Boolean(current)} />
+        {!current && (
+          <Sheet title="Unfinished">
+            <p className="mt-2 text-ink-2">
+              A plate that you leave before handing it in waits here, with every line you wrote.
+            </p>
+          </Sheet>
+        )}
       </div>
+      {others.length > 0 && (
+        <Sheet title="Unfinished besides" className="mt-5">
+          <UnfinishedPlates practices={others} />
+        </Sheet>
+      )}
       <Sheet title="Last marks" className="mt-5">
         <LastMarks practices={handedIn.slice(0, LAST_SHOWN)} />
         {handedIn.length > LAST_SHOWN && (
@@ -40,3 +62,5 @@ export default async function TodayPage() {
     </PageFrame>
   );
 }
+
+const lastTouched = ({ startedAt, savedAt }: Practice) => Number(savedAt ?? startedAt);

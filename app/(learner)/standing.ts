@@ -3,13 +3,26 @@ import { shownMark } from "@/lib/results";
 
 const NAMES = { cap: "cap face", root: "root face" } as const;
 
-/** One sentence on where a learner stands, from their handed-in practices, the latest first. */
-export function describeStanding(handedIn: readonly Pick<Practice, "marks">[]): string {
-  if (handedIn.length === 0) {
+/** One sentence on where somebody stands, from their handed-in practices, the latest first, and how many are unfinished. */
+export function describeStanding(handedIn: readonly Pick<Practice, "marks">[], openCount: number): string {
+  if (handedIn.length === 0) return describeBeginning(openCount);
+  const count = handedIn.length === 1 ? "one plate" : `${handedIn.length} plates`;
+  return `You have handed in ${count}; on the last one ${describeSections(handedIn[0].marks)}.${describeOpen(openCount)}`;
+}
+
+function describeBeginning(openCount: number): string {
+  if (openCount === 0) {
     return "Nothing handed in yet. Your first plate is waiting: look at both faces, write down what you see, hand it in.";
   }
-  const count = handedIn.length === 1 ? "one plate" : `${handedIn.length} plates`;
-  return `You have handed in ${count}; on the last one ${describeSections(handedIn[0].marks)}.`;
+  const plates = openCount === 1 ? "Your first plate is" : `Your first ${openCount} plates are`;
+  return `Nothing handed in yet. ${plates} on the bench: look at both faces, write down what you see, hand it in.`;
+}
+
+function describeOpen(openCount: number): string {
+  if (openCount === 0) return "";
+  return openCount === 1
+    ? " One more lies unfinished on your bench."
+    : ` ${openCount} more lie unfinished on your bench.`;
 }
 
 function describeSections(marks: readonly SectionMark[]): string {

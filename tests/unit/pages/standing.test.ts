@@ -7,15 +7,24 @@ function section(face: "cap" | "root", markThousandths: number, passMark: number
 }
 
 test.each([
-  [[], /^Nothing handed in yet/],
+  [[], 0, /^Nothing handed in yet. Your first plate is waiting/],
+  [[], 1, /^Nothing handed in yet. Your first plate is on the bench/],
+  [[], 2, /^Nothing handed in yet. Your first 2 plates are on the bench/],
   [
     [[section("cap", 82_000, 70, true), section("root", 70_000, 70, true)]],
+    0,
     "You have handed in one plate; on the last one both faces passed.",
   ],
   [
     [[section("cap", 82_000, 70, true), section("root", 63_849, 70, false)], [], []],
-    "You have handed in 3 plates; on the last one the cap face passed and the root face fell 6.2 marks short.",
+    3,
+    "You have handed in 3 plates; on the last one the cap face passed and the root face fell 6.2 marks short. 3 more lie unfinished on your bench.",
   ],
-])("case %#", (marks, sentence) => {
-  expect(describeStanding(marks.map((of) => ({ marks: of })))).toMatch(sentence);
+])("case %#", (marks, openCount, sentence) => {
+  expect(
+    describeStanding(
+      marks.map((of) => ({ marks: of })),
+      openCount,
+    ),
+  ).toMatch(sentence);
 });
