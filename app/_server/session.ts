@@ -7,6 +7,7 @@ import type { Role } from "@/lib/workshop";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import { ADDRESS_HEADER, auth, type OPEN_AUTH_PATHS } from "./auth";
 import type { Actor, Caller } from "./caller";
+import { landingPath, PATH_HEADER, signInPath } from "./landing";
 import type { Refusal } from "./refusal";
 
 const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
@@ -51,14 +52,19 @@ export async function askAuth(path: (typeof OPEN_AUTH_PATHS)[number], body: obje
 
 /** Turns the refusal of a page's use case into the page that answers it. */
 export async function showRefusal({ code }: Refusal): Promise<never> {
-  if (code === "not-signed-in") return redirect((await readWorkshop()) ? "/sign-in" : "/setup");
+  if (code === "not-signed-in") {
+    const cameFor = (await headers()).get(PATH_HEADER);
+    return redirect((await readWorkshop()) ? signInPath(cameFor) : "/setup");
+  }
   if (code === "not-set-up") return redirect("/setup");
   if (code === "not-permitted") return redirect("/");
   return notFound();
 }
 
-/** After signing in: a tutor comes to the desk, a learner to Today. */
-export async function goHome(): Promise<never> {
+/** After signing in: to the page somebody came for; otherwise a tutor comes to the desk, a learner to Today. */
+export async function goHome(cameFor?: unknown): Promise<never> {
+  const path = landingPath(cameFor);
+  if (path) return redirect(path);
   const actor = await currentActor();
   return redirect(actor?.role === "tutor" ? "/desk" : "/");
 }

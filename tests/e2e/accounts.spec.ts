@@ -1,5 +1,5 @@
 import { expect, test } from "@playwright/test";
-import { TUTOR } from "./support/people";
+import { accessOf, TUTOR } from "./support/people";
 
 test("the passwords of the demo are gone once the page is left", async ({ page }) => {
   await page.goto("/setup");
@@ -10,8 +10,27 @@ test("the passwords of the demo are gone once the page is left", async ({ page }
 test("somebody not signed in is asked to sign in, whatever they came for", async ({ page }) => {
   for (const path of ["/", "/history", "/desk", "/account", "/rule", "/practice/no-such-id"]) {
     await page.goto(path);
-    await expect(page, path).toHaveURL(/\/sign-in$/);
+    await expect(page, path).toHaveURL(path === "/" ? "/sign-in" : `/sign-in?to=${encodeURIComponent(path)}`);
   }
+});
+
+test("signing in leads on to the page somebody came for, and never off the site", async ({ page }) => {
+  const { signInName, password } = accessOf("bruno");
+  const signIn = async () => {
+    await page.getByLabel("Sign-in name").fill(signInName);
+    await page.getByLabel("Password").fill(password);
+    await page.getByRole("button", { name: "Sign in" }).click();
+  };
+  await page.goto("/history");
+  await signIn();
+  await expect(page).toHaveURL("/history");
+  await page.goto("/sign-in?to=%2Faccount");
+  await expect(page, "signed in already").toHaveURL("/account");
+  await page.getByRole("button", { name: "Sign out" }).click();
+  await expect(page).toHaveURL("/sign-in");
+  await page.goto("/sign-in?to=//elsewhere.example");
+  await signIn();
+  await expect(page).toHaveURL("/");
 });
 
 test("a learner makes an account, changes its password, signs out and in again", async ({ page }) => {

@@ -10,16 +10,19 @@ import type { signIn } from "./actions";
 
 interface SignInFormProps {
   readonly signIn: typeof signIn;
+  /** The page somebody came for. */
+  readonly landing: string | null;
   readonly canJoin: boolean;
 }
 
-export function SignInForm({ signIn: action, canJoin }: SignInFormProps) {
+export function SignInForm({ signIn: action, landing, canJoin }: SignInFormProps) {
   const [problem, send] = useActionState(action, null);
   const form = useFirstProblem(problem);
   return (
     <>
       <form ref={form} action={send} className="mt-6 space-y-4 rounded-md border border-line bg-sheet p-6">
         {problem && <Notice>{problem.message}</Notice>}
+        {landing && <input type="hidden" name="to" value={landing} />}
         <Field
           name="username"
           label="Sign-in name"
