@@ -9,7 +9,12 @@ export function MarkBar({ mark }: { readonly mark: SectionMark }) {
   return (
     <div className="grid grid-cols-[5rem_1fr_3rem_12rem] items-center gap-3 text-sm">
       <span>{SECTION_NAMES[mark.section]}</span>
-      <svg viewBox="0 0 100 12" preserveAspectRatio="none" className="h-4 w-full" aria-hidden="true">
+      <svg
+        viewBox="0 0 100 12"
+        preserveAspectRatio="none"
+        className="h-4 w-full print:[print-color-adjust:exact]"
+        aria-hidden="true"
+      >
         <rect y="3" width="100" height="6" className="fill-paper-2" />
         <rect y="3" width={shown} height="6" className={mark.isPassed ? "fill-found" : "fill-missed"} />
         <rect x={mark.passMark - 0.4} width="0.8" height="12" className="fill-ink" />

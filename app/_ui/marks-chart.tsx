@@ -36,7 +36,7 @@ export function MarksChart({ section, practices }: MarksChartProps) {
         viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
         role="img"
         aria-label={summarize(section, points)}
-        className="mt-2 w-full"
+        className="mt-2 w-full print:[print-color-adjust:exact]"
       >
         {MARK_LINES.map((value) => (
           <g key={value}>
