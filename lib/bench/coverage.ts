@@ -5,6 +5,12 @@ import { stretchInSight, type Viewport } from "./viewport";
 /** For each face and each whole mm along the weld: has it been looked at closely enough to see a small pore? */
 export type Coverage = Readonly<Record<Face, readonly boolean[]>>;
 
+/** A stretch along the weld, mm from the datum. */
+export interface Stretch {
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
 /** Magnification from which a look counts, screen pixels per mm. */
 export const CLOSE_LOOK_SCALE = 5;
 
@@ -21,8 +27,15 @@ export function withLook(coverage: Coverage, face: Face, view: Viewport): Covera
   return { ...coverage, [face]: seen.map((was, mm) => was || (mm + 0.5 >= from && mm + 0.5 <= to)) };
 }
 
+/** What was looked at when these stretches of each face, mm from the datum, were; mm off the plate do not count. */
+export function coverageOf(stretches: Readonly<Record<Face, readonly Stretch[]>>): Coverage {
+  const seenIn = (list: readonly Stretch[]) =>
+    unseen().map((_, mm) => list.some(({ from, to }) => mm >= from && mm < to));
+  return { cap: seenIn(stretches.cap), root: seenIn(stretches.root) };
+}
+
 /** Stretches of a face that have been looked at, mm from the datum, in order. */
-export function seenStretches(seen: readonly boolean[]): readonly { from: Mm; to: Mm }[] {
+export function seenStretches(seen: readonly boolean[]): readonly Stretch[] {
   const stretches: { from: Mm; to: Mm }[] = [];
   seen.forEach((was, mm) => {
     if (!was) return;

@@ -1,5 +1,14 @@
 export { type BlankField, blanksOf, checkForHandIn, type HandInCheck, nearlyAlike } from "./check-report";
-export { CLOSE_LOOK_SCALE, type Coverage, NOTHING_SEEN, seenStretches, shareSeen, withLook } from "./coverage";
+export {
+  CLOSE_LOOK_SCALE,
+  type Coverage,
+  coverageOf,
+  NOTHING_SEEN,
+  type Stretch,
+  seenStretches,
+  shareSeen,
+  withLook,
+} from "./coverage";
 export { describePlace, type Modifiers, moveCursor, stepOf } from "./cursor";
 export {
   type CallChange,

@@ -1,15 +1,6 @@
 "use client";
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import {
-  type Coverage,
-  NOTHING_SEEN,
-  ontoPlate,
-  type Place,
-  revealing,
-  type ScreenPoint,
-  toPlace,
-  withLook,
-} from "@/lib/bench";
+import { useCallback, useMemo, useRef, useState } from "react";
+import { ontoPlate, type Place, revealing, type ScreenPoint, toPlace } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import type { Drawing } from "../overlay/drawing-band";
 import { type LaidRule, lengthOfRule } from "../overlay/laid-rule";
@@ -19,12 +10,11 @@ import { useSpecimen } from "../viewer/use-specimen";
 import { callAt } from "./call-at";
 import type { Practice } from "./practice";
 import type { Tool } from "./tool";
+import { useCoverage } from "./use-coverage";
 import { screenTurn, useGauge } from "./use-gauge";
 import { useStable } from "./use-stable";
 import { useWriting } from "./use-writing";
 
-/** A look counts as one after so long, ms. */
-const LOOK_MS = 350;
 /** Scale at which a chosen indication is shown, px per mm, unless the view is closer already. */
 const SHOW_SCALE = 9;
 /** A drawn stretch shorter than this is a point, mm. */
@@ -53,7 +43,7 @@ export function useBench(practice: Practice) {
   const [drawing, setDrawing] = useState<Drawing | null>(null);
   const [rule, setRule] = useState<LaidRule | null>(null);
   const [begun, setBegun] = useState<Place | null>(null);
-  const coverage = useCoverage(looking);
+  const coverage = useCoverage(practice.id, looking);
 
   const placeAt = (at: ScreenPoint) => ontoPlate(toPlace(view!, face, at));
   const moveCursorTo = useCallback(
@@ -167,15 +157,4 @@ export function useBench(practice: Practice) {
     showCall,
     turnPlate,
   };
-}
-
-/** Remembers which stretches were in sight long enough and closely enough. */
-function useCoverage({ face, view, turningTo }: ReturnType<typeof useLooking>): Coverage {
-  const [coverage, setCoverage] = useState(NOTHING_SEEN);
-  useEffect(() => {
-    if (!view || turningTo) return;
-    const timer = setTimeout(() => setCoverage((now) => withLook(now, face, view)), LOOK_MS);
-    return () => clearTimeout(timer);
-  }, [face, view, turningTo]);
-  return coverage;
 }

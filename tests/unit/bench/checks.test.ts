@@ -3,6 +3,7 @@ import {
   blanksOf,
   byFamily,
   checkForHandIn,
+  coverageOf,
   findTypes,
   isUnsent,
   NOTHING_SEEN,
@@ -154,6 +155,12 @@ describe("what was looked at", () => {
     expect(withLook(NOTHING_SEEN, "cap", { ...view, scale: 3 })).toBe(NOTHING_SEEN);
     expect(withLook(NOTHING_SEEN, "cap", { ...view, up: 60 })).toBe(NOTHING_SEEN);
     expect(withLook(seen, "cap", view)).toBe(seen);
+  });
+
+  it("is the same again after being kept as stretches", () => {
+    const seen = withLook(withLook(NOTHING_SEEN, "cap", view), "root", { ...view, x: 290 });
+    expect(coverageOf({ cap: seenStretches(seen.cap), root: seenStretches(seen.root) })).toEqual(seen);
+    expect(coverageOf({ cap: [{ from: 280, to: 900 }], root: [] }).cap).toHaveLength(300);
   });
 
   it("joins neighbouring looks", () => {

@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { type Coverage, coverageOf, NOTHING_SEEN, seenStretches } from "@/lib/bench";
+
+const stretchesSchema = z.array(z.object({ from: z.number(), to: z.number() }));
+const keptSchema = z.object({ cap: stretchesSchema, root: stretchesSchema });
+
+const keyOf = (id: string) => `toeline.looked-at.${id}`;
+
+/** What this browser kept of where a practice's plate was looked at closely. Storage may hold nothing, or something else. */
+export function readKeptCoverage(id: string): Coverage {
+  try {
+    const parsed = keptSchema.safeParse(JSON.parse(localStorage.getItem(keyOf(id)) ?? "null"));
+    return parsed.success ? coverageOf(parsed.data) : NOTHING_SEEN;
+  } catch {
+    return NOTHING_SEEN;
+  }
+}
+
+export function keepCoverage(id: string, { cap, root }: Coverage): void {
+  try {
+    localStorage.setItem(keyOf(id), JSON.stringify({ cap: seenStretches(cap), root: seenStretches(root) }));
+  } catch {
+    // a full or forbidden storage forgets the trace, and nothing else
+  }
+}
+
+/** Handed in: the plate is not looked over any more. */
+export function forgetKeptCoverage(id: string): void {
+  try {
+    localStorage.removeItem(keyOf(id));
+  } catch {
+    // storage is switched off, so nothing was kept
+  }
+}
