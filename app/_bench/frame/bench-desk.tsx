@@ -1,9 +1,10 @@
 "use client";
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { bounded, shareSeen, wholePlate, zoomed } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { ThroughLine } from "../line/through-line";
 import { lengthOfRule } from "../overlay/laid-rule";
+import { ConflictNotice } from "../report/conflict-notice";
 import { HandInDialog } from "../report/hand-in-dialog";
 import { ReportPanel } from "../report/report-panel";
 import { SaveNote } from "../report/save-note";
@@ -37,6 +38,12 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
   useUndoKeys(bench);
 
+  // the choice between two versions is asked on the clipboard
+  const hasConflict = autosave.conflict !== null;
+  useEffect(() => {
+    if (hasConflict) setIsSheetUp(true);
+  }, [hasConflict]);
+
   const focusReport = () => {
     setIsSheetUp(true);
     const row = writing.openId ? `[data-row="${writing.openId}"]` : "button";
@@ -66,11 +73,14 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           Butt plate, process 111. Pass mark: cap face {practice.passMarks.cap} %, root face {practice.passMarks.root} %
         </p>
         <div className="ml-auto" />
-        <SaveNote autosave={autosave} onTakeNewer={report.takeNewer} />
+        <SaveNote autosave={autosave} />
         <button
           type="button"
           className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
-          onClick={() => setIsAsking(true)}
+          onClick={() => {
+            handing.forgetProblem();
+            setIsAsking(true);
+          }}
         >
           Hand in
         </button>
@@ -123,6 +133,17 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         >
           {isSheetUp ? "Put the report aside" : `Report: ${writing.report.calls.length} written`}
         </button>
+        {autosave.conflict && (
+          <div className="sheet-notice">
+            <ConflictNotice
+              conflict={autosave.conflict}
+              rowsHere={writing.report.calls.length}
+              marksUrl={marksUrl}
+              onTakeOther={report.takeOther}
+              onKeepThis={autosave.keepThis}
+            />
+          </div>
+        )}
         <div className="sheet-body min-h-0 flex-1">
           <ReportPanel
             writing={writing}

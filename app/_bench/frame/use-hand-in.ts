@@ -4,6 +4,7 @@ import type { Report } from "@/lib/report";
 import { forgetKeptReport } from "../report/kept-report";
 import { sendReport } from "../report/send-report";
 import type { Autosave } from "../report/use-autosave";
+import { forgetKeptCoverage } from "./kept-coverage";
 
 /** Hands in the report as it stands on the screen, then goes where the marks are. */
 export function useHandIn(practiceId: string, report: Report, autosave: Autosave, marksUrl: string) {
@@ -18,17 +19,24 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
     const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", autosave.latest());
     if (outcome.kind === "ok" || (outcome.kind === "refused" && outcome.code === "already-handed-in")) {
       forgetKeptReport(practiceId);
+      forgetKeptCoverage(practiceId);
       autosave.close();
       window.location.assign(marksUrl);
       return;
     }
     setIsSending(false);
+    if (outcome.kind === "failed") {
+      return setProblem(
+        "No answer from the server, so nothing was handed in. Your report is kept; try again in a moment.",
+      );
+    }
+    autosave.refused(outcome);
     setProblem(
-      outcome.kind === "refused"
-        ? outcome.message
-        : "No answer from the server, so nothing was handed in. Your report is kept; try again in a moment.",
+      outcome.newer
+        ? "Nothing was handed in: another window has saved this report too. Go back and choose which of the two to use."
+        : outcome.message,
     );
   };
 
-  return { isSending, problem, handIn };
+  return { isSending, problem, handIn, forgetProblem: () => setProblem(null) };
 }

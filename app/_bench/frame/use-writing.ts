@@ -1,7 +1,6 @@
 "use client";
 import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
-import type { Report } from "@/lib/report";
 import type { NumberedReport } from "../report/kept-report";
 import { type Autosave, latestReport, useAutosave } from "../report/use-autosave";
 
@@ -11,18 +10,14 @@ export interface ReportWriting {
   readonly autosave: Autosave;
   /** Writes a new row and opens it. */
   readonly add: (extent: DrawnExtent) => void;
-  readonly takeNewer: () => void;
+  /** Goes on from the other window's version; undo brings this one's back. */
+  readonly takeOther: () => void;
 }
-
-type Step = WritingEvent | { readonly kind: "replace"; readonly report: Report };
-
-const step = (state: Writing, event: Step): Writing =>
-  event.kind === "replace" ? startWriting(event.report) : write(state, event);
 
 /** The report being written and its way to the server. */
 export function useWriting(practiceId: string, server: NumberedReport): ReportWriting {
   const [start] = useState(() => latestReport(practiceId, server));
-  const [writing, dispatch] = useReducer(step, start.report, startWriting);
+  const [writing, dispatch] = useReducer(write, start.report, startWriting);
   const autosave = useAutosave(practiceId, server.sequence, start);
   const known = useRef(start.report);
   const { edited } = autosave;
@@ -34,14 +29,14 @@ export function useWriting(practiceId: string, server: NumberedReport): ReportWr
   }, [writing.report, edited]);
 
   const add = useCallback((extent: DrawnExtent) => dispatch({ kind: "add", id: newRowId(), extent }), []);
-  const takeNewer = () => {
+  const takeOther = () => {
     const report = autosave.takeNewer();
     if (!report) return;
     known.current = report;
     dispatch({ kind: "replace", report });
   };
 
-  return { writing, write: dispatch, autosave, add, takeNewer };
+  return { writing, write: dispatch, autosave, add, takeOther };
 }
 
 /** Unlike randomUUID this also works on a plain http address in a workshop's own network. */

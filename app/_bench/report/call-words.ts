@@ -53,3 +53,7 @@ export function blankName(field: BlankField, call: Call): string {
     }
   }
 }
+
+/** Hour and minute in the reader's own way of writing them. */
+export const timeOf = (at: string): string =>
+  new Date(at).toLocaleTimeString(undefined, { hour: "2-digit", minute: "2-digit" });

@@ -7,7 +7,14 @@ export interface NumberedReport {
   readonly report: Report;
 }
 
-export const numberedReportSchema = z.object({ sequence: z.number().int().min(0), report: reportSchema });
+const numberedReportSchema = z.object({ sequence: z.number().int().min(0), report: reportSchema });
+
+/** A version that the server has, and since when. */
+export interface SavedReport extends NumberedReport {
+  readonly savedAt: string | null;
+}
+
+export const savedReportSchema = numberedReportSchema.extend({ savedAt: z.string().nullable().default(null) });
 
 /** Which window writes, and the newest version of the server that it has seen. */
 export interface WritingWindow {

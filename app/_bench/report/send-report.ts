@@ -1,4 +1,4 @@
-import { type KeptReport, type NumberedReport, numberedReportSchema } from "./kept-report";
+import { type KeptReport, type SavedReport, savedReportSchema } from "./kept-report";
 
 export type SendOutcome =
   | { readonly kind: "ok"; readonly savedAt: string }
@@ -8,7 +8,7 @@ export type SendOutcome =
       readonly kind: "refused";
       readonly code: string;
       readonly message: string;
-      readonly newer: NumberedReport | null;
+      readonly newer: SavedReport | null;
     };
 
 /** Sends a version of the report and tells what came of it; it never throws. */
@@ -22,7 +22,7 @@ export async function sendReport(url: string, method: "PUT" | "POST", body: Kept
     if (response.status >= 500 || response.status === 429) return { kind: "failed" };
     const answer: unknown = await response.json();
     if (response.ok) return { kind: "ok", savedAt: textIn(answer, "savedAt") ?? new Date().toISOString() };
-    const newer = numberedReportSchema.safeParse(answer);
+    const newer = savedReportSchema.safeParse(answer);
     return {
       kind: "refused",
       code: textIn(answer, "code") ?? "",

@@ -1,18 +1,29 @@
 "use client";
 import { useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { isUnsent, type Saving, save, startSaving, waitBeforeSending } from "@/lib/bench";
-import { type Report, reportSchema } from "@/lib/report";
-import { type KeptReport, keepReport, type NumberedReport, newWindowId, readKeptReport } from "./kept-report";
-import { sendReport } from "./send-report";
+import type { Report } from "@/lib/report";
+import {
+  type KeptReport,
+  keepReport,
+  type NumberedReport,
+  newWindowId,
+  readKeptReport,
+  type SavedReport,
+} from "./kept-report";
+import { type SendOutcome, sendReport } from "./send-report";
+
+/** What another window did that this one cannot write over unasked. */
+export type Conflict = { readonly kind: "newer"; readonly version: SavedReport } | { readonly kind: "handed-in" };
 
 export interface Autosave {
   readonly saving: Saving;
-  /** The version another window has saved, where that is why the server refused. */
-  readonly newer: NumberedReport | null;
+  readonly conflict: Conflict | null;
   /** What is written now, as it is to be sent. */
   latest(): KeptReport;
   /** Call it with every changed report. */
   edited(report: Report): void;
+  /** Takes note of a refusal that was met on another way to the server. */
+  refused(outcome: Extract<SendOutcome, { kind: "refused" }>): void;
   /** Tries at once. */
   sendNow(): void;
   /** Goes on from the other window's version. */
@@ -33,10 +44,15 @@ export function latestReport(id: string, server: NumberedReport): KeptReport {
   return { ...server, window: { id: newWindowId(), base: server.sequence } };
 }
 
+function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
+  if (code === "already-handed-in") return { kind: "handed-in" };
+  return newer && { kind: "newer", version: newer };
+}
+
 /** Keeps every edit in the browser at once and sends it to the server after a rest, again and again until it is there. */
 export function useAutosave(id: string, server: number, start: KeptReport): Autosave {
   const [saving, tell] = useReducer(save, startSaving(server, start.sequence));
-  const [newer, setNewer] = useState<NumberedReport | null>(null);
+  const [conflict, setConflict] = useState<Conflict | null>(null);
   const report = useRef(start.report);
   const sequence = useRef(start.sequence);
   const base = useRef(start.window.base);
@@ -51,6 +67,11 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
     [windowId],
   );
 
+  const refused = useCallback((outcome: Extract<SendOutcome, { kind: "refused" }>) => {
+    setConflict(conflictOf(outcome));
+    tell({ kind: "refused", reason: outcome.message, isLasting: LASTING.has(outcome.code) });
+  }, []);
+
   const send = useCallback(async () => {
     tell({ kind: "sending" });
     const sent = latest();
@@ -62,10 +83,9 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
       case "failed":
         return tell({ kind: "failed" });
       case "refused":
-        setNewer(outcome.newer);
-        return tell({ kind: "refused", reason: outcome.message, isLasting: LASTING.has(outcome.code) });
+        return refused(outcome);
     }
-  }, [id, latest]);
+  }, [id, latest, refused]);
 
   const { newest } = saving;
   const wait = waitBeforeSending(saving);
@@ -102,25 +122,26 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
   );
 
   const goOnFrom = (version: number) => {
-    setNewer(null);
+    setConflict(null);
     sequence.current = version;
     base.current = version;
     tell({ kind: "restarted", sequence: version });
   };
 
+  const newer = conflict?.kind === "newer" ? conflict.version : null;
   return {
     saving,
-    newer,
+    conflict,
     latest,
     edited,
+    refused,
     sendNow: () => void send(),
     takeNewer: () => {
-      const taken = newer && reportSchema.safeParse(newer.report);
-      if (!newer || !taken?.success) return null;
+      if (!newer) return null;
       goOnFrom(newer.sequence);
-      report.current = taken.data;
+      report.current = newer.report;
       keepReport(id, latest());
-      return taken.data;
+      return newer.report;
     },
     close: () => tell({ kind: "restarted", sequence: sequence.current }),
     keepThis: () => {

@@ -7,7 +7,7 @@ import type { Caller } from "../caller";
 import { requireOwnPractice } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
-import { saveReport } from "./save-report";
+import { keptVersion, saveReport } from "./save-report";
 
 /**
  * Hands a report in, for good: keeps the last version sent along, marks it, and stores truth, report and marks as
@@ -46,5 +46,5 @@ async function closePractice(caller: Caller, { id, specimenId, report, sequence,
   const now = await requireOwnPractice(caller, id);
   if (!now.ok) return now;
   if (now.practice.state === "handed-in") return refuse("already-handed-in");
-  return refuse("stale-save", { sequence: now.practice.sequence, report: now.practice.report });
+  return refuse("stale-save", keptVersion(now.practice));
 }

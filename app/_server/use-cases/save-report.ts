@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { answerSave } from "@/lib/practice";
+import { answerSave, type Practice } from "@/lib/practice";
 import { reportSchema } from "@/lib/report";
 import { saveReport as storeReport } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
@@ -14,6 +14,9 @@ export const saveSchema = z.strictObject({
   report: reportSchema,
   window: windowSchema.optional(),
 });
+
+/** What is kept, for the window that does not know it. */
+export const keptVersion = ({ sequence, report, savedAt }: Practice) => ({ sequence, report, savedAt });
 
 /**
  * Keeps a version of the report. Versions are numbered by the window that writes them: a newer number is kept, the very
@@ -40,6 +43,6 @@ export async function saveReport(caller: Caller, id: string, input: unknown) {
     case "handed-in":
       return refuse("already-handed-in");
     default:
-      return refuse("stale-save", { sequence: now.practice.sequence, report: now.practice.report });
+      return refuse("stale-save", keptVersion(now.practice));
   }
 }

@@ -75,7 +75,16 @@ describe("autosave", () => {
   it("does not overwrite the newer version of another window unless told to", async () => {
     const newer = { sequence: 40, report: reportOf("z") };
     server.mockImplementationOnce(() =>
-      Response.json({ ok: false, code: "stale-save", message: "Another window is ahead.", ...newer }, { status: 409 }),
+      Response.json(
+        {
+          ok: false,
+          code: "stale-save",
+          message: "Another window is ahead.",
+          savedAt: "2026-01-01T09:06:00Z",
+          ...newer,
+        },
+        { status: 409 },
+      ),
     );
     open();
     edit(reportOf("a"));
@@ -84,7 +93,7 @@ describe("autosave", () => {
     edit(reportOf("a", "b"));
     await wait(60_000);
     expect(server).toHaveBeenCalledTimes(1);
-    expect(autosave.newer).toEqual(newer);
+    expect(autosave.conflict).toEqual({ kind: "newer", version: { ...newer, savedAt: "2026-01-01T09:06:00Z" } });
     act(() => autosave.keepThis());
     await wait(900);
     expect(server).toHaveBeenLastCalledWith({
@@ -92,6 +101,19 @@ describe("autosave", () => {
       report: reportOf("a", "b"),
       window: { id: "thiswindow", base: 40 },
     });
+  });
+
+  it("tells that another window handed the report in, and sends nothing more", async () => {
+    server.mockImplementationOnce(() =>
+      Response.json({ code: "already-handed-in", message: "It is handed in." }, { status: 409 }),
+    );
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    expect(autosave.conflict).toEqual({ kind: "handed-in" });
+    edit(reportOf("a", "b"));
+    await wait(60_000);
+    expect(server).toHaveBeenCalledTimes(1);
   });
 
   it("goes on from the newer version when that is wanted", async () => {

@@ -43,6 +43,7 @@ describe("the order of saves", () => {
       code: "stale-save",
       sequence: 2,
       report: CAP_ONLY,
+      savedAt: expect.any(Date),
     });
     expect(await readPractice(id)).toMatchObject({ sequence: 2, report: CAP_ONLY });
   });
@@ -59,6 +60,7 @@ describe("the order of saves", () => {
       code: "stale-save",
       sequence: 3,
       report: CAP_ONLY,
+      savedAt: expect.any(Date),
     });
     // the same window goes on even where the answer to its last save was lost
     expect(await saveReport(learner, id, { sequence: 5, report: CAP_ONLY, window: left })).toMatchObject({ ok: true });

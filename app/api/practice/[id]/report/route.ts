@@ -8,7 +8,7 @@ const MAX_BYTES = 200_000;
 
 /**
  * Keeps a version of the report: `{ sequence, report }`, answered with `{ sequence, savedAt }`. A stale one is refused with
- * 409, the code "stale-save" and the newer `{ sequence, report }`.
+ * 409, the code "stale-save" and the newer `{ sequence, report, savedAt }`.
  */
 export async function PUT(request: Request, { params }: RouteContext<"/api/practice/[id]/report">) {
   const { id } = await params;
