@@ -19,6 +19,8 @@ export {
   write,
 } from "./edit-report";
 export { byFamily, FAMILY_NAMES, findTypes } from "./find-types";
+export { rowsOfFlags } from "./flags";
+export { lensScale } from "./lens";
 export { type Tick, ticksBetween } from "./ruler";
 export { isUnsent, type Saving, type SavingEvent, save, startSaving, waitBeforeSending } from "./saving";
 export {

@@ -60,12 +60,22 @@ export function KeyHelp({ onClose }: { onClose: () => void }) {
       ref={dialog}
       aria-labelledby="keys-title"
       onClose={onClose}
-      className="m-auto w-[min(44rem,94vw)] rounded-lg bg-sheet p-5 text-ink shadow-2xl backdrop:bg-[#000a]"
+      className="m-auto max-h-[92dvh] w-[min(56rem,94vw)] overflow-y-auto rounded-lg bg-sheet px-5 pb-5 text-ink shadow-2xl backdrop:bg-[#000a]"
     >
-      <h2 id="keys-title" className="mb-2 font-semibold text-xl">
-        What the keys do
-      </h2>
-      <div className="max-h-[65vh] gap-x-8 overflow-y-auto sm:columns-2">
+      {/* the way out stays in sight, and with the focus on it the arrow keys scroll the list */}
+      <div className="sticky top-0 mb-3 flex flex-wrap items-center justify-between gap-3 border-line border-b bg-sheet py-3">
+        <h2 id="keys-title" className="font-semibold text-xl">
+          What the keys do
+        </h2>
+        <button
+          type="button"
+          className="h-11 rounded bg-action px-5 font-semibold text-sheet"
+          onClick={() => dialog.current?.close()}
+        >
+          Back to the bench
+        </button>
+      </div>
+      <div className="gap-x-8 sm:columns-2">
         {KEYS.map(([heading, rows]) => (
           <section key={heading} className="mb-4 break-inside-avoid">
             <h3 className="font-semibold text-ink-2 text-sm">{heading}</h3>
@@ -80,13 +90,6 @@ export function KeyHelp({ onClose }: { onClose: () => void }) {
           </section>
         ))}
       </div>
-      <button
-        type="button"
-        className="mt-2 h-11 rounded bg-action px-5 font-semibold text-sheet"
-        onClick={() => dialog.current?.close()}
-      >
-        Back to the bench
-      </button>
     </dialog>
   );
 }

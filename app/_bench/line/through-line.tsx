@@ -1,8 +1,8 @@
 "use client";
 import { type KeyboardEvent, memo, type PointerEvent, useRef } from "react";
-import { type Coverage, seenStretches, stretchInSight, ticksBetween, type Viewport } from "@/lib/bench";
+import { type Coverage, rowsOfFlags, seenStretches, stretchInSight, ticksBetween, type Viewport } from "@/lib/bench";
 import type { Call } from "@/lib/report";
-import { BUTT_PLATE_LENGTH, type Face } from "@/lib/weld";
+import { BUTT_PLATE_LENGTH, FACES, type Face } from "@/lib/weld";
 import { typeName } from "../report/call-words";
 
 const LENGTH = BUTT_PLATE_LENGTH;
@@ -35,6 +35,7 @@ export const ThroughLine = memo(function ThroughLine({
   const grip = useRef<number | null>(null);
   const sight = view ? stretchInSight(view) : { from: 0, to: LENGTH };
   const middle = (sight.from + sight.to) / 2;
+  const rows = flagRows(calls, view?.width ?? 0);
 
   const xOf = (event: PointerEvent) => {
     const box = area.current!.getBoundingClientRect();
@@ -70,7 +71,7 @@ export const ThroughLine = memo(function ThroughLine({
     >
       <div
         ref={area}
-        className="relative h-[84px] cursor-ew-resize touch-none select-none"
+        className="relative h-[108px] cursor-ew-resize touch-none select-none"
         onPointerDown={grab}
         onPointerMove={drag}
         onPointerUp={drop}
@@ -78,7 +79,7 @@ export const ThroughLine = memo(function ThroughLine({
       >
         <FaceTrace face="cap" isUp={face === "cap"} seen={coverage.cap} />
         <FaceTrace face="root" isUp={face === "root"} seen={coverage.root} />
-        <div className="absolute inset-x-0 top-[31px] h-[22px] rounded-sm border border-bench-line bg-[#cfcabd]">
+        <div className="absolute inset-x-0 top-[43px] h-[22px] rounded-sm border border-bench-line bg-[#cfcabd]">
           {ticksBetween(0, LENGTH, 2).map(({ at, kind }) => (
             <span
               key={at}
@@ -107,7 +108,7 @@ export const ThroughLine = memo(function ThroughLine({
           aria-valuenow={Math.round(middle)}
           aria-valuetext={`${Math.round(sight.from)} to ${Math.round(sight.to)} mm from the datum`}
           onKeyDown={onKeyDown}
-          className="absolute inset-y-[20px] rounded-sm border-2 border-lamp bg-lamp/10 shadow-[0_0_0_1px_#0b0e10]"
+          className="absolute inset-y-[32px] rounded-sm border-2 border-lamp bg-lamp/10 shadow-[0_0_0_1px_#0b0e10]"
           style={{ left: percent(sight.from), width: percent(sight.to - sight.from) }}
         />
         {calls.map((call, index) =>
@@ -116,6 +117,7 @@ export const ThroughLine = memo(function ThroughLine({
               key={call.id}
               call={call}
               number={index + 1}
+              row={rows[index]}
               isOpen={call.id === openId}
               onChoose={() => onChoose(call)}
             />
@@ -147,7 +149,7 @@ function keyedMiddle(event: KeyboardEvent, middle: number): number | null {
 }
 
 function FaceTrace({ face, isUp, seen }: { face: Face; isUp: boolean; seen: readonly boolean[] }) {
-  const top = face === "cap" ? "top-[26px]" : "top-[55px]";
+  const top = face === "cap" ? "top-[38px]" : "top-[67px]";
   const words = face === "cap" ? "top-0" : "bottom-0";
   return (
     <>
@@ -172,29 +174,55 @@ function extentOnLine({ start, end }: Call) {
   return { from: Math.min(one, other), to: Math.max(one, other) };
 }
 
+/** Width of a flag and a little air, px. */
+const FLAG_WIDTH = 26;
+
+/** The line is about as wide as the picture. Flags of either face keep clear of each other by themselves. */
+function flagRows(calls: readonly Call[], width: number): readonly (0 | 1)[] {
+  const rows: (0 | 1)[] = calls.map(() => 0);
+  for (const face of FACES) {
+    const flagged = calls.map((_, index) => index).filter((index) => calls[index].face === face);
+    const places = flagged.map((index) => {
+      const { from, to } = extentOnLine(calls[index]);
+      return ((from + to) / 2 / LENGTH) * width;
+    });
+    rowsOfFlags(places, FLAG_WIDTH).forEach((row, n) => {
+      rows[flagged[n]] = row;
+    });
+  }
+  return rows;
+}
+
+/** The row behind shows the edge of its flags that is away from the line, and its numbers stand there. */
+const FLAG_SPOTS = {
+  cap: ["top-[14px] z-[1] items-center", "top-0 items-start pt-px"],
+  root: ["bottom-[14px] z-[1] items-center", "bottom-0 items-end pb-px"],
+} as const;
+
 interface FlagProps {
   readonly call: Call;
   readonly number: number;
+  readonly row: 0 | 1;
   readonly isOpen: boolean;
   readonly onChoose: () => void;
 }
 
 /** A numbered flag over (cap) or under (root) the place, with its extent as a bar on the line. */
-function Flag({ call, number, isOpen, onChoose }: FlagProps) {
+function Flag({ call, number, row, isOpen, onChoose }: FlagProps) {
   const { from, to } = extentOnLine(call);
   const isCap = call.face === "cap";
   const colour = isOpen ? "bg-lamp text-ink" : "bg-sheet text-ink";
   return (
     <>
       <span
-        className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[27px]" : "top-[54px]"}`}
+        className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[39px]" : "top-[66px]"}`}
         style={{ left: percent(from), width: percent(to - from) }}
       />
       <button
         type="button"
         data-flag=""
         aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${from} mm: go there`}
-        className={`absolute grid h-6 min-w-6 -translate-x-1/2 cursor-pointer place-items-center rounded-sm px-1 font-semibold text-[11px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${isCap ? "top-0" : "bottom-0"}`}
+        className={`absolute flex h-6 min-w-6 -translate-x-1/2 cursor-pointer justify-center rounded-sm px-1 font-semibold text-[11px] leading-[14px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${FLAG_SPOTS[call.face][row]}`}
         style={{ left: percent((from + to) / 2) }}
         onClick={onChoose}
       >

@@ -1,7 +1,7 @@
 "use client";
 import { type Dispatch, type FocusEvent, useEffect, useRef } from "react";
 import type { WritingEvent } from "@/lib/bench";
-import { imperfection } from "@/lib/imperfections";
+import { type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import { FACES } from "@/lib/weld";
 import { FACE_NAMES, isPoint, SIZE_LABELS } from "./call-words";
@@ -17,10 +17,11 @@ export interface CallFormProps {
   readonly ruled: number | null;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: () => void;
+  readonly onRemove: () => void;
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ call, number, reading, ruled, write, onShow }: CallFormProps) {
+export function CallForm({ call, number, reading, ruled, write, onShow, onRemove }: CallFormProps) {
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
   const measured = sizeKind === "diameter" ? ruled : reading;
@@ -39,6 +40,13 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
     form.current?.scrollIntoView({ block: "nearest" });
     if (isUnnamed) form.current?.querySelector<HTMLInputElement>('[role="combobox"]')?.focus({ preventScroll: true });
   }, [id]);
+
+  const name = (value: ImperfectionType | null) => {
+    write({ kind: "change", id: call.id, field: "type", value });
+    // a point that turns out to be a line has no end yet
+    if (!value || imperfection(value).extent !== "line" || call.end !== null) return;
+    requestAnimationFrame(() => form.current?.querySelector<HTMLInputElement>('[data-end="to"]')?.focus());
+  };
 
   return (
     <fieldset ref={form} className="space-y-2.5 border-lamp border-l-4 bg-sheet px-3 py-3">
@@ -60,14 +68,10 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
           </label>
         ))}
       </div>
-      <TypePicker
-        face={call.face}
-        value={call.type}
-        onChange={(value) => write({ kind: "change", id: call.id, field: "type", value })}
-      />
+      <TypePicker face={call.face} value={call.type} onChange={name} />
       <div className="flex gap-2">
         <NumberField
-          isEnd
+          end="from"
           label={isPoint(call) ? "At, from the datum" : "From"}
           value={call.start}
           min={0}
@@ -77,7 +81,7 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
         />
         {!isPoint(call) && (
           <NumberField
-            isEnd
+            end="to"
             label="To"
             value={call.end}
             min={0}
@@ -123,11 +127,7 @@ export function CallForm({ call, number, reading, ruled, write, onShow }: CallFo
         <button type="button" className="h-11 rounded px-3 text-action text-sm underline" onClick={onShow}>
           Show it on the plate
         </button>
-        <button
-          type="button"
-          className="h-11 rounded px-3 text-missed text-sm underline"
-          onClick={() => write({ kind: "remove", id: call.id })}
-        >
+        <button type="button" className="h-11 rounded px-3 text-missed text-sm underline" onClick={onRemove}>
           Delete this row
         </button>
       </div>

@@ -10,8 +10,8 @@ export interface NumberFieldProps {
   readonly hint?: string;
   readonly onChange: (value: number | null) => void;
   readonly onLeave: (event: FocusEvent) => void;
-  /** One of the two ends of an extent. */
-  readonly isEnd?: boolean;
+  /** Which end of an extent it is, if one. */
+  readonly end?: "from" | "to";
 }
 
 /**
@@ -19,7 +19,7 @@ export interface NumberFieldProps {
  * once the field is left it shows the value it has, and below it what was not taken.
  */
 export function NumberField(props: NumberFieldProps) {
-  const { label, unit = "mm", value, min, max, hint, onChange, onLeave, isEnd } = props;
+  const { label, unit = "mm", value, min, max, hint, onChange, onLeave, end } = props;
   const id = useId();
   const [text, setText] = useState(textOf(value));
   const [problem, setProblem] = useState<string | null>(null);
@@ -59,7 +59,7 @@ export function NumberField(props: NumberFieldProps) {
           aria-invalid={problem !== null}
           aria-describedby={`${id}-note`}
           onChange={(event) => change(event.target.value)}
-          data-end={isEnd ? "" : undefined}
+          data-end={end}
           onBlur={leave}
           className="h-11 w-full min-w-0 rounded border border-line bg-sheet px-2 tabular-nums aria-invalid:border-missed"
         />

@@ -1,5 +1,5 @@
 "use client";
-import { type Dispatch, memo } from "react";
+import { type Dispatch, memo, useRef } from "react";
 import type { Writing, WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { ReportTable } from "./report-table";
@@ -25,8 +25,17 @@ export const ReportPanel = memo(function ReportPanel({
 }: ReportPanelProps) {
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
+  const panel = useRef<HTMLElement>(null);
+  const remove = (call: Call) => {
+    const { calls } = writing.report;
+    const index = calls.indexOf(call);
+    const next = calls[index + 1] ?? calls[index - 1];
+    write({ kind: "remove", id: call.id });
+    const target = next ? `[data-row="${next.id}"]` : "[data-add-row]";
+    requestAnimationFrame(() => panel.current?.querySelector<HTMLElement>(target)?.focus());
+  };
   return (
-    <section aria-label="Report" className="flex h-full min-h-0 flex-col bg-paper text-ink" data-report="">
+    <section ref={panel} aria-label="Report" className="flex h-full min-h-0 flex-col bg-paper text-ink" data-report="">
       <header className="flex flex-wrap items-center gap-2 border-line border-b px-3 py-2">
         <h2 className="mr-auto font-semibold">
           Report{" "}
@@ -52,9 +61,17 @@ export const ReportPanel = memo(function ReportPanel({
         </button>
       </header>
       <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
-        <ReportTable writing={writing} write={write} reading={reading} ruled={ruled} onShow={onShow} />
+        <ReportTable
+          writing={writing}
+          write={write}
+          reading={reading}
+          ruled={ruled}
+          onShow={onShow}
+          onRemove={remove}
+        />
         <button
           type="button"
+          data-add-row=""
           className="m-3 h-11 rounded border border-action border-dashed px-4 text-action text-sm hover:bg-paper-2"
           onClick={onAdd}
         >

@@ -12,10 +12,11 @@ export interface ReportTableProps {
   /** Length of the rule as it lies, mm. */
   readonly ruled: number | null;
   readonly onShow: (call: Call) => void;
+  readonly onRemove: (call: Call) => void;
 }
 
 /** The indications as they will be handed in; one row is open for writing at a time. */
-export function ReportTable({ writing, write, reading, ruled, onShow }: ReportTableProps) {
+export function ReportTable({ writing, write, reading, ruled, onShow, onRemove }: ReportTableProps) {
   const { report, openId } = writing;
   if (report.calls.length === 0) {
     return (
@@ -90,6 +91,7 @@ export function ReportTable({ writing, write, reading, ruled, onShow }: ReportTa
                       ruled={ruled}
                       write={write}
                       onShow={() => onShow(call)}
+                      onRemove={() => onRemove(call)}
                     />
                   </td>
                 </tr>

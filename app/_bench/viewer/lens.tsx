@@ -1,13 +1,10 @@
 "use client";
-import { MAX_SCALE, type Place, type Viewport } from "@/lib/bench";
+import { lensScale, type Place, type Viewport } from "@/lib/bench";
 import { type Face, upOnScreen } from "@/lib/weld";
 import { Picture } from "./picture";
 import type { SpecimenLink } from "./specimen-link";
 
 const LENS_SIZE = 232;
-const LENS_POWER = 3.2;
-/** Picture points per mm below which a lens would show nothing new. */
-const LEAST_SCALE = 18;
 
 export interface LensProps {
   readonly link: SpecimenLink;
@@ -17,12 +14,22 @@ export interface LensProps {
   readonly place: Place;
 }
 
-/** A magnifier held over a place: the same light, a few times closer. */
+/** A magnifier held over a place: the same light, a few times closer. Where it would show nothing new it says so. */
 export function Lens({ link, face, view, lamp, place }: LensProps) {
   const left = view.width / 2 + (place.x - view.x) * view.scale;
   const up = place.y * upOnScreen(face);
   const top = view.height / 2 - (up - view.up) * view.scale;
-  const scale = Math.min(MAX_SCALE, Math.max(LEAST_SCALE, view.scale * LENS_POWER));
+  const scale = lensScale(view.scale);
+  if (scale === null) {
+    return (
+      <p
+        role="status"
+        className="pointer-events-none absolute bottom-11 left-1/2 z-10 w-max max-w-[80%] -translate-x-1/2 rounded bg-bench/85 px-2 py-1 text-lamp text-xs"
+      >
+        The plate is closer than the lens shows it. Go further away to use the lens.
+      </p>
+    );
+  }
   return (
     <div
       data-lens=""
