@@ -1,3 +1,4 @@
+import type { ImperfectionType } from "../imperfections";
 import { randomStream } from "../random";
 import { finishSurface, type Surface } from "../surface";
 import { FACES, type Face } from "../weld";
@@ -50,7 +51,7 @@ export function generateFace(recipe: Recipe, face: Face, onStage: (stage: string
   for (const feature of features) feature.paint?.(work);
   checkFinite(work);
   onStage("measuring");
-  const items = measureFace(work, features, recipe);
+  const items = measureFace(work, features);
   const [sideB, sideA] = work.sides;
   return { face, surface: finishSurface(face, work.strip, sideB, sideA), items };
 }
@@ -60,10 +61,10 @@ function buildFeatures(recipe: Recipe, face: Face): Feature[] {
   return recipe.faces[face].requests.map((request) => buildFeature(request, random.child(request.id)));
 }
 
-function measureFace(work: FaceWork, features: readonly Feature[], recipe: Recipe): TruthItem[] {
+function measureFace(work: FaceWork, features: readonly Feature[]): TruthItem[] {
   const found = features.map((feature) => feature.measure?.(work) ?? null);
   const planted = found.filter((item) => item !== null);
-  const stops = measuredStops(work, recipe.faces[work.face].layout);
+  const stops = measuredStops(work);
   const step = work.face === "cap" ? measuredMisalignment(work, "cap/linear-misalignment") : null;
   return [...planted, ...stops.filter((stop) => !planted.some((item) => covers(item, stop))), ...(step ? [step] : [])]
     .sort((a, b) => a.start - b.start || a.across - b.across)
@@ -72,9 +73,17 @@ function measureFace(work: FaceWork, features: readonly Feature[], recipe: Recip
 
 /** A stop within this distance across of the middle of something else, and within its length, is hidden by it, mm. */
 const HIDDEN_ACROSS = 6;
+/** How far beyond its ends something hides a stop: a planted restart is the same stop, wherever its size was found, mm. */
+const HIDDEN_BEYOND = { restart: 9, other: 2 };
+/** What lies in a crater does not hide the restart beside it. */
+const IN_CRATERS: readonly ImperfectionType[] = ["crater-pipe", "crater-crack"];
 
-const covers = (item: TruthItem, stop: TruthItem): boolean =>
-  item.start - 2 < stop.start && stop.start < item.end + 2 && Math.abs(item.across - stop.across) < HIDDEN_ACROSS;
+function covers(item: TruthItem, stop: TruthItem): boolean {
+  if (IN_CRATERS.includes(item.type)) return false;
+  const beyond = item.type === stop.type ? HIDDEN_BEYOND.restart : HIDDEN_BEYOND.other;
+  const isWithin = item.start - beyond < stop.start && stop.start < item.end + beyond;
+  return isWithin && Math.abs(item.across - stop.across) < HIDDEN_ACROSS;
+}
 
 /** The truth of a specimen from the items of its faces. */
 export function assembleTruth(recipe: Recipe, items: readonly TruthItem[]): Truth {

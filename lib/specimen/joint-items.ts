@@ -1,8 +1,9 @@
+import { frontOf } from "./imperfections/electrode-stop";
 import { truthItem } from "./imperfections/found";
 import { measuredRestart } from "./imperfections/restart-profile";
 import { placeOnRun, visibleRun } from "./imperfections/visible-run";
 import { type Finished, longestStretch, stepBetweenPlates } from "./measure";
-import type { FaceLayout } from "./runs";
+import type { RunPlan } from "./plan";
 import { toeAt } from "./runs/edit";
 import type { Point, TruthItem } from "./truth";
 import type { FaceWork } from "./work";
@@ -13,11 +14,13 @@ const BRIDGE = 15;
 /** The step is felt every so many mm, and not on the last few mm, where the plate's lines are worn. */
 const PROBED_EVERY = 2;
 const FROM_ENDS = 4;
+/** A place's step is the median of what is felt so far to both sides: what is ground away beside the weld is no misalignment. */
+const EVENED_OVER = 20;
 
 /**
  * Linear misalignment of the plates, measured on the finished cap: the step between the straight lines of both plates at the
- * joint's centre (`stepBetweenPlates`). Size = largest step; extent = longest stretch of 1 mm or more. Null where the step
- * nowhere reaches that.
+ * joint's centre (`stepBetweenPlates`), running median over 40 mm. Size = largest step; extent = longest stretch of 1 mm or
+ * more. Null where that stretch is shorter than the catalogue records: a step is there along a joint or it is none.
  */
 export function measuredMisalignment(work: FaceWork, id: string): TruthItem | null {
   const steps = probeSteps(work, work.joint.length);
@@ -30,7 +33,7 @@ export function measuredMisalignment(work: FaceWork, id: string): TruthItem | nu
   const worst = within.reduce((a, b) => (b.step > a.step ? b : a));
   const start = stretch.first === 0 ? 0 : within[0].x;
   const end = stretch.last === steps.length - 1 ? work.joint.length : within[within.length - 1].x;
-  return truthItem(work, id, "linear-misalignment", {
+  const item = truthItem(work, id, "linear-misalignment", {
     start,
     end,
     across: 0,
@@ -39,6 +42,7 @@ export function measuredMisalignment(work: FaceWork, id: string): TruthItem | nu
     worst: [worst.x, 0],
     outline: alongBothToes(work, start, end),
   });
+  return item.neutral ? null : item;
 }
 
 interface Step {
@@ -50,8 +54,18 @@ interface Step {
 function probeSteps(face: Finished, length: number): Step[] {
   const steps: Step[] = [];
   for (let x = FROM_ENDS; x <= length - FROM_ENDS; x += PROBED_EVERY)
-    steps.push({ x, step: Math.abs(stepBetweenPlates(face, x)) });
-  return steps;
+    steps.push({ x, step: stepBetweenPlates(face, x) });
+  const reach = EVENED_OVER / PROBED_EVERY;
+  return steps.map(({ x }, n) => {
+    const near = steps.slice(Math.max(0, n - reach), n + reach + 1).map(({ step }) => step);
+    return { x, step: Math.abs(median(near)) };
+  });
+}
+
+function median(values: readonly number[]): number {
+  const sorted = values.slice().sort((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
 }
 
 const OUTLINE_STEP = 10;
@@ -63,20 +77,37 @@ function alongBothToes(work: FaceWork, start: number, end: number): Point[] {
   return [...along(-1), ...along(1).reverse()];
 }
 
-/** The ordinary stops of a face: what humps they left. Below the recordable height they are neutral. */
-export function measuredStops(work: FaceWork, layout: FaceLayout): TruthItem[] {
+/**
+ * The restarts of a face as welded, and what humps they left. An ordinary one is harmless whatever its hump; one that
+ * left the crater before it open is charged as a poor restart from the recordable height on, and neutral below it.
+ */
+export function measuredStops(work: FaceWork): TruthItem[] {
   const items: TruthItem[] = [];
-  layout.runs.forEach(({ stops }, run) => {
-    for (const x of stops) {
-      const item = measuredStop(work, run, x, `${work.face}/stop/${items.length + 1}`);
+  work.plan.runs.forEach((run, index) => {
+    for (const { x, isCraterOpen } of restartsOf(run)) {
+      const item = measuredStop(work, index, x, !isCraterOpen, `${work.face}/stop/${items.length + 1}`);
       if (item) items.push(item);
     }
   });
   return items;
 }
 
-function measuredStop(work: FaceWork, run: number, x: number, id: string): TruthItem | null {
+interface Restart {
+  /** Where the later electrode was started. */
+  readonly x: number;
+  readonly isCraterOpen: boolean;
+}
+
+function restartsOf({ segments, direction }: RunPlan): Restart[] {
+  return segments.slice(1).map((later, n) => {
+    const front = frontOf(segments[n], direction);
+    const x = direction > 0 ? later.a : later.b;
+    return { x, isCraterOpen: direction * (x - front) > 0 };
+  });
+}
+
+function measuredStop(work: FaceWork, run: number, x: number, harmless: boolean, id: string): TruthItem | null {
   const { low, high } = visibleRun(work, run, x);
   const place = { x, y: placeOnRun(work, run, x), halfWidth: (high - low) / 2, shape: "hump" as const };
-  return measuredRestart(work, id, place, true);
+  return measuredRestart(work, id, place, harmless);
 }
