@@ -31,12 +31,15 @@ export const MAX_SCALE = 48;
 /** Bench left free around the whole plate, px: room for the rule and for the torch. */
 const MARGIN_ALONG: Px = 44;
 const MARGIN_ACROSS: Px = 64;
+/** On a low screen the plate needs the room more, share of its height. */
+const MOST_MARGIN_ACROSS = 0.14;
 
 /** Scale at which the whole plate is on the screen with some bench around it. */
 export function wholePlateScale(size: Pick<Viewport, "width" | "height">): number {
+  const across = Math.min(MARGIN_ACROSS, MOST_MARGIN_ACROSS * size.height);
   return Math.max(
     0.2,
-    Math.min((size.width - 2 * MARGIN_ALONG) / BUTT_PLATE_LENGTH, (size.height - 2 * MARGIN_ACROSS) / BUTT_PLATE_WIDTH),
+    Math.min((size.width - 2 * MARGIN_ALONG) / BUTT_PLATE_LENGTH, (size.height - 2 * across) / BUTT_PLATE_WIDTH),
   );
 }
 

@@ -25,6 +25,9 @@ export interface BenchDeskProps {
   readonly leaveUrl: string;
 }
 
+/** A window in which the report would leave no room for the plate; bench.css lays it over the plate there. */
+const LOW_SCREEN = "(max-width: 1199px) and (max-height: 599px)";
+
 /** The whole bench: plate, weld line, clipboard, and the strip above them. */
 export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
   const bench = useBench(practice);
@@ -34,7 +37,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
   const clipboard = useRef<HTMLDivElement>(null);
   const [isAsking, setIsAsking] = useState(false);
   const [areKeysShown, setAreKeysShown] = useState(false);
-  const [isSheetUp, setIsSheetUp] = useState(true);
+  const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
   useUndoKeys(bench);
 
@@ -120,7 +123,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: Escape from any field of the report leads back to the plate */}
       <div
         ref={clipboard}
-        className="flex min-h-0 min-w-0 flex-col [grid-area:report]"
+        className="clipboard flex min-h-0 min-w-0 flex-col bg-paper [grid-area:report]"
         onKeyDown={(event) => {
           if (event.key === "Escape") plate.current?.focus();
         }}

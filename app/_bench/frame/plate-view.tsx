@@ -1,9 +1,10 @@
 "use client";
-import type { KeyboardEvent, Ref } from "react";
-import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
-import { GaugeTray } from "../gauge/gauge-tray";
+import { type KeyboardEvent, type Ref, useState } from "react";
+import { describePlace, heightOfTorch, type Place, sideOfTorch, toScreen } from "@/lib/bench";
+import { type GaugeCorner, GaugeTray } from "../gauge/gauge-tray";
 import { FACE_NAMES } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
+import type { Looking } from "../viewer/use-looking";
 import { PlateOverlay } from "./plate-overlay";
 import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
@@ -21,6 +22,8 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
   const { looking, report, gauge, cursor, hover, drawing } = bench;
   const { face, torch } = looking;
   const read = hover ?? cursor;
+  const [isMoved, setIsMoved] = useState(false);
+  const corner = cornerAwayFrom(looking, gauge.placement, isMoved);
   return (
     <SpecimenStage
       ref={ref}
@@ -59,7 +62,8 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
           placement={gauge.placement}
           reading={gauge.reading}
           heights={bench.heights}
-          side={looking.view && gauge.placement.x < looking.view.x ? "right" : "left"}
+          corner={corner}
+          onOtherSide={() => setIsMoved(!isMoved)}
           onChange={gauge.setPlacement}
           onPutAway={gauge.putAway}
         />
@@ -69,4 +73,12 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
       />
     </SpecimenStage>
   );
+}
+
+/** The panel lies aside of the gauge's tip, below the weld where the tip is not there; `isMoved` puts it on the other side. */
+function cornerAwayFrom({ view, face }: Looking, tip: Place | null, isMoved: boolean): GaugeCorner {
+  if (!view || !tip) return "bottom-left";
+  const { left, top } = toScreen(view, face, tip);
+  const isRight = left < view.width / 2 !== isMoved;
+  return `${top > view.height * 0.6 ? "top" : "bottom"}-${isRight ? "right" : "left"}`;
 }

@@ -5,7 +5,7 @@ import { withGrids } from "../viewer/with-grids";
 import { type Frame, leftIn, metalPath, topIn } from "./section-drawing";
 
 const WIDTH = 300;
-const HEIGHT = 130;
+const HEIGHT = 124;
 
 export interface GaugeElevationProps {
   readonly heights: FaceHeights;

@@ -3,13 +3,24 @@ import { adjusted, BRIDGE_GAUGE, type BridgePlacement, type BridgeReading, type 
 import type { FaceHeights } from "../viewer/protocol";
 import { GaugeElevation } from "./gauge-elevation";
 
+/** Corner of the bench in which the panel lies. */
+export type GaugeCorner = `${"top" | "bottom"}-${"left" | "right"}`;
+
+/** Clear of the rule along the lower edge and of the words in the upper corner. */
+const CORNERS: Readonly<Record<GaugeCorner, string>> = {
+  "top-left": "top-11 left-2",
+  "top-right": "top-11 right-2",
+  "bottom-left": "bottom-9 left-2",
+  "bottom-right": "bottom-9 right-2",
+};
+
 export interface GaugeTrayProps {
   readonly placement: BridgePlacement;
   readonly reading: BridgeReading | null;
   readonly heights: FaceHeights | null;
-  /** The side of the bench where it hides less of the gauge itself. */
-  readonly side: "left" | "right";
+  readonly corner: GaugeCorner;
   readonly onChange: (placement: BridgePlacement) => void;
+  readonly onOtherSide: () => void;
   readonly onPutAway: () => void;
 }
 
@@ -19,35 +30,21 @@ const REFUSALS: Readonly<Record<BridgeRefusal, string>> = {
   "out-of-range": "The pointer is at the end of its scale.",
 };
 
-/** The gauge from the side, what it reads, and its adjustments. */
-export function GaugeTray({ placement, reading, heights, side, onChange, onPutAway }: GaugeTrayProps) {
+/** The gauge from the side, what it reads, and its adjustments: a low panel that leaves the weld in sight. */
+export function GaugeTray({ placement, reading, heights, corner, onChange, onOtherSide, onPutAway }: GaugeTrayProps) {
+  const button = "min-h-11 flex-1 rounded border border-bench-line px-2 text-bench-dim hover:bg-bench-line";
   return (
     <section
       aria-label="Bridge gauge"
       data-gauge=""
-      className={`${side === "left" ? "left-2" : "right-2"} absolute bottom-9 z-20 max-h-[calc(100%-3rem)] w-[318px] overflow-y-auto cursor-default touch-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
+      className={`${CORNERS[corner]} absolute z-20 flex max-h-[calc(100%-5rem)] w-[min(28rem,calc(100%-1rem))] cursor-default touch-auto flex-wrap gap-x-3 overflow-y-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
       onPointerDown={(event) => event.stopPropagation()}
     >
-      {heights && reading && <GaugeElevation heights={heights} placement={placement} reading={reading} />}
-      <p role="status" className="flex min-h-10 items-center justify-between gap-2 px-1">
-        {reading?.ok ? (
-          <>
-            <span>
-              <b className="text-lg tabular-nums" data-reading={reading.reading}>
-                {reading.reading > 0 ? "+" : reading.reading < 0 ? "−" : ""}
-                {Math.abs(reading.reading).toFixed(1)} mm
-              </b>{" "}
-              {reading.reading > 0 ? "high" : reading.reading < 0 ? "deep" : ""}
-            </span>
-            {Math.abs(reading.seat.tilt) >= 1 && (
-              <span className="text-lamp">It leans {reading.seat.tilt.toFixed(0)}°</span>
-            )}
-          </>
-        ) : (
-          <span className="text-lamp">{reading ? REFUSALS[reading.code] : "The plate is not here yet."}</span>
-        )}
-      </p>
-      <div className="grid grid-cols-[auto_1fr_auto] items-center gap-x-2">
+      <div className="w-[13rem] grow">
+        {heights && reading && <GaugeElevation heights={heights} placement={placement} reading={reading} />}
+        <Reading reading={reading} />
+      </div>
+      <div className="grid w-[13rem] grow grid-cols-[auto_1fr_auto] content-start items-center gap-x-2">
         <Adjustment
           label="Turn"
           unit="°"
@@ -76,15 +73,44 @@ export function GaugeTray({ placement, reading, heights, side, onChange, onPutAw
           onChange={(spacing) => onChange(adjusted({ ...placement, spacing }))}
         />
       </div>
-      <button
-        type="button"
-        className="mt-1 h-11 w-full rounded border border-bench-line text-bench-dim"
-        onClick={onPutAway}
-      >
-        Put the gauge away
-      </button>
+      <div className="flex w-full gap-2 pt-1">
+        <button type="button" className={button} onClick={onOtherSide}>
+          To the {corner.endsWith("left") ? "right" : "left"} side
+        </button>
+        <button type="button" className={button} onClick={onPutAway}>
+          Put the gauge away
+        </button>
+      </div>
     </section>
   );
+}
+
+function Reading({ reading }: { reading: BridgeReading | null }) {
+  return (
+    <p role="status" className="flex min-h-9 flex-wrap items-center gap-x-2 px-1 pt-1 leading-tight">
+      {reading?.ok ? (
+        <>
+          <span>
+            <b className="text-lg tabular-nums" data-reading={reading.reading}>
+              {reading.reading > 0 ? "+" : reading.reading < 0 ? "−" : ""}
+              {Math.abs(reading.reading).toFixed(1)} mm
+            </b>{" "}
+            {againstFeet(reading.reading)}
+          </span>
+          {Math.abs(reading.seat.tilt) >= 1 && (
+            <span className="text-lamp">It leans {reading.seat.tilt.toFixed(0)}°</span>
+          )}
+        </>
+      ) : (
+        <span className="text-lamp">{reading ? REFUSALS[reading.code] : "The plate is not here yet."}</span>
+      )}
+    </p>
+  );
+}
+
+function againstFeet(reading: number): string {
+  if (reading === 0) return "level with the feet";
+  return reading > 0 ? "over the feet" : "below the feet";
 }
 
 interface AdjustmentProps {
@@ -100,7 +126,7 @@ interface AdjustmentProps {
 function Adjustment({ label, unit, value, min, max, step, onChange }: AdjustmentProps) {
   return (
     <>
-      <span className="px-1 text-bench-dim">{label}</span>
+      <span className="text-bench-dim text-xs">{label}</span>
       <input
         type="range"
         aria-label={label}
@@ -110,9 +136,9 @@ function Adjustment({ label, unit, value, min, max, step, onChange }: Adjustment
         step={step}
         value={value}
         onChange={(event) => onChange(Number(event.target.value))}
-        className="h-11 w-full accent-lamp"
+        className="h-10 w-full min-w-0 accent-lamp pointer-coarse:h-11"
       />
-      <span className="w-14 text-right tabular-nums">
+      <span className="w-14 whitespace-nowrap text-right text-xs tabular-nums">
         {Math.round(value * 10) / 10}
         {unit}
       </span>

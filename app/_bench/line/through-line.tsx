@@ -83,6 +83,7 @@ export const ThroughLine = memo(function ThroughLine({
           {ticksBetween(0, LENGTH, 2).map(({ at, kind }) => (
             <span
               key={at}
+              data-tick=""
               className={`absolute top-0 w-px bg-ink ${kind === "long" ? "h-2.5" : kind === "middle" ? "h-2" : "h-1 opacity-60"}`}
               style={{ left: percent(at) }}
             />
@@ -159,6 +160,7 @@ function FaceTrace({ face, isUp, seen }: { face: Face; isUp: boolean; seen: read
       {seenStretches(seen).map(({ from, to }) => (
         <span
           key={from}
+          data-trace=""
           className={`absolute h-[3px] rounded bg-[#8fb7c4] ${top}`}
           style={{ left: percent(from), width: percent(to - from) }}
         />
@@ -215,12 +217,13 @@ function Flag({ call, number, row, isOpen, onChoose }: FlagProps) {
   return (
     <>
       <span
+        data-extent=""
         className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[39px]" : "top-[66px]"}`}
         style={{ left: percent(from), width: percent(to - from) }}
       />
       <button
         type="button"
-        data-flag=""
+        data-flag={isOpen ? "open" : ""}
         aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${from} mm: go there`}
         className={`absolute flex h-6 min-w-6 -translate-x-1/2 cursor-pointer justify-center rounded-sm px-1 font-semibold text-[11px] leading-[14px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${FLAG_SPOTS[call.face][row]}`}
         style={{ left: percent((from + to) / 2) }}
