@@ -9,7 +9,7 @@ export {
   placeAccountSchema,
 } from "./account";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";
-export { RULE_TEXT, WORTH_REPORTING } from "./rule-text";
+export { RULE_CHAPTERS, type RuleChapter, WORTH_REPORTING } from "./rule-text";
 export {
   isPass,
   marksSchema,

@@ -10,22 +10,53 @@ const EXPECTED_QUALITY = 0.9;
 /** How likely a doubtful feature has to be real for reporting it to pay on average: about 0.36. */
 export const WORTH_REPORTING = RULE.price / (RULE.price + EXPECTED_QUALITY);
 
-/** The marking rule for learners, one short paragraph each, with the numbers of the default tolerances. */
-export const RULE_TEXT: readonly string[] = [
-  `Each face is a section of its own with its own pass mark, normally ${DEFAULT_PASS_MARK}. The two are never averaged.`,
-  "Each section has 100 marks. They are shared out among the indications that are there; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
-  `An indication is worth ${PART_SHARES.found} % for being found in the right place, ${PART_SHARES.type} % for its type, ${PART_SHARES.start} % for its start, ${PART_SHARES.end} % for its end, ${PART_SHARES.size} % for its size and ${PART_SHARES.across} % for where it lies across the weld. If it is a point, or nobody measures its size, the remaining parts share the marks in the same proportion.`,
-  `You are in the right place if your call sticks out of the indication by no more than ${placeAlong.full} mm along the weld (or ${percent(placeAlong.share)} of its true length if that is more) and lies no more than ${placeAcross.full} mm beside it. Beyond that every mark of the line shrinks, down to nothing at ${end(placeAlong)} mm along (or ${placeAlong.none} times the allowance) or ${end(placeAcross)} mm across.`,
-  "Misalignment runs along the whole weld and lies under everything else. Only a call that names it can stand for it.",
-  "The exact type earns all of its marks; another type of the same family, or one that is easily taken for it, earns half; any other type, or none, earns nothing.",
-  `Start and end earn in full up to ${start.full} mm off (or ${percent(start.share)} of the true length if that is more), then less and less, and nothing at ${start.none} times that. Size: in full up to ${size.full} mm off (or ${percent(size.share)} of the true size), nothing at ${size.none} times that. Across: in full up to ${across.full} mm off, nothing at ${end(across)} mm. If you leave the end empty, it is read as the same as the start.`,
-  `Every call costs ${percent(RULE.price)} of an average indication, and gets that back as far as it is in the right place. A call in the right place is therefore free, whatever you call it; a call where nothing is there costs you half an indication.`,
-  `So a doubtful feature is worth reporting if you hold it at least about ${percent(WORTH_REPORTING)} likely: a miss is dearer than a false call.`,
-  "Each indication is matched with one call, and each call with one indication, in the way that gives you the most marks. The order in which you write makes no difference.",
-  `If you report one long indication in two or three pieces, they count together as one call from the first start to the last end, with the largest size, the name of the worst-named piece and the place of the piece farthest off. The marks for the indication are cut by ${percent(1 - RULE.keptPerExtraCall)} for each extra piece. A stretch of the indication left open between the pieces may be ${gap.full} mm; from ${end(gap)} mm on they do not count as one. A point cannot be reported in pieces.`,
-  `If one call of yours covers two or three indications of one type, it is compared with all of them as one, and keeps ${percent(RULE.keptPerExtraIndication)} of the marks for each extra indication. The gap between them may be ${gap.full} mm; from ${end(gap)} mm on they do not count as one.`,
-  "Features that are there but too small to record, or harmless, such as a dressed stop and start, are worth nothing. Reporting one costs nothing if you put it in the right place.",
-  `If a face has nothing to report, you have 100 marks, less ${RULE.priceOnClean} for each call.`,
-  "A call without a start, or without a place across the weld, cannot be matched with anything: it earns nothing and costs nothing.",
-  "A section cannot have less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
+/** One heading of the rule with its paragraphs. */
+export interface RuleChapter {
+  readonly title: string;
+  readonly paragraphs: readonly string[];
+}
+
+/** The marking rule for learners, with the numbers of the default tolerances. */
+export const RULE_CHAPTERS: readonly RuleChapter[] = [
+  {
+    title: "Two sections of 100 marks",
+    paragraphs: [
+      `Each face is a section of its own with its own pass mark, normally ${DEFAULT_PASS_MARK}. The two are never averaged.`,
+      "Each section has 100 marks. They are shared out among the indications that are there; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
+    ],
+  },
+  {
+    title: "What an indication earns",
+    paragraphs: [
+      `An indication is worth ${PART_SHARES.found} % for being found in the right place, ${PART_SHARES.type} % for its type, ${PART_SHARES.start} % for its start, ${PART_SHARES.end} % for its end, ${PART_SHARES.size} % for its size and ${PART_SHARES.across} % for where it lies across the weld. If it is a point, or nobody measures its size, the remaining parts share the marks in the same proportion.`,
+      `You are in the right place if your call sticks out of the indication by no more than ${placeAlong.full} mm along the weld (or ${percent(placeAlong.share)} of its true length if that is more) and lies no more than ${placeAcross.full} mm beside it. Beyond that every mark of the line shrinks, down to nothing at ${end(placeAlong)} mm along (or ${placeAlong.none} times the allowance) or ${end(placeAcross)} mm across.`,
+      "Misalignment runs along the whole weld and lies under everything else. Only a call that names it can stand for it.",
+      "The exact type earns all of its marks; another type of the same family, or one that is easily taken for it, earns half; any other type, or none, earns nothing.",
+      `Start and end earn in full up to ${start.full} mm off (or ${percent(start.share)} of the true length if that is more), then less and less, and nothing at ${start.none} times that. Size: in full up to ${size.full} mm off (or ${percent(size.share)} of the true size), nothing at ${size.none} times that. Across: in full up to ${across.full} mm off, nothing at ${end(across)} mm. If you leave the end empty, it is read as the same as the start.`,
+    ],
+  },
+  {
+    title: "What a call costs",
+    paragraphs: [
+      `Every call costs ${percent(RULE.price)} of an average indication, and gets that back as far as it is in the right place. A call in the right place is therefore free, whatever you call it; a call where nothing is there costs you half an indication.`,
+      `So a doubtful feature is worth reporting if you hold it at least about ${percent(WORTH_REPORTING)} likely: a miss is dearer than a false call.`,
+      `If a face has nothing to report, you have 100 marks, less ${RULE.priceOnClean} for each call.`,
+      "A call without a start, or without a place across the weld, cannot be matched with anything: it earns nothing and costs nothing.",
+    ],
+  },
+  {
+    title: "One call for each indication",
+    paragraphs: [
+      "Each indication is matched with one call, and each call with one indication, in the way that gives you the most marks. The order in which you write makes no difference.",
+      `If you report one long indication in two or three pieces, they count together as one call from the first start to the last end, with the largest size, the name of the worst-named piece and the place of the piece farthest off. The marks for the indication are cut by ${percent(1 - RULE.keptPerExtraCall)} for each extra piece. A stretch of the indication left open between the pieces may be ${gap.full} mm; from ${end(gap)} mm on they do not count as one. A point cannot be reported in pieces.`,
+      `If one call of yours covers two or three indications of one type, it is compared with all of them as one, and keeps ${percent(RULE.keptPerExtraIndication)} of the marks for each extra indication. The gap between them may be ${gap.full} mm; from ${end(gap)} mm on they do not count as one.`,
+    ],
+  },
+  {
+    title: "What does not count, and the sum",
+    paragraphs: [
+      "Features that are there but too small to record, or harmless, such as a dressed stop and start, are worth nothing. Reporting one costs nothing if you put it in the right place.",
+      "A section cannot have less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
+    ],
+  },
 ];
