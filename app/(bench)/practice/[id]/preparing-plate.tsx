@@ -8,6 +8,15 @@ import { Notice } from "@/app/_ui/notice";
 
 const LOOK_AGAIN_MS = 250;
 
+/** What is done one after the other, as the maker names it, and in words. Both faces are made at once. */
+const STAGES = [
+  { stage: "cutting the plates", words: "two plates are cut, bevelled and tacked" },
+  { stage: "welding", words: "the runs are laid, root first" },
+  { stage: "cleaning", words: "slag is chipped off and the plate is brushed" },
+  { stage: "measuring", words: "the finished surface is measured, for the marks later" },
+  { stage: "packing", words: "the plate is brought to your bench" },
+] as const;
+
 interface PreparingPlateProps {
   readonly id: string;
   readonly stage: string;
@@ -17,7 +26,7 @@ interface PreparingPlateProps {
 /** Shown while the plate is being made; opens the bench as soon as it is there. */
 export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPlateProps) {
   const router = useRouter();
-  const [stage, setStage] = useState(firstStage);
+  const [stage, setStage] = useState(() => stageIndex(firstStage));
   const [trouble, setTrouble] = useState("");
 
   useEffect(() => {
@@ -28,7 +37,8 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
         progress ? "" : "The workshop's server does not answer just now. Your practice is kept; this page asks again.",
       );
       if (!progress) return;
-      setStage(progress.stage);
+      // one face may be behind the other: what is told never goes back
+      setStage((before) => Math.max(before, stageIndex(progress.stage)));
       if (progress.state !== "making") router.refresh();
     }, LOOK_AGAIN_MS);
     return () => clearInterval(timer);
@@ -62,8 +72,14 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
         ) : (
           <>
             <WeldInProgress />
-            <p className="mt-4 min-h-6 text-bench-dim" role="status">
-              {stage ? `Now: ${stage}` : "It takes some seconds."}
+            <p className="mt-4 min-h-6" role="status">
+              {stage < 0
+                ? "It waits for its turn; plates are made one after another."
+                : `Step ${stage + 1} of ${STAGES.length}: ${STAGES[stage].words}.`}
+            </p>
+            <p className="mt-1 text-bench-dim">
+              This usually takes some seconds, up to a minute when many take a plate at once. The bench opens by itself;
+              if you leave, the plate waits for you on Today.
             </p>
           </>
         )}
@@ -78,6 +94,10 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
       </div>
     </main>
   );
+}
+
+function stageIndex(stage: string): number {
+  return STAGES.findIndex((candidate) => candidate.stage === stage);
 }
 
 /** A weld that grows along the plate; it shows that something goes on, not how far it is. */
