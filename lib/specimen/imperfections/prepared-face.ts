@@ -95,6 +95,6 @@ export function paintPrepared(
 /** Colours the worn corner of a prepared face, `off` mm from it: a thin bright line, broken along x. */
 export function paintCorner(field: Field, k: number, face: Preparation, x: number, off: number, share: number): void {
   const along = gradient1(x / 2.9, face.seed + 11) + 0.3 * gradient1(x / 1.2, face.seed + 12);
-  const worn = Math.exp(-((off / 0.12) ** 2)) * ease(-0.15, 0.4, along) * share;
-  if (worn > 0.02) mixMaterial(field, k, TONES.meltedMetal, 0.38, 0.7, 0.34 * worn);
+  const worn = Math.exp(-((off / 0.2) ** 2)) * ease(-0.15, 0.4, along) * share;
+  if (worn > 0.02) mixMaterial(field, k, TONES.meltedMetal, 0.38, 0.7, 0.26 * worn);
 }
