@@ -39,9 +39,9 @@ export function LearnersTable({ learners, send }: LearnersTableProps) {
             <th className="py-2 font-medium">Learner</th>
             <th className="py-2 pr-4 text-right font-medium whitespace-nowrap">Handed in</th>
             <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
-            <th className="py-2 font-medium">Last plate</th>
+            <th className="py-2 pr-4 font-medium whitespace-nowrap">Last plate</th>
             {FACES.map((face) => (
-              <th key={face} className="py-2 font-medium">
+              <th key={face} className="py-2 pr-4 font-medium whitespace-nowrap">
                 {SECTION_NAMES[face]}
               </th>
             ))}
