@@ -14,7 +14,7 @@ export function LastMarks({ practices }: { readonly practices: readonly Practice
   return (
     <ul className="mt-3 divide-y divide-line">
       {practices.map(({ id, handedInAt, marks }) => (
-        <li key={id} className="grid items-center gap-x-6 gap-y-2 py-3 md:grid-cols-[11rem_1fr_auto]">
+        <li key={id} className="grid items-center gap-x-6 gap-y-2 py-3 md:grid-cols-[12rem_1fr_auto]">
           <span>{handedInAt && <LocalTime at={handedInAt} />}</span>
           <div className="space-y-1">
             {marks.map((mark) => (

@@ -8,7 +8,10 @@ interface MainCardProps {
 /** The one big thing to do: a plate on dark steel. */
 export function MainCard({ title, children }: MainCardProps) {
   return (
-    <section aria-labelledby="main-card" className="min-w-0 rounded-md bg-bench p-6 text-bench-text">
+    <section
+      aria-labelledby="main-card"
+      className="min-w-0 rounded-md border border-transparent bg-bench p-6 text-bench-text"
+    >
       <PlateDrawing />
       <h2 id="main-card" className="mt-4 text-xl font-semibold">
         {title}

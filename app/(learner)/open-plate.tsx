@@ -13,7 +13,7 @@ export function OpenPlate({ practice }: { readonly practice: Practice }) {
       <p className="mt-1 text-bench-dim">Have you looked at both faces? There is no clock.</p>
       <Link
         href={`/practice/${practice.id}`}
-        className="mt-5 inline-block rounded bg-lamp px-8 py-4 text-lg font-medium text-ink hover:brightness-95"
+        className="mt-5 inline-block rounded border border-transparent bg-lamp px-8 py-4 text-lg font-medium text-ink hover:brightness-95"
       >
         Go on with your plate
       </Link>

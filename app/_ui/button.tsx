@@ -4,8 +4,8 @@ import type { ComponentProps } from "react";
 import { useFormStatus } from "react-dom";
 
 const LOOKS = {
-  main: "bg-action text-white hover:bg-action-2",
-  lamp: "bg-lamp text-ink hover:brightness-95",
+  main: "border border-transparent bg-action text-white hover:bg-action-2",
+  lamp: "border border-transparent bg-lamp text-ink hover:brightness-95",
   quiet: "border border-ink-2 bg-sheet text-ink hover:bg-paper-2",
 } as const;
 

@@ -15,7 +15,13 @@ export function MarkBar({ mark }: { readonly mark: SectionMark }) {
         className="h-4 w-full print:[print-color-adjust:exact]"
         aria-hidden="true"
       >
-        <rect y="3" width="100" height="6" className="fill-paper-2" />
+        <rect
+          y="3"
+          width="100"
+          height="6"
+          vectorEffect="non-scaling-stroke"
+          className="fill-paper-2 forced-colors:stroke-[CanvasText] print:stroke-ink-2"
+        />
         <rect y="3" width={shown} height="6" className={mark.isPassed ? "fill-found" : "fill-missed"} />
         <rect x={mark.passMark - 0.4} width="0.8" height="12" className="fill-ink" />
       </svg>

@@ -40,7 +40,10 @@ export function MarksChart({ section, practices }: MarksChartProps) {
       >
         {MARK_LINES.map((value) => (
           <g key={value}>
-            <path d={`M${LEFT} ${level(value)}H${WIDTH - RIGHT}`} className="stroke-paper-2" />
+            <path
+              d={`M${LEFT} ${level(value)}H${WIDTH - RIGHT}`}
+              className="stroke-paper-2 forced-colors:stroke-[GrayText]"
+            />
             <text x={LEFT - 6} y={level(value) + 4} textAnchor="end" fontSize="12" className="fill-ink-2">
               {value}
             </text>

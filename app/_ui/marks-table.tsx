@@ -13,45 +13,47 @@ export function MarksTable({
   readonly practices: readonly Pick<Practice, "id" | "handedInAt" | "marks">[];
 }) {
   return (
-    <table className="mt-3 w-full text-left">
-      <thead className="text-sm text-ink-2">
-        <tr>
-          <th className="py-2 font-medium">Handed in</th>
-          {FACES.map((face) => (
-            <th key={face} className="py-2 font-medium">
-              {SECTION_NAMES[face]}
-            </th>
-          ))}
-          <th>
-            <span className="sr-only">Mark sheet</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {practices.map(({ id, handedInAt, marks }) => (
-          <tr key={id} className="border-t border-line">
-            <th scope="row" className="py-3 pr-4 font-normal">
-              {handedInAt && <LocalTime at={handedInAt} />}
-            </th>
-            {marks.map((mark) => (
-              <td key={mark.section} className="py-3 pr-4">
-                <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
-                <span className="whitespace-nowrap text-ink-2">
-                  <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
-                </span>
-              </td>
+    <div className="relative overflow-x-auto">
+      <table className="mt-3 w-full text-left">
+        <thead className="text-sm text-ink-2">
+          <tr>
+            <th className="py-2 font-medium">Handed in</th>
+            {FACES.map((face) => (
+              <th key={face} className="py-2 font-medium">
+                {SECTION_NAMES[face]}
+              </th>
             ))}
-            <td className="py-3 text-right">
-              <Link
-                href={`/practice/${id}/marks`}
-                className="rounded py-2 font-medium text-action underline underline-offset-4"
-              >
-                Mark sheet
-              </Link>
-            </td>
+            <th>
+              <span className="sr-only">Mark sheet</span>
+            </th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {practices.map(({ id, handedInAt, marks }) => (
+            <tr key={id} className="border-t border-line">
+              <th scope="row" className="py-3 pr-4 font-normal">
+                {handedInAt && <LocalTime at={handedInAt} />}
+              </th>
+              {marks.map((mark) => (
+                <td key={mark.section} className="py-3 pr-4">
+                  <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
+                  <span className="whitespace-nowrap text-ink-2">
+                    <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
+                  </span>
+                </td>
+              ))}
+              <td className="py-3 text-right">
+                <Link
+                  href={`/practice/${id}/marks`}
+                  className="rounded py-2 font-medium text-action underline underline-offset-4"
+                >
+                  Mark sheet
+                </Link>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

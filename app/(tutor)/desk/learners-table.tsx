@@ -32,12 +32,12 @@ export function LearnersTable({ learners, send }: LearnersTableProps) {
     );
   }
   return (
-    <div className="overflow-x-auto">
+    <div className="relative overflow-x-auto">
       <table className="mt-1 w-full text-left">
         <thead className="text-sm text-ink-2">
           <tr>
             <th className="py-2 font-medium">Learner</th>
-            <th className="py-2 pr-4 text-right font-medium whitespace-nowrap">Handed in</th>
+            <th className="py-2 pr-4 text-right font-medium">Handed in</th>
             <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
             <th className="py-2 pr-4 font-medium whitespace-nowrap">Last plate</th>
             {FACES.map((face) => (
@@ -53,7 +53,7 @@ export function LearnersTable({ learners, send }: LearnersTableProps) {
         <tbody>
           {learners.map(({ person, openCount, handedIn }) => (
             <tr key={person.id} className="border-t border-line">
-              <th scope="row" className="min-w-36 py-2 pr-4 font-medium wrap-anywhere">
+              <th scope="row" className="min-w-32 py-2 pr-4 font-medium wrap-anywhere">
                 <Link href={`/desk/${person.id}`} className="rounded py-2 text-action underline underline-offset-4">
                   {person.name}
                 </Link>
