@@ -7,12 +7,12 @@ import { Verdict } from "./verdict";
 export function MarkBar({ mark }: { readonly mark: SectionMark }) {
   const shown = shownMark(mark.markThousandths);
   return (
-    <div className="grid grid-cols-[5rem_1fr_3rem_12rem] items-center gap-3 text-sm">
+    <div className="grid grid-cols-[5rem_3rem_1fr] items-center gap-x-3 text-sm sm:grid-cols-[5rem_1fr_3rem_12rem]">
       <span>{SECTION_NAMES[mark.section]}</span>
       <svg
         viewBox="0 0 100 12"
         preserveAspectRatio="none"
-        className="h-4 w-full print:[print-color-adjust:exact]"
+        className="h-4 w-full max-sm:order-last max-sm:col-span-3 print:[print-color-adjust:exact]"
         aria-hidden="true"
       >
         <rect
