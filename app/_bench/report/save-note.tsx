@@ -16,7 +16,10 @@ function NoteText({ autosave }: { autosave: Autosave }) {
   const { saving, conflict } = autosave;
   const button = "min-h-9 rounded border border-lamp px-2 text-lamp";
   // the notice over the report says the rest
-  if (conflict) return <span className="whitespace-nowrap text-lamp">Not saved: another window wrote too</span>;
+  if (conflict) {
+    const words = conflict.kind === "newer" ? "Not saved: another window wrote too" : "Handed in from another window";
+    return <span className="text-lamp">{words}</span>;
+  }
   if (saving.refusal) {
     return (
       <>
