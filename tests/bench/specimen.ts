@@ -1,4 +1,5 @@
 import { execFileSync } from "node:child_process";
+import { resolve } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { encodeWebp } from "@/app/_server/generation/encode-image";
 import { openPool } from "@/app/_server/generation/pool";
@@ -7,7 +8,7 @@ import { decodeFace, encodeFace } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
 import { percentile } from "./percentile";
 
-const WORKER = "dist/specimen-worker.mjs";
+const WORKER = resolve("dist/specimen-worker.mjs");
 
 /** Times of making, packing and unpacking specimens; with `long`, one thousand seeds at full resolution. */
 export async function benchSpecimen({ long }: { long: boolean }): Promise<string[]> {
