@@ -12,6 +12,8 @@ const LISTED_AS: Readonly<Record<string, string>> = {
   "light-grinding": "grinding-mark",
   "shallow-undercut": "continuous-undercut",
 };
+/** A crater left open in them, so that the restart beside it may be a poor one. */
+const CRATERS = new Set<string>(["crater-pipe", "crater-crack"]);
 const DECOYS = new Set(Object.keys(LISTED_AS));
 
 describe("forty specimens at full resolution", () => {
@@ -86,7 +88,8 @@ describe("forty specimens at full resolution", () => {
         if (item.type === "linear-misalignment" || (item.type === "poor-restart" && item.neutral)) continue;
         const isAsked = requests.some(
           (request) =>
-            (LISTED_AS[request.type] ?? request.type) === item.type &&
+            ((LISTED_AS[request.type] ?? request.type) === item.type ||
+              (item.type === "poor-restart" && CRATERS.has(request.type))) &&
             request.id.startsWith(item.face) &&
             item.start < request.x + request.length + 10 &&
             item.end > request.x - 10,
@@ -94,6 +97,25 @@ describe("forty specimens at full resolution", () => {
         expect(isAsked, `${seed} ${item.id} ${item.type}`).toBe(true);
       }
     }
+  });
+
+  it("lists the restart beside every open crater", () => {
+    const unlisted: string[] = [];
+    for (const { truth, seed } of made) {
+      for (const crater of truth.items.filter((item) => CRATERS.has(item.type))) {
+        const isListed = truth.items.some(
+          (item) =>
+            item.type === "poor-restart" && item.face === crater.face && Math.abs(item.start - crater.start) < 18,
+        );
+        if (!isListed) unlisted.push(`${seed} ${crater.id}`);
+      }
+    }
+    expect(unlisted).toEqual([]);
+  });
+
+  it("lists misalignment only over a length that is recorded", () => {
+    const steps = made.flatMap(({ truth }) => truth.items.filter(({ type }) => type === "linear-misalignment"));
+    expect(steps.filter(({ neutral }) => neutral)).toEqual([]);
   });
 
   it("never charges a decoy", () => {

@@ -232,7 +232,7 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
         between(TONES.rust, TONES.brown, 0.4),
         0.85,
         0.05,
-        0.6 * within * rust * (1 - 0.6 * covered),
+        0.42 * within * rust * (1 - 0.6 * covered),
       );
       strip.brush[k] *= 1 - within;
     });
