@@ -59,10 +59,10 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
         </ul>
         <nav aria-label="Next" className="print:hidden flex flex-wrap gap-3">
           <Link
-            href="/"
+            href={isOwn ? "/" : `/desk/${learner.id}`}
             className="inline-flex min-h-11 items-center rounded bg-action px-5 font-medium text-white hover:bg-action-2"
           >
-            {isOwn ? "On to the next plate" : "Back"}
+            {isOwn ? "On to the next plate" : `Back to ${learner.name}`}
           </Link>
           <Link
             href="/rule"
