@@ -37,7 +37,7 @@ export function GaugeTray({ placement, reading, heights, corner, onChange, onOth
     <section
       aria-label="Bridge gauge"
       data-gauge=""
-      className={`${CORNERS[corner]} absolute z-20 flex max-h-[calc(100%-5rem)] w-[min(28rem,calc(100%-1rem))] cursor-default touch-auto flex-wrap gap-x-3 overflow-y-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
+      className={`${CORNERS[corner]} gauge-panel absolute z-20 flex max-h-[calc(100%-5rem)] w-[min(28rem,calc(100%-1rem))] cursor-default touch-auto flex-wrap gap-x-3 overflow-y-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
       onPointerDown={(event) => event.stopPropagation()}
     >
       <div className="w-[13rem] grow">
