@@ -23,9 +23,11 @@ export function PartTable({ line }: { readonly line: AccountLine }) {
             </th>
             <td className="py-1 pr-2">{valueWords(part, part.written)}</td>
             <td className="py-1 pr-2">{valueWords(part, part.actual)}</td>
-            <td className="py-1 pr-2 text-right whitespace-nowrap">{part.error === null ? "" : mm(part.error)}</td>
-            <td className="py-1 pr-2 text-right whitespace-nowrap">
-              {part.tolerance === null ? "" : mm(part.tolerance)}
+            <td className="py-1 pr-2">
+              {part.error !== null && <span className="whitespace-nowrap">{mm(part.error)}</span>}{" "}
+              {part.tolerance !== null && (
+                <span className="text-ink-2 text-xs whitespace-nowrap">full to {mm(part.tolerance)}</span>
+              )}
             </td>
             <td className="py-1 text-right whitespace-nowrap">
               {marks(part.earned)} <span className="text-ink-2">of {marks(part.full)}</span>
