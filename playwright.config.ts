@@ -11,6 +11,8 @@ export default defineConfig({
   workers: 1,
   forbidOnly: !!process.env.CI,
   timeout: 60_000,
+  // a plate is being made ahead on the same two cores while a page answers
+  expect: { timeout: 20_000 },
   reporter: [["list"], ["json", { outputFile: "test-results/playwright.json" }]],
   use: {
     baseURL: address,
