@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import { createAuth } from "@/app/_server/auth";
+import { createAuth, SIGN_IN_TRIES } from "@/app/_server/auth";
 import { stamp } from "@/app/_server/start/address-stamp.mjs";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { openTestWorkshop } from "./workshop";
@@ -35,7 +35,7 @@ describe("sign in", () => {
 
   test("counts wrong tries by address of the socket, whatever the request says of itself", async () => {
     await openTestWorkshop();
-    for (let i = 0; i < 10; i++) {
+    for (let i = 0; i < SIGN_IN_TRIES; i++) {
       const forged = { "x-forwarded-for": `192.0.2.${i}` };
       expect((await signIn("wrong password", "10.0.0.2", forged)).status).toBe(401);
     }
