@@ -48,6 +48,7 @@ export function openPool(workerFile: string, size: number): Pool {
       if (!waiting || waiting.job !== answer.job) return;
       if (answer.kind === "stage") return waiting.onStage(answer.stage);
       hand.busy = null;
+      hand.worker.unref();
       if (answer.kind === "made") waiting.resolve(answer.made);
       else waiting.reject(new Error(answer.reason));
       assign();
@@ -76,6 +77,8 @@ export function openPool(workerFile: string, size: number): Pool {
       if (!hand) return;
       const next = (urgent.shift() ?? ahead.shift()) as Waiting;
       hand.busy = next;
+      // an idle thread keeps no process alive, one at work does
+      hand.worker.ref();
       const request: JobRequest = { job: next.job, seed: next.seed, face: next.face };
       hand.worker.postMessage(request);
     }
