@@ -141,7 +141,7 @@ async function setUp(page: Page): Promise<void> {
   await page.getByLabel("Password", { exact: true }).fill(PASSWORD);
   await page.getByLabel("The same again").fill(PASSWORD);
   await page.getByRole("button", { name: "Set up and sign in" }).click();
-  await page.getByRole("button", { name: "Inspect a fresh plate" }).waitFor();
+  await page.waitForURL(`${ADDRESS}/desk`);
 }
 
 async function startServer(): Promise<ChildProcess> {
