@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { chromium, type Page } from "@playwright/test";
+import { chromium, type Page, type Response } from "@playwright/test";
 import { findChromium } from "../support/find-chromium.mjs";
 import { percentile } from "./percentile";
 
@@ -101,8 +101,8 @@ async function relightLines(page: Page): Promise<string[]> {
 
 async function openPlate(page: Page): Promise<Opening> {
   let bytes = 0;
-  const count = (response: { url(): string; headers(): Record<string, string> }) => {
-    if (response.url().includes("/surface/")) bytes += Number(response.headers()["content-length"] ?? 0);
+  const count = async (response: Response) => {
+    if (response.url().includes("/surface/")) bytes += (await response.body()).length;
   };
   page.on("response", count);
   await page.goto(`${ADDRESS}/`);

@@ -6,6 +6,8 @@ import { createWebglPainter } from "./webgl-painter";
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 /** The newest request of each kind that has not been painted. */
 const wanted = new Map<PaintTarget, PaintRequest>();
+/** Faces that somebody has seen already. */
+const seen = new Set<PaintRequest["face"]>();
 let isPainting = false;
 
 const painter: Painter = createPainter();
@@ -44,7 +46,9 @@ async function paintWanted() {
   isPainting = true;
   try {
     for (let request = nextRequest(); request; request = nextRequest()) {
-      const current = request;
+      // the first picture of a face comes in a hurry, whatever its quality: somebody waits for the plate
+      const isFirst = !request.isMoving && request.target === "picture" && !seen.has(request.face);
+      const current = isFirst ? { ...request, isMoving: true } : request;
       wanted.delete(current.target);
       const isOutdated = async () => {
         await letMessagesIn();
@@ -52,9 +56,11 @@ async function paintWanted() {
       };
       const painted = await painter.paint(current, isOutdated);
       if (painted) {
+        seen.add(current.face);
         answer({ kind: "frame", request: current, ...painted }, [painted.bitmap]);
+        if (isFirst && !painted.isFinal && !wanted.has(current.target)) wanted.set(current.target, request);
         await letMessagesIn();
-      } else if (!wanted.has(current.target)) wanted.set(current.target, current);
+      } else if (!wanted.has(current.target)) wanted.set(current.target, request);
     }
   } catch (error) {
     answer({ kind: "broken", reason: error instanceof Error ? error.message : String(error) });
