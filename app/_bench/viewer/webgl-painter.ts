@@ -15,7 +15,7 @@ import { bitmapOf, drawQuick } from "./processor-view";
 import type { PaintRequest, RelightTimings, UnpackedFace } from "./protocol";
 import { FULL_QUALITY, MOVING_QUALITY } from "./specimen-shader";
 import { buildProgram, type Program } from "./webgl-program";
-import { blankFace, type FaceTextures, uploadDetail, uploadFace } from "./webgl-textures";
+import { type FaceTextures, uploadDetail, uploadFace } from "./webgl-textures";
 
 interface KeptFace {
   readonly textures: FaceTextures;
@@ -114,17 +114,6 @@ export function createWebglPainter(): Painter | null {
     }
   }
 
-  /** A shader is translated when it first draws: that is done while the surface is still on its way. */
-  function warmUp() {
-    const textures = blankFace(gl);
-    faces.set("cap", { textures, highest: 0, surface: null });
-    const piece = { columns: 16, rows: 16, from: 0, to: 16 };
-    for (const program of [full, moving]) drawAndTime(program, { ...TRIAL, face: "cap" }, piece);
-    for (const texture of textures) gl.deleteTexture(texture);
-    faces.clear();
-    cost.clear();
-  }
-
   const isSlow = () => cost.get(moving)! * 1e6 > SLOW_MS;
   const isQuick = ({ columns, rows }: { columns: number; rows: number }) =>
     cost.get(full)! * columns * rows <= QUICK_MS;
@@ -154,7 +143,6 @@ export function createWebglPainter(): Painter | null {
     return { bitmap: canvas.transferToImageBitmap(), isFinal: false };
   }
 
-  warmUp();
   return {
     means: "webgl2",
     takeFace(unpacked: UnpackedFace) {

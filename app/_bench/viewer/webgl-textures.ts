@@ -46,11 +46,6 @@ function pictureTexture(gl: WebGL2RenderingContext, format: GLenum, picture: Ima
   return texture;
 }
 
-/** Stands in for a face before there is one: nothing can be seen on it. */
-export function blankFace(gl: WebGL2RenderingContext): FaceTextures {
-  return Array.from({ length: 8 }, () => newTexture(gl, gl.RGBA8, 1, 1, 1));
-}
-
 export function uploadDetail(gl: WebGL2RenderingContext): WebGLTexture {
   const texture = newTexture(gl, gl.RGBA8, DETAIL_SIZE, DETAIL_SIZE, 1);
   gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_WRAP_S, gl.REPEAT);
