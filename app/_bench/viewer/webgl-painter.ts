@@ -34,6 +34,8 @@ interface Piece {
 
 /** A million pixels of moving picture that take longer than this are no work for a graphics unit, ms. */
 const SLOW_MS = 90;
+/** Cost to begin with where the processor does the work, ms a pixel; what pictures really take corrects it. */
+const SOFTWARE_COST = 1e-3;
 /** A view to try the speed on, before anybody asks for one. */
 const TRIAL: Omit<PaintRequest, "face"> = {
   target: "picture",
@@ -103,8 +105,15 @@ export function createWebglPainter(): Painter | null {
     return taken;
   }
 
-  /** The first picture of all is a warm-up, the second tells what to expect. */
+  /**
+   * The first picture of all is a warm-up, the second tells what to expect. Where WebGL says itself that it is worked
+   * out by the processor, trying it out would only keep somebody waiting for half a second.
+   */
   function learnCost(face: Face) {
+    if (isSoftware(gl)) {
+      for (const program of [full, moving]) cost.set(program, SOFTWARE_COST);
+      return;
+    }
     const request = { ...TRIAL, face };
     const { columns, rows } = pixelsOf(request);
     for (const program of [full, moving]) {
@@ -188,4 +197,12 @@ export function createWebglPainter(): Painter | null {
       return { ...common, moving: taken, movingScale: scale };
     },
   };
+}
+
+/** Names under which processors stand in for graphics units. */
+const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
+
+function isSoftware(gl: WebGL2RenderingContext): boolean {
+  const names = gl.getExtension("WEBGL_debug_renderer_info");
+  return SOFTWARE.test(String(gl.getParameter(names ? names.UNMASKED_RENDERER_WEBGL : gl.RENDERER)));
 }
