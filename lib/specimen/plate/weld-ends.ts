@@ -24,7 +24,7 @@ function grindEnd(work: FaceWork, end: number, random: RandomStream): void {
   const flat = random.uniform(1, 2.4);
   const slope = random.uniform(0.16, 0.25);
   const dull = random.uniform(0, 0.55);
-  const polish = random.uniform(0.52, 0.74);
+  const polish = random.uniform(0.45, 0.64);
   const seed = random.seed();
   // centre of the disc's arcs
   const side = random.pick([-1, 1]);
@@ -45,7 +45,7 @@ function grindEnd(work: FaceWork, end: number, random: RandomStream): void {
     const share = ease(0, 0.22, above);
     strip.z[k] -= (above - 0.007 * scratch) * ease(0, 0.06, above);
     const smoky = clamp(dull + 0.7 * gradient2(x / 3.5, y / 3, seed + 5), 0, 1);
-    mixMaterial(strip, k, scaled(TONES.groundSteel, polish + 0.1 * scratch), 0.58, 0.48, 0.74 * share);
+    mixMaterial(strip, k, scaled(TONES.groundSteel, polish + 0.1 * scratch), 0.6, 0.42, 0.74 * share);
     mixMaterial(strip, k, TONES.smoke, 0.66, 0.28, 0.45 * smoky * share);
     strip.brush[k] += (0.4 - strip.brush[k]) * share;
     strip.brushAngle[k] = Math.atan2(y - arcY, x - arcX) + Math.PI / 2;
