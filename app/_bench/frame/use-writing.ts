@@ -1,7 +1,7 @@
 "use client";
 import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
-import type { NumberedReport } from "../report/kept-report";
+import { type NumberedReport, newId } from "../report/kept-report";
 import { type Autosave, latestReport, useAutosave } from "../report/use-autosave";
 
 export interface ReportWriting {
@@ -28,7 +28,7 @@ export function useWriting(practiceId: string, server: NumberedReport): ReportWr
     edited(writing.report);
   }, [writing.report, edited]);
 
-  const add = useCallback((extent: DrawnExtent) => dispatch({ kind: "add", id: newRowId(), extent }), []);
+  const add = useCallback((extent: DrawnExtent) => dispatch({ kind: "add", id: newId(), extent }), []);
   const takeOther = () => {
     const report = autosave.takeNewer();
     if (!report) return;
@@ -37,9 +37,4 @@ export function useWriting(practiceId: string, server: NumberedReport): ReportWr
   };
 
   return { writing, write: dispatch, autosave, add, takeOther };
-}
-
-/** Unlike randomUUID this also works on a plain http address in a workshop's own network. */
-function newRowId(): string {
-  return [...crypto.getRandomValues(new Uint8Array(10))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

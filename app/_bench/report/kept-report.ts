@@ -31,8 +31,8 @@ const keptReportSchema = numberedReportSchema.extend({
   window: z.object({ id: z.string(), base: z.number().int().min(0) }),
 });
 
-/** An id for this window; crypto.randomUUID is missing where a workshop's server has no TLS. */
-export function newWindowId(): string {
+/** An id for a window or a row; crypto.randomUUID is missing where a workshop's server has no TLS. */
+export function newId(): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 

@@ -6,7 +6,7 @@ import {
   type KeptReport,
   keepReport,
   type NumberedReport,
-  newWindowId,
+  newId,
   readKeptReport,
   type SavedReport,
 } from "./kept-report";
@@ -41,7 +41,7 @@ const LASTING: ReadonlySet<string> = new Set(["stale-save", "already-handed-in",
 export function latestReport(id: string, server: NumberedReport): KeptReport {
   const kept = readKeptReport(id);
   if (kept && kept.sequence > server.sequence) return kept;
-  return { ...server, window: { id: newWindowId(), base: server.sequence } };
+  return { ...server, window: { id: newId(), base: server.sequence } };
 }
 
 function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
