@@ -40,6 +40,7 @@ export const FAMILY_NAMES: Readonly<Record<Family, string>> = {
   overlap: "Overlap",
   restart: "Restarts",
   misalignment: "Misalignment",
+  shape: "Shape of the weld",
   "surface-mark": "Marks on the plate",
 };
 

@@ -8,5 +8,6 @@ export {
   imperfection,
   likeness,
   type SizeKind,
+  type SubRow,
   typesOn,
 } from "./catalogue";

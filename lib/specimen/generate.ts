@@ -9,7 +9,7 @@ import { measuredMisalignment, measuredStops } from "./joint-items";
 import { finishPlate, grindBand, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
 import { drawRecipe, type Recipe } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
-import type { Truth, TruthItem } from "./truth";
+import type { ClutterItem, Truth, TruthItem } from "./truth";
 import type { FaceWork, Feature } from "./work";
 
 /** Changes whenever the same seed would give another surface or another truth. */
@@ -20,6 +20,8 @@ export interface MadeFace {
   readonly surface: Surface;
   /** What can be found on this face, measured from the finished surface, in order of place. */
   readonly items: readonly TruthItem[];
+  /** What else lies there and tempts to a false call, in order of place. */
+  readonly clutter: readonly ClutterItem[];
 }
 
 export interface Specimen {
@@ -52,8 +54,9 @@ export function generateFace(recipe: Recipe, face: Face, onStage: (stage: string
   checkFinite(work);
   onStage("measuring");
   const items = measureFace(work, features);
+  const clutter = clutterOf(work, features);
   const [sideB, sideA] = work.sides;
-  return { face, surface: finishSurface(face, work.strip, sideB, sideA), items };
+  return { face, surface: finishSurface(face, work.strip, sideB, sideA), items, clutter };
 }
 
 function buildFeatures(recipe: Recipe, face: Face): Feature[] {
@@ -71,6 +74,13 @@ function measureFace(work: FaceWork, features: readonly Feature[]): TruthItem[] 
     .map((item, n) => ({ ...item, id: `${work.face}-${n + 1}` }));
 }
 
+const clutterOf = (work: FaceWork, features: readonly Feature[]): ClutterItem[] =>
+  features
+    .map((feature) => feature.clutter?.(work) ?? null)
+    .filter((item) => item !== null)
+    .sort((a, b) => a.start - b.start || a.across - b.across)
+    .map((item, n) => ({ ...item, id: `${work.face}-clutter-${n + 1}` }));
+
 /** A stop within this distance across of the middle of something else, and within its length, is hidden by it, mm. */
 const HIDDEN_ACROSS = 6;
 /** How far beyond its ends something hides a stop: a planted restart is the same stop, wherever its size was found, mm. */
@@ -85,15 +95,21 @@ function covers(item: TruthItem, stop: TruthItem): boolean {
   return isWithin && Math.abs(item.across - stop.across) < HIDDEN_ACROSS;
 }
 
-/** The truth of a specimen from the items of its faces. */
-export function assembleTruth(recipe: Recipe, items: readonly TruthItem[]): Truth {
-  return { version: 1, generator: GENERATOR_VERSION, joint: recipe.joint, items };
+/** The truth of a specimen from what was measured on its faces. */
+export function assembleTruth(recipe: Recipe, faces: readonly Pick<MadeFace, "items" | "clutter">[]): Truth {
+  return {
+    version: 1,
+    generator: GENERATOR_VERSION,
+    joint: recipe.joint,
+    items: faces.flatMap(({ items }) => items),
+    clutter: faces.flatMap(({ clutter }) => clutter),
+  };
 }
 
 /** Makes both faces of the specimen of a seed. */
 export function generateSpecimen(seed: string): Specimen {
   const recipe = drawRecipe(seed);
   const [cap, root] = FACES.map((face) => generateFace(recipe, face));
-  const truth = assembleTruth(recipe, [...cap.items, ...root.items]);
+  const truth = assembleTruth(recipe, [cap, root]);
   return { recipe, surfaces: { cap: cap.surface, root: root.surface }, truth };
 }

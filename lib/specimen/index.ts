@@ -7,5 +7,5 @@ export {
   type Specimen,
 } from "./generate";
 export { drawRecipe, type FaceRecipe, type Recipe } from "./recipe";
-export type { Point, Truth, TruthItem } from "./truth";
+export { CLUTTER, type Clutter, type ClutterItem, type Point, type Truth, type TruthItem } from "./truth";
 export { truthItemSchema, truthSchema } from "./truth-schema";

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "../imperfections";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, PROCESSES } from "../weld";
-import type { Truth, TruthItem } from "./truth";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, POSITIONS, PROCESSES } from "../weld";
+import { CLUTTER, type ClutterItem, type Truth, type TruthItem } from "./truth";
 
 const along = z.number().min(0).max(BUTT_PLATE_LENGTH);
 const across = z
@@ -14,6 +14,8 @@ const length = z.number().positive();
 const jointSchema = z.strictObject({
   kind: z.literal("butt"),
   process: z.enum(PROCESSES),
+  // truths written before positions were told apart were all flat
+  position: z.enum(POSITIONS).default("PA"),
   length,
   width: length,
   thickness: length,
@@ -43,6 +45,21 @@ export const truthItemSchema = z
     path: ["type"],
   }) satisfies z.ZodType<TruthItem>;
 
+const clutterItemSchema = z
+  .strictObject({
+    id: z.string().regex(/^[a-z0-9-]{1,40}$/),
+    face: z.enum(FACES),
+    kind: z.enum(CLUTTER),
+    start: along,
+    end: along,
+    across,
+    outline: z.array(point).min(3).readonly(),
+  })
+  .refine((item) => item.start <= item.end, {
+    error: "must not lie before start",
+    path: ["end"],
+  }) satisfies z.ZodType<ClutterItem>;
+
 /** A truth as stored or written to a file. Refuses two items of one id. */
 export const truthSchema = z.strictObject({
   version: z.literal(1),
@@ -54,4 +71,6 @@ export const truthSchema = z.strictObject({
       error: "every id must be different",
     })
     .readonly(),
+  // truths written before clutter was listed have none
+  clutter: z.array(clutterItemSchema).readonly().default([]),
 }) satisfies z.ZodType<Truth>;

@@ -27,6 +27,31 @@ export interface TruthItem {
   readonly neutral: boolean;
 }
 
+/** What lies on a workshop's plates and is no imperfection: a call on it is a false call. */
+export const CLUTTER = [
+  "chalk-mark",
+  "pen-mark",
+  "scratch",
+  "mill-scale-edge",
+  "rust-patch",
+  "tight-toe",
+  "coarse-ripple",
+  "removed-spatter",
+  "glass-spots",
+] as const;
+export type Clutter = (typeof CLUTTER)[number];
+
+/** Where something harmless lies that tempts to a false call; mm as in `TruthItem`. */
+export interface ClutterItem {
+  readonly id: string;
+  readonly face: Face;
+  readonly kind: Clutter;
+  readonly start: number;
+  readonly end: number;
+  readonly across: number;
+  readonly outline: readonly Point[];
+}
+
 /** Everything there is to find on one specimen. */
 export interface Truth {
   readonly version: 1;
@@ -34,4 +59,5 @@ export interface Truth {
   readonly generator: string;
   readonly joint: ButtJoint;
   readonly items: readonly TruthItem[];
+  readonly clutter: readonly ClutterItem[];
 }

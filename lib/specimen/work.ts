@@ -4,7 +4,7 @@ import type { ButtJoint, Face } from "../weld";
 import type { Field } from "./field";
 import type { PlateSetting } from "./parent";
 import type { FacePlan } from "./plan";
-import type { TruthItem } from "./truth";
+import type { Clutter, ClutterItem, TruthItem } from "./truth";
 
 /** Everything at hand while one face is made. The fine strip carries the weld; the two sides carry only parent plate. */
 export interface FaceWork {
@@ -74,16 +74,21 @@ export interface Feature {
   paint?(work: FaceWork): void;
   /** What can be found, measured from the finished surface; nothing if nothing can. */
   measure?(work: FaceWork): TruthItem | null;
+  /** What it left on the surface that is no imperfection, where it really lies; nothing if nothing can be seen of it. */
+  clutter?(work: FaceWork): ClutterItem | null;
 }
 
-/** Harmless features that tempt to a false call. */
-export const HARMLESS = ["sound-stop", "shallow-undercut", "light-grinding"] as const;
+/**
+ * Harmless features that look like an imperfection in small: the truth lists them as neutral items of that type, and a call
+ * on one costs nothing and earns nothing.
+ */
+export const HARMLESS = ["sound-stop", "dressed-stop", "shallow-undercut", "light-grinding", "fine-pore"] as const;
 export type Harmless = (typeof HARMLESS)[number];
 
 /** What the recipe asks of one feature. What comes out is measured and differs: the request is never shown to anybody. */
 export interface FeatureRequest {
   readonly id: string;
-  readonly type: ImperfectionType | Harmless;
+  readonly type: ImperfectionType | Harmless | Clutter;
   /** Start along the weld for lines, middle for points, mm from the datum. */
   readonly x: number;
   /** Asked length along the weld, mm (0 for points). */

@@ -1,13 +1,36 @@
 import type { Degrees, Mm } from "../math";
 
 /** ISO 4063 reference number of the welding process. */
-export const PROCESSES = ["111"] as const;
+export const PROCESSES = ["111", "135", "136", "141"] as const;
 export type Process = (typeof PROCESSES)[number];
 
-/** One single-V butt joint between plates A (y > 0) and B (y < 0). Lengths in mm. */
+/** What the trade calls the processes, after ISO 4063 (wording from memory). */
+export const PROCESS_NAMES: Readonly<Record<Process, string>> = {
+  "111": "manual metal arc",
+  "135": "active gas, solid wire",
+  "136": "active gas, flux-cored wire",
+  "141": "TIG",
+};
+
+/** Welding positions of ISO 6947 in which a plate is butt-welded here. */
+export const POSITIONS = ["PA", "PC", "PF", "PE"] as const;
+export type Position = (typeof POSITIONS)[number];
+
+export const POSITION_NAMES: Readonly<Record<Position, string>> = {
+  PA: "flat",
+  PC: "horizontal",
+  PF: "vertical up",
+  PE: "overhead",
+};
+
+/**
+ * One single-V butt joint between plates A (y > 0) and B (y < 0). Lengths in mm. In position PC plate A is the upper one;
+ * in PF the weld climbs in its welding direction; in PE the cap hangs down.
+ */
 export interface ButtJoint {
   readonly kind: "butt";
   readonly process: Process;
+  readonly position: Position;
   /** Along the weld, x from 0 (datum end) to length. */
   readonly length: Mm;
   /** Across both plates, y from -width/2 to width/2. */

@@ -92,10 +92,9 @@ async function make(pool: Pool, id: string, seed: string, isUrgent: boolean): Pr
   };
   try {
     const faces = await Promise.all(FACES.map((face) => pool.make(seed, face, { urgent: isUrgent, onStage })));
-    const items = faces.flatMap((face) => face.items);
     const [cap, root] = faces;
     await finishSpecimen(id, {
-      truth: assembleTruth(drawRecipe(seed), items),
+      truth: assembleTruth(drawRecipe(seed), faces),
       generatorVersion: GENERATOR_VERSION,
       surfaces: { cap: cap.packed, root: root.packed },
     });

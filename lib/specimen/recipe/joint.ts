@@ -18,6 +18,7 @@ export function drawJoint(random: RandomStream): ButtJoint {
   return {
     kind: "butt",
     process: "111",
+    position: "PA",
     length: BUTT_PLATE_LENGTH,
     width: BUTT_PLATE_WIDTH,
     thickness,

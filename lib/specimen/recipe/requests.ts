@@ -4,9 +4,10 @@ import type { ButtJoint, Face } from "../../weld";
 import { type PlateSetting, stepAt } from "../parent";
 import type { FaceLayout } from "../runs";
 import type { FeatureRequest } from "../work";
-import { type BlueprintRow, COUNTS } from "./blueprint";
+import { COUNTS } from "./blueprint";
 import { pickDecoys, pickRows } from "./pick-rows";
 import type { FaceRecipe } from "./recipe";
+import type { FeatureRow } from "./rows";
 import { areApart, FROM_ENDS, type Lanes, lanesOf, ON_PLATE, type Place, type Zone, zoneOf } from "./zones";
 
 /** What is known of a face before anything goes wrong on it. */
@@ -50,7 +51,7 @@ export function drawRequests(asked: Asked, random: RandomStream): FaceRecipe {
       const drawing = emptyFace(asked);
       addRows(drawing, pickRows(asked, count, own), own);
       if (drawing.requests.length < count) continue;
-      addRows(drawing, pickDecoys(asked.face, harmless, own), own);
+      addRows(drawing, pickDecoys(asked, harmless, own), own);
       return finished(drawing);
     }
   }
@@ -73,12 +74,12 @@ function finished(drawing: Drawing): FaceRecipe {
 }
 
 /** Places the rows, those that need most room first; rows for which no place is free are left out. */
-function addRows(drawing: Drawing, rows: readonly BlueprintRow[], random: RandomStream): void {
-  const need = (row: BlueprintRow) => row.length[1] + 2 * row.room + (row.site === "stop" ? 60 : 0);
+function addRows(drawing: Drawing, rows: readonly FeatureRow[], random: RandomStream): void {
+  const need = (row: FeatureRow) => row.length[1] + 2 * row.room + (row.site === "stop" ? 60 : 0);
   for (const row of [...rows].sort((a, b) => need(b) - need(a))) addRow(drawing, row, random);
 }
 
-function addRow(drawing: Drawing, row: BlueprintRow, random: RandomStream): void {
+function addRow(drawing: Drawing, row: FeatureRow, random: RandomStream): void {
   const wanted = random.uniform(...row.length);
   for (let attempt = 0; attempt < TRIES_PER_FEATURE; attempt++) {
     // the longer it is looked for in vain, the shorter it may be
@@ -97,7 +98,7 @@ function addRow(drawing: Drawing, row: BlueprintRow, random: RandomStream): void
 }
 
 /** Anywhere on its lane, or just after an electrode was changed: there the metal was cold and the arc unsteady. */
-function placeFreely(drawing: Drawing, row: BlueprintRow, length: number, random: RandomStream): Place {
+function placeFreely(drawing: Drawing, row: FeatureRow, length: number, random: RandomStream): Place {
   const { asked, lanes, stops } = drawing;
   const last = asked.layout.runs.length - 1;
   const isBetween = row.variants?.includes("between");
@@ -112,7 +113,7 @@ function placeFreely(drawing: Drawing, row: BlueprintRow, length: number, random
   return { ...place, stop, x: asked.layout.direction > 0 ? stop + after : stop - after - length };
 }
 
-function acrossOf(row: BlueprintRow, lanes: Lanes, side: 1 | -1, random: RandomStream): { y?: number } {
+function acrossOf(row: FeatureRow, lanes: Lanes, side: 1 | -1, random: RandomStream): { y?: number } {
   if (row.half === undefined) return {};
   const nearest = lanes.toe + ON_PLATE.clear + row.half;
   return { y: side * random.uniform(nearest, Math.max(nearest, ON_PLATE.limit - row.half)) };
@@ -131,13 +132,13 @@ function placeAtStop(drawing: Drawing, random: RandomStream): Place {
 }
 
 /** Lack of root fusion goes with the plate whose root edge stands out; otherwise both plates are alike. */
-function sideOf(row: BlueprintRow, { joint, plates }: Asked, random: RandomStream): 1 | -1 {
+function sideOf(row: FeatureRow, { joint, plates }: Asked, random: RandomStream): 1 | -1 {
   const step = stepAt(joint, plates, joint.length / 2);
   if (row.type === "root-fusion" && Math.abs(step) > 0.7) return step > 0 ? -1 : 1;
   return random.pick([-1, 1] as const);
 }
 
-function isFree(drawing: Drawing, row: BlueprintRow, place: Place, zone: Zone): boolean {
+function isFree(drawing: Drawing, row: FeatureRow, place: Place, zone: Zone): boolean {
   const { asked, zones } = drawing;
   if (zone.x0 < FROM_ENDS || zone.x1 > asked.joint.length - FROM_ENDS) return false;
   if (zones.some((other) => !areApart(zone, other))) return false;
@@ -145,7 +146,7 @@ function isFree(drawing: Drawing, row: BlueprintRow, place: Place, zone: Zone): 
 }
 
 /** Ordinary stops look like something too: what is planted keeps off them, except what comes of one. */
-function isClearOfStops(drawing: Drawing, row: BlueprintRow, place: Place, zone: Zone): boolean {
+function isClearOfStops(drawing: Drawing, row: FeatureRow, place: Place, zone: Zone): boolean {
   if (row.site === "stop" && drawing.planted.some((stop) => Math.abs(stop - place.x) <= OWN_STOP)) return false;
   return drawing.stops.every((stops, run) =>
     stops.every((stop) => {
@@ -157,13 +158,13 @@ function isClearOfStops(drawing: Drawing, row: BlueprintRow, place: Place, zone:
   );
 }
 
-function liesOnRun({ asked, stops }: Drawing, row: BlueprintRow, place: Place, run: number): boolean {
+function liesOnRun({ asked, stops }: Drawing, row: FeatureRow, place: Place, run: number): boolean {
   if (row.site === "weld" || asked.face === "root") return true;
   if (row.site === "toe") return run === (place.side < 0 ? 0 : stops.length - 1);
   return Math.abs(run - place.run) <= 1;
 }
 
-function requestOf(drawing: Drawing, row: BlueprintRow, place: Place, random: RandomStream): FeatureRequest {
+function requestOf(drawing: Drawing, row: FeatureRow, place: Place, random: RandomStream): FeatureRequest {
   const { face } = drawing.asked;
   return {
     id: `${face}/${row.type}/${drawing.requests.length + 1}`,

@@ -1,6 +1,6 @@
 import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
 import { type FaceLayout, runHalfWidth } from "../runs";
-import type { BlueprintRow } from "./blueprint";
+import type { FeatureRow } from "./rows";
 
 /** Part of a face that an indication takes up, mm. */
 export interface Zone {
@@ -58,7 +58,7 @@ export interface Place {
 }
 
 /** The zone of an indication of a row at a place. */
-export function zoneOf(row: BlueprintRow, lanes: Lanes, place: Place): Zone {
+export function zoneOf(row: FeatureRow, lanes: Lanes, place: Place): Zone {
   const { x, length, side, run } = place;
   const along = { x0: x - UNSURE, x1: x + length + UNSURE, room: row.room };
   const sided = (from: number, to: number) =>

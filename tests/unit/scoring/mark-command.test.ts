@@ -20,6 +20,7 @@ const truth = {
   joint: {
     kind: "butt",
     process: "111",
+    position: "PA",
     length: 300,
     width: 150,
     thickness: 10,

@@ -36,6 +36,7 @@ export const TRUTH: Truth = {
   joint: {
     kind: "butt",
     process: "111",
+    position: "PA",
     length: 300,
     width: 150,
     thickness: 10,
@@ -79,6 +80,7 @@ export const TRUTH: Truth = {
       neutral: false,
     },
   ],
+  clutter: [],
 };
 
 /** Reports the pore as it is, and nothing on the root. */

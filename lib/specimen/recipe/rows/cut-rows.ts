@@ -1,0 +1,31 @@
+import { type FeatureRow, row } from "./row";
+
+/** Holes, cracks, stops, and marks on the plate. Likelihoods and sizes are common practice, no source. */
+export const CUT_ROWS: readonly FeatureRow[] = [
+  row("cap", "slag-residue", "toe", "hlhl", 0.65, 2, [6, 24], [0.9, 1.9], 2, { afterStop: 0.35 }),
+  row("cap", "slag-residue", "run", "hlhl", 0.35, 1, [6, 22], [0.9, 1.8], 2, { variants: ["between"] }),
+  row("cap", "surface-pore", "run", "mhmm", 1, 2, [0, 0], [0.75, 2.6], 2, { afterStop: 0.6 }),
+  row("cap", "clustered-porosity", "run", "lhmm", 1, 1, [8, 20], [1, 1.9], 2, { afterStop: 0.5 }),
+  row("cap", "crater-pipe", "stop", "hmmm", 1, 1, [0, 0], [1, 2], 10),
+  row("cap", "crater-crack", "stop", "mllm", 1, 1, [0, 0], [3.2, 7], 10),
+  row("cap", "poor-restart", "stop", "hmmm", 1, 1, [0, 0], [1.3, 2.3], 14, { variants: ["hump", "hump", "gap"] }),
+  row("cap", "longitudinal-crack", "run", "llll", 0.55, 1, [12, 45], [0.11, 0.22], 2, { variants: ["centre"] }),
+  row("cap", "longitudinal-crack", "toe", "llll", 0.45, 1, [12, 40], [0.11, 0.2], 2, { variants: ["toe", "haz"] }),
+  row("cap", "transverse-crack", "run", "llll", 1, 1, [0, 0], [5, 11], 3),
+  row("cap", "stray-arc", "plate", "hllm", 1, 1, [4, 15], [0.22, 0.55], 4, { half: 3.5 }),
+  row("cap", "spatter", "plate", "hhhl", 1, 1, [15, 34], [0.6, 1.3], 6),
+  row("cap", "grinding-mark", "plate", "mmmm", 1, 1, [13, 28], [0.3, 0.8], 5, { half: 4 }),
+  row("cap", "chipping-mark", "plate", "mmmm", 1, 1, [4, 11], [0.28, 0.6], 3, { half: 2.5 }),
+  row("root", "burn-through", "weld", "mlll", 1, 1, [0, 0], [4.5, 8], 8),
+  row("root", "root-porosity", "weld", "lmlm", 1, 1, [8, 24], [0.7, 1.3], 3, { afterStop: 0.4 }),
+  row("root", "surface-pore", "run", "mhmm", 1, 1, [0, 0], [0.7, 1.8], 2, { afterStop: 0.6 }),
+  row("root", "slag-residue", "toe", "hlhl", 1, 1, [6, 18], [0.8, 1.5], 2, { afterStop: 0.3 }),
+  row("root", "poor-restart", "stop", "hmmm", 1, 1, [0, 0], [1.6, 2.6], 14, { variants: ["hump", "hump", "gap"] }),
+  row("root", "longitudinal-crack", "run", "llll", 1, 1, [12, 40], [0.11, 0.2], 2, { variants: ["centre", "toe"] }),
+  row("root", "transverse-crack", "run", "llll", 1, 1, [0, 0], [4, 6], 3),
+  row("root", "crater-crack", "stop", "mllm", 1, 1, [0, 0], [2.6, 4], 8),
+  row("root", "stray-arc", "plate", "hllm", 1, 1, [4, 12], [0.22, 0.5], 4, { half: 3.5 }),
+  row("root", "spatter", "plate", "hhhl", 1, 1, [15, 30], [0.6, 1.1], 6),
+  row("root", "grinding-mark", "plate", "mmmm", 1, 1, [13, 28], [0.3, 0.8], 5, { half: 4 }),
+  row("root", "chipping-mark", "plate", "mmmm", 1, 1, [4, 10], [0.28, 0.6], 3, { half: 2.5 }),
+];

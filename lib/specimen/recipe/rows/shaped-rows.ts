@@ -1,0 +1,18 @@
+import { type FeatureRow, row } from "./row";
+
+/** What goes wrong in the shape of the weld. Likelihoods and sizes are common practice, no source. */
+export const SHAPED_ROWS: readonly FeatureRow[] = [
+  row("cap", "continuous-undercut", "toe", "hmml", 0.55, 2, [16, 48], [0.33, 1.1], 4, { afterStop: 0.35 }),
+  row("cap", "intermittent-undercut", "toe", "hmml", 0.45, 1, [24, 50], [0.35, 0.9], 3),
+  row("cap", "sidewall-fusion", "toe", "mhml", 1, 1, [14, 40], [0.55, 1.4], 6),
+  row("cap", "incompletely-filled-groove", "weld", "mmml", 1, 1, [24, 50], [0.7, 1.5], 8, {
+    variants: ["both", "one-side"],
+  }),
+  row("cap", "overlap", "toe", "mmml", 1, 1, [10, 34], [1.3, 3], 3),
+  row("cap", "excess-weld-metal", "weld", "mmml", 1, 1, [22, 42], [3.7, 5], 12),
+  row("root", "root-penetration", "weld", "hmml", 1, 1, [15, 42], [0.9, 1.7], 12),
+  row("root", "root-fusion", "toe", "hhml", 1, 1, [15, 42], [0.55, 1.3], 8),
+  row("root", "excess-penetration", "weld", "mmll", 1, 1, [10, 28], [3.2, 4.6], 10),
+  row("root", "root-concavity", "weld", "lllh", 1, 1, [18, 44], [0.55, 1.2], 6),
+  row("root", "shrinkage-groove", "toe", "mllm", 1, 1, [18, 48], [0.4, 0.9], 5, { variants: ["one", "one", "both"] }),
+];
