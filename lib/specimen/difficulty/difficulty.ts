@@ -1,0 +1,48 @@
+import { type ButtJoint, type Face, grooveHalfWidth, type Process } from "../../weld";
+import { measureOf, type Seen } from "./size-band";
+import { VISIBILITY } from "./visibility";
+
+/** Where on a face an item lies, as far as that makes it easier or harder to find. */
+export type Place = "bead" | "toe" | "plate" | "root";
+
+/** The coefficients of `difficultyOf`, in logits. Common practice, no source; corrected after blind trials. */
+export const DIFFICULTY = {
+  /** Easier by this for every e-fold of the measure over its type's threshold. */
+  perSize: 2.4,
+  /** Easier by this for a contrast of 1. */
+  perContrast: 0.7,
+  /** Easier by this for every e-fold of a line's length over `usualLength` mm, where its length is not the measure itself. */
+  perLength: 0.45,
+  usualLength: 20,
+  places: { bead: 0.1, toe: 0.2, plate: -0.1, root: 0.1 } satisfies Record<Place, number>,
+  /** What slag, oxide and spatter of the process hide. */
+  processes: { "111": 0.15, "135": 0, "136": 0.05, "141": -0.2 } satisfies Record<Process, number>,
+} as const;
+
+/** Beyond these an item gets no easier and no harder, logits. */
+const BOUNDS = { easiest: -5, hardest: 4 };
+const AT_TOE = { inside: 2, outside: 3 };
+
+export function placeOf(item: Seen, face: Face, joint: ButtJoint): Place {
+  if (face === "root") return Math.abs(item.across) > joint.rootGap / 2 + 5 ? "plate" : "root";
+  const inside = grooveHalfWidth(joint) - Math.abs(item.across);
+  return inside > AT_TOE.inside ? "bead" : inside > -AT_TOE.outside ? "toe" : "plate";
+}
+
+/** How hard an item is to find, in logits: whoever has this ability finds it every second time. */
+export function difficultyOf(item: Seen, face: Face, joint: ButtJoint): number {
+  const { measure, threshold, contrast } = VISIBILITY[item.type];
+  const { perSize, perContrast, perLength, usualLength, places, processes } = DIFFICULTY;
+  const length = item.end - item.start;
+  const longer = measure === "length" || length <= 0 ? 0 : Math.log(length / usualLength);
+  const difficulty =
+    places[placeOf(item, face, joint)] +
+    processes[joint.process] -
+    perSize * Math.log(measureOf(item, measure) / threshold) -
+    perLength * longer -
+    perContrast * contrast;
+  return Math.min(BOUNDS.hardest, Math.max(BOUNDS.easiest, difficulty));
+}
+
+/** Chance that somebody of an ability finds an item. */
+export const chanceToFind = (ability: number, difficulty: number): number => 1 / (1 + Math.exp(difficulty - ability));
