@@ -5,7 +5,7 @@ import { FACES, type Face } from "../weld";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
 import { buildFeature } from "./imperfections";
-import { measuredMisalignment, measuredStops } from "./joint-items";
+import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
 import { finishPlate, grindBand, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
 import { drawRecipe, type Recipe } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
@@ -68,8 +68,12 @@ function measureFace(work: FaceWork, features: readonly Feature[]): TruthItem[] 
   const found = features.map((feature) => feature.measure?.(work) ?? null);
   const planted = found.filter((item) => item !== null);
   const stops = measuredStops(work);
-  const step = work.face === "cap" ? measuredMisalignment(work, "cap/linear-misalignment") : null;
-  return [...planted, ...stops.filter((stop) => !planted.some((item) => covers(item, stop))), ...(step ? [step] : [])]
+  const standing =
+    work.face === "cap"
+      ? [measuredMisalignment(work, "cap/linear-misalignment"), measuredAngle(work, "cap/angular-misalignment")]
+      : [];
+  const ofPlates = standing.filter((item) => item !== null);
+  return [...planted, ...stops.filter((stop) => !planted.some((item) => covers(item, stop))), ...ofPlates]
     .sort((a, b) => a.start - b.start || a.across - b.across)
     .map((item, n) => ({ ...item, id: `${work.face}-${n + 1}` }));
 }

@@ -2,7 +2,7 @@ import { frontOf } from "./imperfections/electrode-stop";
 import { truthItem } from "./imperfections/found";
 import { measuredRestart } from "./imperfections/restart-profile";
 import { placeOnRun, visibleRun } from "./imperfections/visible-run";
-import { type Finished, longestStretch, stepBetweenPlates } from "./measure";
+import { angleBetweenPlates, type Finished, longestStretch, stepBetweenPlates } from "./measure";
 import type { RunPlan } from "./plan";
 import { toeAt } from "./runs/edit";
 import type { Point, TruthItem } from "./truth";
@@ -43,6 +43,54 @@ export function measuredMisalignment(work: FaceWork, id: string): TruthItem | nu
     outline: alongBothToes(work, start, end),
   });
   return item.neutral ? null : item;
+}
+
+/** Total angle from which the plates' distortion is recorded, degrees; the plates are felt every so many mm. */
+const RECORDABLE_ANGLE = 3;
+const ANGLE_EVERY = 5;
+/** A place's angle is the median of what is felt so far to both sides, mm: dents, scale and rolling waves are no distortion. */
+const ANGLE_EVENED_OVER = 60;
+
+/**
+ * Angular misalignment of the plates, measured on the finished cap: the angle at which the straight lines of both plates
+ * meet (`angleBetweenPlates`), running median over 120 mm. Extent = longest stretch of 3 degrees or more, whichever way
+ * they are bent; no size, `worst` where the angle is largest. Null where that stretch is shorter than the catalogue records.
+ */
+export function measuredAngle(work: FaceWork, id: string): TruthItem | null {
+  const angles = probeAngles(work);
+  const stretch = longestStretch(
+    angles.map(({ angle }) => Math.abs(angle) >= RECORDABLE_ANGLE),
+    BRIDGE / ANGLE_EVERY,
+  );
+  if (!stretch) return null;
+  const within = angles.slice(stretch.first, stretch.last + 1);
+  const worst = within.reduce((a, b) => (Math.abs(b.angle) > Math.abs(a.angle) ? b : a));
+  const start = stretch.first === 0 ? 0 : within[0].x;
+  const end = stretch.last === angles.length - 1 ? work.joint.length : within[within.length - 1].x;
+  const item = truthItem(work, id, "angular-misalignment", {
+    start,
+    end,
+    across: 0,
+    size: null,
+    width: null,
+    worst: [worst.x, 0],
+    outline: alongBothToes(work, start, end),
+  });
+  return item.neutral ? null : item;
+}
+
+/** The total angle of the plates along a finished face, degrees: what `measuredAngle` goes by. */
+export function probeAngles(work: Pick<FaceWork, "joint" | "sides"> & Finished): { x: number; angle: number }[] {
+  const felt: { x: number; angle: number }[] = [];
+  for (let x = FROM_ENDS; x <= work.joint.length - FROM_ENDS; x += ANGLE_EVERY) {
+    const angle = angleBetweenPlates(work, work.sides, x);
+    if (!Number.isNaN(angle)) felt.push({ x, angle });
+  }
+  const reach = ANGLE_EVENED_OVER / ANGLE_EVERY;
+  return felt.map(({ x }, n) => ({
+    x,
+    angle: median(felt.slice(Math.max(0, n - reach), n + reach + 1).map(({ angle }) => angle)),
+  }));
 }
 
 interface Step {

@@ -1,3 +1,4 @@
+export { angleBetweenPlates } from "./angle";
 export { type AcrossSearch, measureCrown } from "./crown";
 export type { Finished, Heights, Measured, Range, Side } from "./finished";
 export { type GrooveSearch, measureAlongEdge, measureToeGroove } from "./groove";

@@ -13,7 +13,8 @@ const PROBE_COLUMNS = [-0.6, 0, 0.6];
 const OUTLIER = 3;
 const LEAST_DEVIATION = 0.01;
 
-interface Probe {
+/** A height felt at a place across, mm. */
+export interface Probe {
   readonly y: number;
   readonly z: number;
 }
@@ -50,6 +51,15 @@ export function plateLine(
     const y = toeY + side * out;
     for (const dx of PROBE_COLUMNS) probes.push({ y, z: sampleAt(field.grid, field.z, x + dx, y) });
   }
+  const { level, slope } = robustLine(probes);
+  return (y) => level + slope * y;
+}
+
+/**
+ * Straight line through heights: least squares, once more without the points that lie further off than three median
+ * deviations, then shifted so that the median of what is left lies on it.
+ */
+export function robustLine(probes: readonly Probe[]): { readonly level: number; readonly slope: number } {
   const rough = leastSquares(probes);
   const off = (line: { level: number; slope: number }, p: Probe) => p.z - line.level - line.slope * p.y;
   const centre = median(probes.map((p) => off(rough, p)));
@@ -57,7 +67,7 @@ export function plateLine(
   const kept = probes.filter((p) => Math.abs(off(rough, p) - centre) <= limit);
   const fine = leastSquares(kept);
   const shift = median(kept.map((p) => off(fine, p)));
-  return (y) => fine.level + shift + fine.slope * y;
+  return { level: fine.level + shift, slope: fine.slope };
 }
 
 /** The toe is averaged over this half length before the plate is probed, so that a scallop does not shift the line. */

@@ -32,20 +32,28 @@ export function drawJoint(random: RandomStream): ButtJoint {
 const MISALIGNED = 0.36;
 const STEP = { recordable: [1.2, 2.3], ordinary: [0, 0.55], change: 0.9 } as const;
 
+/** Share of specimens whose plates meet at a recordable angle, and the total angle of both kinds, degrees. */
+const DISTORTED = 0.15;
+const TOTAL_ANGLE = { recordable: [3.2, 5.5], ordinary: [0.3, 2.2] } as const;
+
 /** How the plates stand: mostly nearly flush; sometimes with a step, over the whole length or growing towards one end. */
 export function drawPlates(random: RandomStream): PlateSetting {
   const sign = random.pick([-1, 1]);
-  const distortion = random.uniform(0.5, 1.5);
+  const angles = random.child("angle");
+  const [least, most] = angles.chance(DISTORTED) ? TOTAL_ANGLE.recordable : TOTAL_ANGLE.ordinary;
+  const distortion = angles.uniform(least, most) / 2;
   if (!random.chance(MISALIGNED)) {
     const step = () => sign * random.uniform(...STEP.ordinary);
     return { stepAtDatum: step(), stepAtFarEnd: step(), distortion };
   }
-  const most = random.uniform(...STEP.recordable);
-  const least = random.chance(0.5) ? most - random.uniform(0, 0.3) : Math.max(0.1, most - random.uniform(0.8, 1.8));
+  const larger = random.uniform(...STEP.recordable);
+  const smaller = random.chance(0.5)
+    ? larger - random.uniform(0, 0.3)
+    : Math.max(0.1, larger - random.uniform(0.8, 1.8));
   const growing = random.chance(0.5);
   return {
-    stepAtDatum: sign * (growing ? least : most),
-    stepAtFarEnd: sign * (growing ? most : least),
+    stepAtDatum: sign * (growing ? smaller : larger),
+    stepAtFarEnd: sign * (growing ? larger : smaller),
     distortion,
   };
 }
