@@ -1,0 +1,163 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "@/lib/imperfections";
+import { randomStream } from "@/lib/random";
+import type { Call } from "@/lib/report";
+import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
+import type { TruthItem } from "@/lib/specimen";
+import {
+  bandOf,
+  CALLS,
+  chanceToFind,
+  difficultyOf,
+  expectedMark,
+  PASS_ABILITY,
+  SIZE_BANDS,
+  VISIBILITY,
+} from "@/lib/specimen/difficulty";
+import type { ButtJoint } from "@/lib/weld";
+
+const JOINT: ButtJoint = {
+  kind: "butt",
+  process: "111",
+  position: "PA",
+  length: 300,
+  width: 150,
+  thickness: 12,
+  grooveAngle: 60,
+  rootGap: 3,
+  rootFace: 1.5,
+};
+
+/** An item of a type whose own measure is `factor` times its threshold. */
+function itemOf(type: ImperfectionType, start: number, factor: number): TruthItem {
+  const { measure, threshold } = VISIBILITY[type];
+  const { size, extent, faces } = imperfection(type);
+  const value = factor * threshold;
+  const length = extent === "point" ? 0 : measure === "length" ? value : 20;
+  const half = extent === "point" && measure === "length" ? value / 2 : length / 2 || 0.5;
+  const middle = start + length / 2;
+  return {
+    id: `${faces[0]}-${Math.round(start)}`,
+    face: faces[0],
+    type,
+    start,
+    end: start + length,
+    across: 0,
+    size: size === null ? null : measure === "size" ? value : 1,
+    width: measure === "width" ? value : 1,
+    worst: [middle, 0],
+    outline: [
+      [middle - half, -0.5],
+      [middle + half, -0.5],
+      [middle + half, 0.5],
+    ],
+    neutral: false,
+  };
+}
+
+describe("difficulty", () => {
+  it("has every type, thresholds below what is large, bands in order", () => {
+    for (const type of IMPERFECTION_TYPES) {
+      const { measure, threshold, bands } = VISIBILITY[type];
+      expect(bands[0], type).toBeLessThan(bands[1]);
+      if (type !== "angular-misalignment") expect(threshold, type).toBeLessThan(bands[1]);
+      if (measure === "size") expect(imperfection(type).size, type).not.toBeNull();
+    }
+  });
+
+  it("falls as things get larger, and never leaves its bounds", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...IMPERFECTION_TYPES),
+        fc.double({ min: 0.05, max: 20, noNaN: true }),
+        fc.double({ min: 1.001, max: 5, noNaN: true }),
+        (type, factor, more) => {
+          const face = imperfection(type).faces[0];
+          const small = difficultyOf(itemOf(type, 20, factor), face, JOINT);
+          const large = difficultyOf(itemOf(type, 20, factor * more), face, JOINT);
+          expect(large).toBeLessThanOrEqual(small);
+          expect(Math.abs(small)).toBeLessThanOrEqual(5);
+          const bands = [bandOf(itemOf(type, 20, factor)), bandOf(itemOf(type, 20, factor * more))];
+          expect(SIZE_BANDS.indexOf(bands[1])).toBeGreaterThanOrEqual(SIZE_BANDS.indexOf(bands[0]));
+        },
+      ),
+    );
+  });
+
+  it("gives even odds at the item's own difficulty and the logistic curve beside it", () => {
+    expect(chanceToFind(0.7, 0.7)).toBe(0.5);
+    // logistic(1) and logistic(-2), from any table of the logistic distribution
+    expect(chanceToFind(1, 0)).toBeCloseTo(0.7310586, 6);
+    expect(chanceToFind(-1, 1)).toBeCloseTo(0.1192029, 6);
+  });
+});
+
+describe("expected mark", () => {
+  /** What an inspector of an ability would hand in: finds by chance, names three of four right, and calls what is not there. */
+  function simulate(items: readonly TruthItem[], ability: number, name: string): Call[] {
+    const random = randomStream(name);
+    const calls: Call[] = [];
+    for (const item of items) {
+      if (!random.chance(chanceToFind(ability, difficultyOf(item, item.face, JOINT)))) continue;
+      const slip = () => random.normal(0, 4);
+      calls.push({
+        id: `c-${calls.length}`,
+        face: item.face,
+        type: random.chance(0.75) ? item.type : "stray-arc",
+        start: Math.max(0, item.start + slip()),
+        end: item.end > item.start ? Math.max(0, item.end + slip()) : null,
+        across: item.across + random.normal(0, 1),
+        size: item.size === null ? null : Math.max(0, item.size + random.normal(0, 0.5)),
+      });
+    }
+    if (random.chance(CALLS.falseCalls)) {
+      calls.push({
+        id: "false",
+        face: items[0].face,
+        type: "chipping-mark",
+        start: 286,
+        end: null,
+        across: 30,
+        size: 0.5,
+      });
+    }
+    return calls.map((call) => ({ ...call, end: call.end === null ? null : Math.max(call.start ?? 0, call.end) }));
+  }
+
+  const TYPES: readonly ImperfectionType[] = [
+    "continuous-undercut",
+    "surface-pore",
+    "overlap",
+    "slag-residue",
+    "sidewall-fusion",
+    "stray-arc",
+    "longitudinal-crack",
+  ];
+
+  it("is what simulated inspectors get from the marking rule, on average, within 2 marks", () => {
+    for (const factor of [1, 1.6]) {
+      const items = TYPES.map((type, n) => itemOf(type, 12 + 38 * n, factor));
+      for (const ability of [0, PASS_ABILITY, 2.5]) {
+        const runs = 4000;
+        let sum = 0;
+        for (let n = 0; n < runs; n++) {
+          const calls = simulate(items, ability, `${factor} ${ability} ${n}`);
+          sum +=
+            markSection("cap", items, calls, { passMark: 70, tolerances: DEFAULT_SETTINGS.tolerances }).mark / 1000;
+        }
+        const expected = expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
+        expect(Math.abs(sum / runs - expected), `${factor} ${ability}: ${sum / runs} and ${expected}`).toBeLessThan(2);
+      }
+    }
+  });
+
+  it("rises with ability, and tends to what is left after false calls on a clean face", () => {
+    const items = TYPES.map((type, n) => itemOf(type, 12 + 38 * n, 1.2));
+    const at = (ability: number) => expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
+    for (let ability = -3; ability < 4; ability += 0.5) expect(at(ability + 0.5)).toBeGreaterThan(at(ability));
+    // a section with nothing to find: 100 less 15 a false call
+    const clean = expectedMark({ face: "cap", joint: JOINT, items: [], clutter: [] }, 0);
+    expect(clean).toBeCloseTo(100 - 15 * CALLS.falseCalls, 6);
+  });
+});
