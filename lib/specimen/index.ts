@@ -7,5 +7,6 @@ export {
   type Specimen,
 } from "./generate";
 export { drawRecipe, type FaceRecipe, type Recipe } from "./recipe";
-export { CLUTTER, type Clutter, type ClutterItem, type Point, type Truth, type TruthItem } from "./truth";
+export { type Example, type Showcase, showcases } from "./showcase";
+export type { ClutterItem, Point, Truth, TruthItem } from "./truth";
 export { truthItemSchema, truthSchema } from "./truth-schema";

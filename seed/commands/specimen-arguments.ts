@@ -1,31 +1,65 @@
 import { parseArgs } from "node:util";
 
 export type SpecimenRequest =
-  | { readonly ok: true; readonly help: true }
-  | { readonly ok: true; readonly help: false; readonly seed: string; readonly out: string }
+  | { readonly ok: true; readonly do: "help" }
+  | { readonly ok: true; readonly do: "specimen"; readonly seed: string; readonly out: string }
+  | { readonly ok: true; readonly do: "types"; readonly seed: string; readonly out: string }
+  | {
+      readonly ok: true;
+      readonly do: "random";
+      readonly count: number;
+      readonly seed: string;
+      readonly out: string;
+    }
   | { readonly ok: false; readonly message: string };
 
 /** Seeds end up in file names of tutors and in URLs of nobody: plain letters, digits, dots, dashes. */
 const SEED = /^[\w.-]{1,80}$/;
+const MOST_SPECIMENS = 60;
+/** Sheets need no seed to be asked for: the same sheet comes out each time. */
+const SHEET_SEED = "sheet";
 
 /** Reads the command line of the specimen command; what is missing or unknown is told in plain words. */
 export function readArguments(words: readonly string[]): SpecimenRequest {
-  let values: { seed?: string; out?: string; help?: boolean };
+  let values: { seed?: string; out?: string; sheet?: string; help?: boolean };
+  let positionals: string[];
   try {
-    values = parseArgs({
+    ({ values, positionals } = parseArgs({
       args: [...words],
-      options: { seed: { type: "string" }, out: { type: "string" }, help: { type: "boolean" } },
-      allowPositionals: false,
-    }).values;
+      options: {
+        seed: { type: "string" },
+        out: { type: "string" },
+        sheet: { type: "string" },
+        help: { type: "boolean" },
+      },
+      allowPositionals: true,
+    }));
   } catch (error) {
-    return { ok: false, message: error instanceof Error ? error.message : String(error) };
+    return refused(error instanceof Error ? error.message : String(error));
   }
-  if (values.help) return { ok: true, help: true };
-  const { seed, out } = values;
-  if (!seed) return { ok: false, message: "--seed is missing: any short word, for example --seed monday-3." };
-  if (!SEED.test(seed)) {
-    return { ok: false, message: `--seed "${seed}" may have letters, digits, dots and dashes only, 80 at most.` };
+  if (values.help) return { ok: true, do: "help" };
+  const { sheet, out } = values;
+  const seed = values.seed ?? (sheet && SHEET_SEED);
+  const isCounted = sheet === "random";
+  const extra = positionals.slice(isCounted ? 1 : 0);
+  if (extra.length > 0) return refused(`"${extra[0]}" is more than this command takes.`);
+  if (!seed) return refused("--seed is missing: any short word, for example --seed monday-3.");
+  if (!SEED.test(seed)) return refused(`--seed "${seed}" may have letters, digits, dots and dashes only, 80 at most.`);
+  if (!out) return refused("--out is missing: the folder to write to.");
+  switch (sheet) {
+    case undefined:
+      return { ok: true, do: "specimen", seed, out };
+    case "types":
+      return { ok: true, do: "types", seed, out };
+    case "random": {
+      const count = Number(positionals[0]);
+      return Number.isInteger(count) && count >= 1 && count <= MOST_SPECIMENS
+        ? { ok: true, do: "random", count, seed, out }
+        : refused(`--sheet random needs how many specimens, 1 to ${MOST_SPECIMENS}: for example --sheet random 12.`);
+    }
+    default:
+      return refused(`--sheet "${sheet}" is not known: types or random N.`);
   }
-  if (!out) return { ok: false, message: "--out is missing: the folder to write to." };
-  return { ok: true, help: false, seed, out };
 }
+
+const refused = (message: string): SpecimenRequest => ({ ok: false, message });

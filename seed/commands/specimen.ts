@@ -1,17 +1,27 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { generateSpecimen } from "@/lib/specimen";
+import { generateSpecimen, showcases } from "@/lib/specimen";
 import { FACES } from "@/lib/weld";
 import { readArguments } from "./specimen-arguments";
 import { contactSheet } from "./specimen-pictures/contact-sheet";
 import { savePng } from "./specimen-pictures/png";
 import { answerSheet, practiceSheet } from "./specimen-pictures/print-sheet";
+import { type RandomStrip, randomSheet, randomStrips } from "./specimen-pictures/random-sheet";
+import { type TypesRow, typesRow, typesSheet } from "./specimen-pictures/types-sheet";
 import { LIGHTS, plateView, stripView } from "./specimen-pictures/views";
 
 const USAGE = `npm run specimen -- --seed SEED --out FOLDER
 
 Makes one specimen and writes to FOLDER: both faces and both weld strips under two lights, truth.json, contact-sheet.png,
-practice-sheet.png (to print for a class) and answer-sheet.png (for the tutor). The same seed gives the same specimen.`;
+practice-sheet.png (to print for a class) and answer-sheet.png (for the tutor). The same seed gives the same specimen.
+
+npm run specimen -- --sheet types --out FOLDER [--seed SEED]
+
+Writes types.png: everything that can be on a plate, smallest, middling and largest, under two lights, on one page.
+
+npm run specimen -- --sheet random N --out FOLDER [--seed SEED]
+
+Writes random.png: the welds of N specimens with what was measured on them.`;
 
 async function main(): Promise<number> {
   const request = readArguments(process.argv.slice(2));
@@ -19,12 +29,42 @@ async function main(): Promise<number> {
     console.error(`${request.message}\n\n${USAGE}`);
     return 2;
   }
-  if (request.help) {
+  if (request.do === "help") {
     console.log(USAGE);
     return 0;
   }
-  const { seed, out } = request;
-  mkdirSync(out, { recursive: true });
+  mkdirSync(request.out, { recursive: true });
+  switch (request.do) {
+    case "types":
+      return writeTypes(request.seed, request.out);
+    case "random":
+      return writeRandom(request.seed, request.count, request.out);
+    case "specimen":
+      return writeSpecimen(request.seed, request.out);
+  }
+}
+
+async function writeTypes(seed: string, out: string): Promise<number> {
+  const rows: TypesRow[] = [];
+  for (const { name, make } of showcases()) {
+    rows.push(typesRow(make(seed)));
+    console.log(name);
+  }
+  writeFileSync(join(out, "types.png"), await typesSheet(rows));
+  return 0;
+}
+
+async function writeRandom(seed: string, count: number, out: string): Promise<number> {
+  const strips: RandomStrip[] = [];
+  for (let n = 1; n <= count; n++) {
+    strips.push(...randomStrips(generateSpecimen(`${seed}-${n}`)));
+    console.log(`${seed}-${n}`);
+  }
+  writeFileSync(join(out, "random.png"), await randomSheet(strips));
+  return 0;
+}
+
+async function writeSpecimen(seed: string, out: string): Promise<number> {
   const specimen = generateSpecimen(seed);
   const { truth, surfaces } = specimen;
   const write = (name: string, make: () => Promise<Buffer> | Buffer) => async () => {

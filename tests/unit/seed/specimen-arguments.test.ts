@@ -3,7 +3,7 @@ import { readArguments } from "@/seed/commands/specimen-arguments";
 
 describe("command line of the specimen command", () => {
   it("takes a seed and a folder in any order and both spellings", () => {
-    const expected = { ok: true, help: false, seed: "monday-3", out: "/tmp/plates" };
+    const expected = { ok: true, do: "specimen", seed: "monday-3", out: "/tmp/plates" };
     expect(readArguments(["--seed", "monday-3", "--out", "/tmp/plates"])).toEqual(expected);
     expect(readArguments(["--out=/tmp/plates", "--seed=monday-3"])).toEqual(expected);
   });
@@ -15,13 +15,35 @@ describe("command line of the specimen command", () => {
     [["--seed", "a", "--out", "x", "--colour"], "--colour"],
     [["--seed", "a", "--out", "x", "more"], "more"],
     [["--seed"], "--seed"],
+    [["--sheet", "faces", "--out", "x"], "types or random N"],
+    [["--sheet", "random", "--out", "x"], "how many"],
+    [["--sheet", "random", "0", "--out", "x"], "1 to 60"],
+    [["--sheet", "random", "2.5", "--out", "x"], "1 to 60"],
+    [["--sheet", "types", "4", "--out", "x"], "4"],
+    [["--sheet", "types"], "--out is missing"],
   ])("%j is refused with the reason", (words, reason) => {
     const answer = readArguments(words);
     expect(answer.ok).toBe(false);
     expect(answer.ok ? "" : answer.message).toContain(reason);
   });
 
+  it("takes sheets, which need no seed", () => {
+    expect(readArguments(["--sheet", "types", "--out", "x"])).toEqual({
+      ok: true,
+      do: "types",
+      seed: "sheet",
+      out: "x",
+    });
+    expect(readArguments(["--sheet", "random", "12", "--out", "x", "--seed", "a"])).toEqual({
+      ok: true,
+      do: "random",
+      count: 12,
+      seed: "a",
+      out: "x",
+    });
+  });
+
   it("asks for nothing else when help is wanted", () => {
-    expect(readArguments(["--help"])).toEqual({ ok: true, help: true });
+    expect(readArguments(["--help"])).toEqual({ ok: true, do: "help" });
   });
 });
