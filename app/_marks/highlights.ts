@@ -1,7 +1,7 @@
 import type { Highlight } from "@/app/_bench";
 import { hullWithRoom } from "@/lib/math";
 import type { Call } from "@/lib/report";
-import type { TruthView } from "./sheet-view";
+import type { ClutterView, TruthView } from "./sheet-view";
 
 /** Half width of the outline drawn for a call, which has no width of its own; mm. */
 const CALL_HALF_WIDTH = 1.6;
@@ -12,6 +12,11 @@ const ROOM = 0.9;
 /** What was there, unbroken outline. */
 export function truthHighlight(truth: TruthView, label: string): Highlight {
   return { id: truth.id, face: truth.face, style: "truth", outline: hullWithRoom(truth.outline, ROOM), label };
+}
+
+/** What lay where a false call was made, unbroken outline like all that was there. */
+export function clutterHighlight({ id, face, outline }: ClutterView, label: string): Highlight {
+  return { id, face, style: "truth", outline: hullWithRoom(outline, ROOM), label };
 }
 
 /** What was called, broken outline; nothing where the call has no place. */

@@ -1,4 +1,5 @@
 "use client";
+import { CLUTTER_WORDS } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { AccountLine } from "@/lib/results";
 import { lineWords, marks, vagueStretch } from "./line-words";
@@ -22,7 +23,9 @@ interface LineItemProps {
 /** One line of the account: closed a sign, a title and its marks; open the whole arithmetic. */
 export function LineItem({ line, truths, calls, isChosen, isCovered, missNumber, onChoose, onUncover }: LineItemProps) {
   const { title, story } = lineWords(line, truths, calls);
-  const sign = SIGNS[line.kind];
+  const signWords = line.clutter
+    ? `no imperfection, but ${CLUTTER_WORDS[line.clutter.kind].name}`
+    : SIGNS[line.kind].words;
   const hasArithmetic = line.parts.length > 0 || line.cost !== 0;
   return (
     <li className={`break-inside-avoid border-t border-line ${isChosen ? "bg-paper-2" : ""}`}>
@@ -37,7 +40,7 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, missNumber,
           <span className="block font-medium">
             {isCovered ? `Miss ${missNumber}: look again ${vagueStretch(truths[0]).words}` : title}
           </span>
-          <span className="block text-sm text-ink-2">{sign.words}</span>
+          <span className="block text-sm text-ink-2">{signWords}</span>
         </span>
         <span className="text-right whitespace-nowrap">
           <span className="font-semibold">{marks(line.earned)}</span>

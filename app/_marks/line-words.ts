@@ -1,4 +1,4 @@
-import { imperfection } from "@/lib/imperfections";
+import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { AccountLine, Part } from "@/lib/results";
 import type { TruthView } from "./sheet-view";
@@ -66,7 +66,7 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
     case "false-call":
       return {
         title: callTitle(calls),
-        story: "Nothing to record was found at this place. A call that is not in the right place costs marks.",
+        story: falseCallStory(line),
       };
     case "not-counted":
       return {
@@ -79,6 +79,15 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
     case "floor":
       return { title: "No less than 0", story: "A section cannot have less than 0 marks; this line lifts it to 0." };
   }
+}
+
+const PRICE_WORDS = "A call that is not in the right place costs marks.";
+
+/** What lies where nothing is to be recorded, and how to tell it the next time. */
+function falseCallStory({ clutter }: AccountLine): string {
+  if (!clutter) return `Nothing to record was found at this place. ${PRICE_WORDS}`;
+  const { there, tell } = CLUTTER_WORDS[clutter.kind];
+  return `${there} ${tell} ${PRICE_WORDS}`;
 }
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;

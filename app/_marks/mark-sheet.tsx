@@ -1,9 +1,10 @@
 "use client";
 import { useCallback, useMemo, useRef, useState } from "react";
 import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
+import { imperfection } from "@/lib/imperfections";
 import type { AccountLine } from "@/lib/results";
 import { FACES, type Face } from "@/lib/weld";
-import { callHighlight, truthHighlight } from "./highlights";
+import { callHighlight, clutterHighlight, truthHighlight } from "./highlights";
 import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
 import { SectionAccount } from "./section-account";
@@ -52,10 +53,14 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
       const truths = sheet.truths.filter((truth) => line.truthIds.includes(truth.id));
       const calls = sheet.calls.filter((call) => line.callIds.includes(call.id));
       // what was rightly left alone, and what runs along the whole weld, would only hide the rest
-      const isQuiet = line.kind === "neutral-left" || truths.some(({ type }) => type === "linear-misalignment");
+      const isQuiet =
+        line.kind === "neutral-left" || truths.some(({ type }) => imperfection(type).family === "misalignment");
       if (isQuiet && line !== chosen) return [];
+      // clutter is outlined for the chosen line only: it is no answer to anything
+      const clutter = sheet.clutter.filter(({ id }) => line === chosen && id === line.clutter?.id);
       return [
         ...truths.map((truth) => truthHighlight(truth, letter)),
+        ...clutter.map((item) => clutterHighlight(item, letter)),
         ...calls.flatMap((call) => callHighlight(call, `No. ${sheet.calls.indexOf(call) + 1}`) ?? []),
       ];
     });

@@ -1,4 +1,4 @@
-import type { ImperfectionType } from "@/lib/imperfections";
+import type { Clutter, ImperfectionType } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
 import type { Face } from "@/lib/weld";
@@ -17,10 +17,19 @@ export interface TruthView {
   readonly neutral: boolean;
 }
 
+/** What lay there and tempted to a false call, as the browser may know it once the report is handed in. */
+export interface ClutterView {
+  readonly id: string;
+  readonly face: Face;
+  readonly kind: Clutter;
+  readonly outline: readonly (readonly [number, number])[];
+}
+
 /** A mark sheet as the browser gets it. */
 export interface SheetView {
   readonly id: string;
   readonly sections: Readonly<Record<Face, SectionResult>>;
   readonly truths: readonly TruthView[];
+  readonly clutter: readonly ClutterView[];
   readonly calls: readonly Call[];
 }

@@ -1,4 +1,4 @@
-import { imperfection } from "@/lib/imperfections";
+import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
 import type { AccountLine, Part, SectionResult } from "@/lib/results";
 import { FACES } from "@/lib/weld";
 import { extentWords, marks } from "./line-words";
@@ -36,7 +36,8 @@ function dearestMistake(sheet: SheetView): string {
   const cost = `${marks(loss(line))} marks`;
   const truth = sheet.truths.find((candidate) => line.truthIds.includes(candidate.id));
   if (line.kind === "false-call" || !truth) {
-    return `Your dearest mistake: a call on the ${FACE_WORDS[face]} where nothing is to be recorded (${cost}).`;
+    const what = line.clutter ? `a call on ${CLUTTER_WORDS[line.clutter.kind].name}` : "a call";
+    return `Your dearest mistake: ${what} on the ${FACE_WORDS[face]} where nothing is to be recorded (${cost}).`;
   }
   const name = imperfection(truth.type).name.toLowerCase();
   if (line.kind === "missed") return `Your dearest mistake: a missed indication on the ${FACE_WORDS[face]} (${cost}).`;

@@ -11,3 +11,4 @@ export {
   type SubRow,
   typesOn,
 } from "./catalogue";
+export { CLUTTER, CLUTTER_WORDS, type Clutter, type ClutterWords } from "./clutter";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { CLUTTER } from "../imperfections";
 import { PARTS } from "./rule";
 
 /** Thousandths of a mark: 100,000 is a whole section. */
@@ -79,6 +80,11 @@ export const accountLineSchema = z
     cost: thousandths.max(0),
     /** What they got back for being in the right place. */
     back: thousandths.min(0),
+    /** On a false call: what really lies there and is no imperfection, from the truth's clutter. Results of before have none. */
+    clutter: z
+      .strictObject({ id: z.string(), kind: z.enum(CLUTTER) })
+      .nullable()
+      .default(null),
   })
   .refine(
     (line) => {

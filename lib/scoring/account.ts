@@ -1,6 +1,8 @@
 import { type AccountLine, PART_SHARES, PARTS, type Part, type PartAccount, type PlaceAccount } from "../results";
+import type { ClutterItem } from "../specimen";
 import { apportion } from "./apportion";
 import type { Block } from "./blocks";
+import { touchedClutter } from "./clutter";
 import type { Piece } from "./pieces";
 import {
   appraise,
@@ -39,6 +41,7 @@ export function matchedLine(section: Section, block: Block): AccountLine {
     parts,
     cost,
     back: value.back,
+    clutter: null,
   };
 }
 
@@ -60,15 +63,34 @@ export function unmatchedTruthLine(section: Section, position: number): AccountL
   };
 }
 
-/** The line of a call that stands for nothing. */
-export function falseCallLine(section: Section, piece: Piece): AccountLine {
+/** The line of a call that stands for nothing; it says what lies there instead, which costs neither more nor less. */
+export function falseCallLine(section: Section, piece: Piece, clutter: readonly ClutterItem[]): AccountLine {
   const cost = 0 - section.price;
-  return { ...emptyLine("false-call"), callIds: [piece.id], earned: cost, cost };
+  const touched = touchedClutter(piece, clutter);
+  return {
+    ...emptyLine("false-call"),
+    callIds: [piece.id],
+    earned: cost,
+    cost,
+    clutter: touched && { id: touched.id, kind: touched.kind },
+  };
 }
 
 /** A line that adds nothing yet. */
 export function emptyLine(kind: AccountLine["kind"]): AccountLine {
-  return { kind, truthIds: [], callIds: [], worth: 0, earned: 0, place: null, kept: 1, parts: [], cost: 0, back: 0 };
+  return {
+    kind,
+    truthIds: [],
+    callIds: [],
+    worth: 0,
+    earned: 0,
+    place: null,
+    kept: 1,
+    parts: [],
+    cost: 0,
+    back: 0,
+    clutter: null,
+  };
 }
 
 interface Written {

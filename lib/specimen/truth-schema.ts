@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "../imperfections";
+import { CLUTTER, IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "../imperfections";
 import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, POSITIONS, PROCESSES } from "../weld";
-import { CLUTTER, type ClutterItem, type Truth, type TruthItem } from "./truth";
+import type { ClutterItem, Truth, TruthItem } from "./truth";
 
 const along = z.number().min(0).max(BUTT_PLATE_LENGTH);
 const across = z

@@ -1,4 +1,4 @@
-import type { ImperfectionType } from "../imperfections";
+import type { Clutter, ImperfectionType } from "../imperfections";
 import type { ButtJoint, Face } from "../weld";
 
 /** A place on a face: x mm from the datum, y mm across (positive towards plate A). */
@@ -26,20 +26,6 @@ export interface TruthItem {
   /** Visible but below the recordable size, or harmless: calling it costs nothing and earns nothing. */
   readonly neutral: boolean;
 }
-
-/** What lies on a workshop's plates and is no imperfection: a call on it is a false call. */
-export const CLUTTER = [
-  "chalk-mark",
-  "pen-mark",
-  "scratch",
-  "mill-scale-edge",
-  "rust-patch",
-  "tight-toe",
-  "coarse-ripple",
-  "removed-spatter",
-  "glass-spots",
-] as const;
-export type Clutter = (typeof CLUTTER)[number];
 
 /** Where something harmless lies that tempts to a false call; mm as in `TruthItem`. */
 export interface ClutterItem {

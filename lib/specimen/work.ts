@@ -1,10 +1,10 @@
-import type { ImperfectionType } from "../imperfections";
+import type { Clutter, ImperfectionType } from "../imperfections";
 import type { RandomStream } from "../random";
 import type { ButtJoint, Face } from "../weld";
 import type { Field } from "./field";
 import type { PlateSetting } from "./parent";
 import type { FacePlan } from "./plan";
-import type { Clutter, ClutterItem, TruthItem } from "./truth";
+import type { ClutterItem, TruthItem } from "./truth";
 
 /** Everything at hand while one face is made. The fine strip carries the weld; the two sides carry only parent plate. */
 export interface FaceWork {

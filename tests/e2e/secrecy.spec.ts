@@ -63,14 +63,20 @@ function readSecrets(id: string): Secret[] {
     .get(id) as { seed: string; truth: string };
   const seeds = database.prepare("SELECT seed FROM Specimen").all() as { seed: string }[];
   database.close();
-  const { items } = JSON.parse(row.truth) as { items: Record<string, unknown>[] };
+  const { items, clutter } = JSON.parse(row.truth) as Record<"items" | "clutter", Record<string, unknown>[]>;
   const numbers = items.flatMap((item) => [
     ...["start", "end", "across"].map((key) => ({ what: `${item.id} ${key}`, text: `"${key}":${item[key]}` })),
     { what: `${item.id} worst`, text: JSON.stringify(item.worst) },
     { what: `${item.id} outline`, text: JSON.stringify(item.outline).slice(0, 60) },
     { what: `${item.id} itself`, text: `"${item.id}"` },
   ]);
-  return [...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...numbers];
+  const harmless = clutter.flatMap((item) => [
+    ...["start", "end", "across"].map((key) => ({ what: `${item.id} ${key}`, text: `"${key}":${item[key]}` })),
+    { what: `${item.id} outline`, text: JSON.stringify(item.outline).slice(0, 60) },
+    { what: `${item.id} itself`, text: `"${item.id}"` },
+    { what: `kind of ${item.id}`, text: `"kind":"${item.kind}"` },
+  ]);
+  return [...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...numbers, ...harmless];
 }
 
 function unzip(bytes: Buffer): Buffer {

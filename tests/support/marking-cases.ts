@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import type { ImperfectionType } from "../../lib/imperfections";
+import { CLUTTER, type ImperfectionType } from "../../lib/imperfections";
 import type { Call } from "../../lib/report";
-import type { TruthItem } from "../../lib/specimen";
+import type { ClutterItem, TruthItem } from "../../lib/specimen";
 
 /** One face with its truth and a report on it; everything lies on the cap face. */
 export interface MarkingCase {
@@ -49,6 +49,45 @@ export function truthItem(values: Partial<TruthItem> & { id: string; type: Imper
     ],
   };
 }
+
+/** Clutter on the cap face whose outline is a box `reach` mm to either side of its middle. */
+export function clutterItem(
+  values: Pick<ClutterItem, "id" | "kind" | "start" | "end" | "across"> & { face?: ClutterItem["face"] },
+  reach: number,
+): ClutterItem {
+  const { start, end, across } = values;
+  return {
+    face: "cap",
+    ...values,
+    outline: [
+      [start, across - reach],
+      [end, across - reach],
+      [end, across + reach],
+      [start, across + reach],
+    ],
+  };
+}
+
+/** Clutter strewn over the part of the cap face that the random truths and calls lie on. */
+export const strewnClutter: fc.Arbitrary<readonly ClutterItem[]> = fc
+  .array(
+    fc.record({
+      kind: fc.constantFrom(...CLUTTER),
+      start: fc.integer({ min: 0, max: 1200 }),
+      length: fc.integer({ min: 0, max: 400 }),
+      across: fc.integer({ min: -150, max: 150 }),
+      reach: fc.integer({ min: 1, max: 80 }),
+    }),
+    { maxLength: 6 },
+  )
+  .map((list) =>
+    list.map(({ kind, start, length, across, reach }, n) =>
+      clutterItem(
+        { id: `cap-clutter-${n + 1}`, kind, start: start / 10, end: (start + length) / 10, across: across / 10 },
+        reach / 10,
+      ),
+    ),
+  );
 
 export function call(values: Partial<Call> & { id: string }): Call {
   return { face: "cap", type: null, start: null, end: null, across: null, size: null, ...values };

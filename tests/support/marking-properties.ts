@@ -3,7 +3,7 @@ import fc from "fast-check";
 import type { Call } from "../../lib/report";
 import { DEFAULT_TOLERANCES, type SectionResult, sectionResultSchema } from "../../lib/results";
 import { markSection } from "../../lib/scoring";
-import { exactCall, type MarkingCase, markingCases } from "./marking-cases";
+import { exactCall, type MarkingCase, markingCases, strewnClutter } from "./marking-cases";
 import { type Attribute, matchedCalls, movedCall, nudgedCall, replaced } from "./marking-moves";
 
 const settings = { passMark: 70, tolerances: DEFAULT_TOLERANCES };
@@ -51,6 +51,20 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
     const base = totals.indications === 0 ? 100_000 : 0;
     assert.equal(base + totals.partsEarned + totals.cost + totals.back + totals.floor, result.mark);
   }),
+
+  "clutter changes no mark and no line, it only gives false calls a name": property(
+    fc.tuple(crowded, strewnClutter),
+    ([given, clutter]) => {
+      const named = markSection("cap", given.items, given.calls, settings, clutter);
+      const names = named.lines.filter((line) => line.clutter !== null);
+      assert.ok(names.every((line) => line.kind === "false-call"));
+      assert.ok(
+        names.every((line) => clutter.some(({ id, kind }) => id === line.clutter?.id && kind === line.clutter.kind)),
+      );
+      assert.deepEqual({ ...named, lines: named.lines.map((line) => ({ ...line, clutter: null })) }, mark(given));
+      assert.deepEqual(markSection("cap", given.items, given.calls, settings, [...clutter].reverse()), named);
+    },
+  ),
 
   "a result survives being stored": property(crowded, (given) => {
     const result = mark(given);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { extentWords, lineWords, marks, mm, vagueStretch } from "@/app/_marks/line-words";
 import type { TruthView } from "@/app/_marks/sheet-view";
+import { CLUTTER, CLUTTER_WORDS } from "@/lib/imperfections";
 import type { AccountLine } from "@/lib/results";
 
 describe("words of the mark sheet", () => {
@@ -58,6 +59,7 @@ describe("why a line lost marks", () => {
     earned: 4_000,
     place: null,
     kept: 1,
+    clutter: null,
     parts: [part("found", 1000, 4_000), part("type", 500, 2_500), part("end", 990, 1_000)],
     cost: 0,
     back: 0,
@@ -84,5 +86,37 @@ describe("why a line lost marks", () => {
     expect(story).toContain("too little of it fits");
     expect(story).toContain("reaches 17 mm past it (in full up to 8 mm), so every mark of this line counts 25 %.");
     expect(story).not.toContain("beside");
+  });
+});
+
+describe("what a false call was made on", () => {
+  const falseCall = (clutter: AccountLine["clutter"]): AccountLine => ({
+    kind: "false-call",
+    truthIds: [],
+    callIds: ["a"],
+    worth: 0,
+    earned: -5000,
+    place: null,
+    kept: 1,
+    parts: [],
+    cost: -5000,
+    back: 0,
+    clutter,
+  });
+  const story = (clutter: AccountLine["clutter"]) => lineWords(falseCall(clutter), [], []).story;
+
+  test("the line says what is really there, then what it costs", () => {
+    expect(story({ id: "cap-clutter-1", kind: "chalk-mark" })).toMatch(
+      /^There is a chalk mark here; nothing is wrong with the metal\. .* costs marks\.$/,
+    );
+    expect(story(null)).toMatch(/^Nothing to record was found at this place\. .* costs marks\.$/);
+  });
+
+  test("every kind has words of its own, in whole sentences", () => {
+    const stories = CLUTTER.map((kind) => story({ id: "cap-clutter-1", kind }));
+    expect(new Set(stories).size).toBe(CLUTTER.length);
+    for (const { there, tell } of Object.values(CLUTTER_WORDS)) {
+      for (const sentence of [there, tell]) expect(sentence).toMatch(/^[A-Z].*\.$/);
+    }
   });
 });

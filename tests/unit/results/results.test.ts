@@ -40,6 +40,11 @@ describe("stored results", () => {
     expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(result)))).toEqual(result);
   });
 
+  it("of before clutter was named are read with lines that name none", () => {
+    const old = { ...result, lines: result.lines.map(({ clutter: _, ...line }) => line) };
+    expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual(result);
+  });
+
   it("are refused where the lines do not add up to the mark, or a line not to its sum", () => {
     expect(sectionResultSchema.safeParse({ ...result, mark: result.mark + 1 }).success).toBe(false);
     const [line] = result.lines;

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { IMPERFECTION_TYPES } from "@/lib/imperfections";
+import { CLUTTER, IMPERFECTION_TYPES } from "@/lib/imperfections";
 import { randomStream } from "@/lib/random";
-import { CLUTTER } from "@/lib/specimen";
 import { buildFeature } from "@/lib/specimen/imperfections";
 import { HARMLESS } from "@/lib/specimen/work";
 

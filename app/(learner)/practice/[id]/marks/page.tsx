@@ -32,6 +32,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       outline,
       neutral,
     })),
+    clutter: sheet.truth.clutter.map(({ id, face, kind, outline }) => ({ id, face, kind, outline })),
     calls: sheet.practice.report.calls,
   };
   const [well, dearest, practise] = summaryWords(view);
