@@ -711,5 +711,6 @@ export function typesOn(face: Face): readonly ImperfectionType[] {
 export function likeness(a: ImperfectionType, b: ImperfectionType): 0 | 0.5 | 1 {
   if (a === b) return 1;
   const one = imperfection(a);
-  return one.family === imperfection(b).family || one.alike.includes(b) ? 0.5 : 0;
+  const other = imperfection(b);
+  return one.family === other.family || one.alike.includes(b) || other.alike.includes(a) ? 0.5 : 0;
 }
