@@ -8,12 +8,17 @@ import { grindingMark, lightGrinding } from "./grinding-mark";
 import { longitudinalCrack } from "./longitudinal-crack";
 import { poorRestart } from "./poor-restart";
 import { rootPorosity } from "./root-porosity";
+import { scaledSurface } from "./scaled-surface";
 import { slagResidue } from "./slag-residue";
 import { soundStop } from "./sound-stop";
 import { spatter } from "./spatter";
 import { strayArc } from "./stray-arc";
 import { surfacePore } from "./surface-pore";
+import { temperColour } from "./temper-colour";
+import { tornSurface } from "./torn-surface";
 import { transverseCrack } from "./transverse-crack";
+import { tungstenSpatter } from "./tungsten-spatter";
+import { underflushing } from "./underflushing";
 
 /** Builders of what is cut, left behind or made by stops. */
 export const CUT = {
@@ -29,6 +34,11 @@ export const CUT = {
   spatter,
   "grinding-mark": grindingMark,
   "chipping-mark": chippingMark,
+  "torn-surface": tornSurface,
+  underflushing,
+  "temper-colour": temperColour,
+  "scaled-surface": scaledSurface,
+  "tungsten-spatter": tungstenSpatter,
   "burn-through": burnThrough,
   "poor-restart": poorRestart,
   "sound-stop": soundStop,

@@ -1,13 +1,10 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel } from "../../surface";
-import { measureMaskExtent, plateBeside } from "../measure";
 import { placeGlobule } from "../plate";
 import { toeAt } from "../runs/edit";
-import type { TruthItem } from "../truth";
-import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
+import type { Feature, FeatureBuilder } from "../work";
 import { FARTHEST } from "./beside-weld";
-import { truthItem } from "./found";
+import { measuredBumps } from "./measured-bumps";
 
 interface Globule {
   readonly x: number;
@@ -36,54 +33,14 @@ function drawSwarm(random: RandomStream, length: number, coarse: number): Globul
   });
 }
 
-/** What stands this far above the plate is a globule, mm. */
+/** What stands this far above the plate is a globule; globules up to this far apart belong to one patch, mm. */
 const BUMP_FROM = 0.1;
-/** Globules up to this far apart belong to one patch, mm. */
 const PATCH_BRIDGE = 4;
-/** The plate is looked at from this far outside the toe. */
-const CLEAR_OF_TOE = 0.6;
 const LOOKED_AT = 4;
 
 /**
- * The densest patch of globules within a stretch: places 0.1 mm or more above the plate's line (`plateBeside`), at least
- * 0.6 mm outside the toe and up to 23 mm from the centreline, joined where at most 4 mm apart; the patch with most area.
- */
-function measuredPatch(work: FaceWork, request: FeatureRequest): TruthItem | null {
-  const { grid, z } = work.strip;
-  const { side } = request;
-  const from = request.x - LOOKED_AT;
-  const to = request.x + request.length + LOOKED_AT;
-  const bumps = new Float32Array(grid.columns * grid.rows);
-  const box = { x0: from, x1: to, y0: side < 0 ? -FARTHEST : 0, y1: side < 0 ? 0 : FARTHEST };
-  let column = -1;
-  let plate = plateBeside(work, side, request.x);
-  let toe = 0;
-  const columns: { plate: typeof plate; toe: number }[] = [];
-  forEachPixel(grid, box, (k, x, y, i) => {
-    if (columns[i] === undefined) columns[i] = { plate: plateBeside(work, side, x), toe: toeAt(work, side, x, 0.6) };
-    if (i !== column) {
-      column = i;
-      plate = columns[i].plate;
-      toe = columns[i].toe;
-    }
-    if ((y - toe) * side > CLEAR_OF_TOE) bumps[k] = z[k] - plate(y);
-  });
-  const extent = measureMaskExtent(grid, bumps, BUMP_FROM, box, PATCH_BRIDGE);
-  if (!extent) return null;
-  return truthItem(work, request.id, "spatter", {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: null,
-    width: extent.high - extent.low,
-    worst: extent.strongest,
-    outline: extent.outline,
-  });
-}
-
-/**
  * A patch of spatter beside the weld from `x` over `length` mm; `severity` is the largest usual globule's diameter, mm
- * (0.6 to 1.4). Truth: see `measuredPatch`; width = extent across; no size.
+ * (0.6 to 1.4). Truth: what stands 0.1 mm or more above the plate, see `measuredBumps`; width = extent across; no size.
  */
 export const spatter: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("swarm");
@@ -98,6 +55,12 @@ export const spatter: FeatureBuilder = (request, random): Feature => {
         placeGlobule(work, { x: middle + x, y, radius }, random.child(`globule/${n}`));
       });
     },
-    measure: (work) => measuredPatch(work, request),
+    measure: (work) =>
+      measuredBumps(work, request.id, "spatter", {
+        side: request.side,
+        range: { from: request.x - LOOKED_AT, to: request.x + request.length + LOOKED_AT },
+        rise: BUMP_FROM,
+        bridge: PATCH_BRIDGE,
+      }),
   };
 };
