@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "react";
 import { bounded, shareSeen, wholePlate, zoomed } from "@/lib/bench";
 import type { Call } from "@/lib/report";
+import { describeJoint } from "@/lib/weld";
 import { ThroughLine } from "../line/through-line";
 import { lengthOfRule } from "../overlay/laid-rule";
 import { ConflictNotice } from "../report/conflict-notice";
@@ -73,7 +74,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           Leave the bench
         </a>
         <p className="hidden text-sm md:block">
-          Butt plate, process 111. Pass mark: cap face {practice.passMarks.cap} %, root face {practice.passMarks.root} %
+          {describeJoint(practice.joint)}. Pass mark: cap face {practice.passMarks.cap} %, root face{" "}
+          {practice.passMarks.root} %
         </p>
         <div className="ml-auto" />
         <SaveNote autosave={autosave} />

@@ -1,9 +1,10 @@
 import type { Report } from "@/lib/report";
-import type { Face } from "@/lib/weld";
+import type { Face, JointFacts } from "@/lib/weld";
 
 /** What the bench needs to know of a practice. There is no truth in it. */
 export interface Practice {
   readonly id: string;
+  readonly joint: JointFacts;
   readonly passMarks: Readonly<Record<Face, number>>;
   readonly report: Report;
   /** Number of the last saved version, 0 before the first. */

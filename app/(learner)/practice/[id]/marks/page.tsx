@@ -9,6 +9,7 @@ import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { Caution } from "@/app/_ui/caution";
 import { LocalTime } from "@/app/_ui/local-time";
 import { PageFrame } from "@/app/_ui/page-frame";
+import { describeJoint } from "@/lib/weld";
 
 export const metadata: Metadata = { title: "Mark sheet" };
 
@@ -43,8 +44,9 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       lead={
         <>
           {isOwn ? <span className="print:hidden">Your report</span> : `The report of ${learner.name}`}
-          {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a butt plate, process
-          111, handed in {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}
+          {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a plate, handed in{" "}
+          {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}.{" "}
+          {describeJoint(sheet.truth.joint)}.
         </>
       }
     >
