@@ -1,8 +1,7 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
-import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
-import { measuredHoles } from "./measured-hole";
+import type { FeatureBuilder } from "../work";
+import { poreGroup } from "./pore-group";
 import { placeOnRun, runIndex } from "./visible-run";
 
 interface Spot {
@@ -11,48 +10,52 @@ interface Spot {
   readonly diameter: number;
 }
 
-const SMALLEST = 0.34;
-const FLATTENING = 0.68;
-const NECK = 0.1;
+const SMALLEST = 0.3;
+const FLATTENING = 0.75;
+const NECK = 0.08;
 
-/** Mouth diameters of a cluster, largest first: one as asked, one or two large ones, the rest log-normal and small. */
+/** Mouth diameters of a cluster, largest first: one as asked, perhaps a second large one, the rest log-normal and small. */
 function diameters(random: RandomStream, count: number, largest: number): number[] {
-  const large = count > 8 ? 2 : 1;
+  const second = random.chance(0.6) ? 1 : 0;
   const rest = Array.from({ length: count - 1 }, (_, n) =>
-    n < large
-      ? largest * random.uniform(0.62, 0.88)
-      : clamp(random.logNormal(0.36 * largest, 0.5), SMALLEST, 0.8 * largest),
+    n < second
+      ? largest * random.uniform(0.6, 0.9)
+      : clamp(random.logNormal(0.33 * largest, 0.5), SMALLEST, Math.max(SMALLEST, 0.75 * largest)),
   );
   return [largest, ...rest.sort((a, b) => b - a)];
 }
 
-/** Places of a cluster about (0, 0): one to three centres, some strays; a few holes may touch. */
+/**
+ * Places of a cluster about (0, 0): thick about one to three centres of unequal weight, thinning out to strays on one
+ * side; the largest hole lies anywhere in it; a few holes run into each other.
+ */
 export function clusterSpots(random: RandomStream, length: number, largest: number): Spot[] {
-  const count = clamp(Math.round(random.uniform(0.9, 1.35) * length), 5, 22);
-  const centres = Array.from({ length: 1 + random.integer(3) }, () => ({
-    x: random.normal(0, 0.15) * length,
+  const count = clamp(Math.round(random.uniform(0.8, 1.6) * length), 5, 24);
+  const centres = Array.from({ length: 1 + random.integer(3) }, (_, n) => ({
+    x: random.normal(0, 0.2) * length,
     y: random.normal(0, 0.12) * length,
-    sigma: random.uniform(0.1, 0.22) * length,
+    sigma: random.uniform(0.07, 0.2) * length * (n === 0 ? 0.8 : 1),
   }));
-  const skew = random.uniform(-0.5, 0.5);
+  const skew = random.uniform(-0.6, 0.6);
+  const straysTo = random.uniform(0, 6.283);
   const spots: Spot[] = [];
   for (const diameter of diameters(random, count, largest)) {
     for (let attempt = 0; attempt < 40; attempt++) {
       let x: number;
       let y: number;
-      if (random.chance(0.2)) {
-        const angle = random.uniform(0, 6.283);
-        const away = random.uniform(0.34, 0.5) * length;
+      if (random.chance(0.26)) {
+        const angle = straysTo + random.normal(0, 1.1);
+        const away = random.uniform(0.25, 0.52) * length;
         x = away * Math.cos(angle);
         y = FLATTENING * away * Math.sin(angle);
       } else {
-        const centre = random.pick(centres);
+        const centre = centres[Math.floor(centres.length * random.uniform(0, 1) ** 2)];
         const along = random.normal(0, centre.sigma);
-        const across = random.normal(0, 0.7 * centre.sigma);
+        const across = random.normal(0, 0.75 * centre.sigma);
         x = centre.x + along - across * skew;
         y = FLATTENING * (centre.y + across + along * skew);
       }
-      const apart = random.chance(0.12) ? 0.38 : 0.62;
+      const apart = random.chance(0.16) ? 0.34 : 0.6;
       const inside = Math.abs(x) + diameter / 2 < 0.54 * length;
       const free = spots.every((s) => Math.hypot(s.x - x, s.y - y) > apart * (s.diameter + diameter) + NECK);
       if (inside && free) {
@@ -77,30 +80,15 @@ function withExtent(spots: readonly Spot[], length: number): Spot[] {
  * A group of pores from `x` over `length` mm, the largest mouth `severity` mm across, in sound rippled metal about the
  * middle of a run (or about `y`). Truth: size = largest mouth; start and end = outermost mouth edges.
  */
-export const clusteredPorosity: FeatureBuilder = (request: FeatureRequest, random): Feature => {
-  const holes: { hole: GasHole; trace: HoleTrace }[] = [];
-  return {
-    id: request.id,
-    cut(work) {
-      const length = Math.max(request.length, 2 * request.severity);
-      const middle = request.x + length / 2;
-      const y = request.y ?? placeOnRun(work, runIndex(work, request), middle, random.child("place"), 0.35);
-      clusterSpots(random.child("spots"), length, request.severity).forEach((spot, n) => {
-        const hole = drawGasHole(random.child(`hole/${n}`), middle + spot.x, y + spot.y, spot.diameter, {
-          open: n === 0,
-        });
-        holes.push({ hole, trace: cutGasHole(work.strip, hole) });
-      });
-    },
-    paint(work) {
-      for (const { hole, trace } of holes) paintGasHole(work.strip, hole, trace);
-    },
-    measure: (work) =>
-      measuredHoles(
-        work,
-        request.id,
-        "clustered-porosity",
-        holes.map((h) => h.hole),
-      ),
-  };
-};
+export const clusteredPorosity: FeatureBuilder = (request, random) =>
+  poreGroup(request.id, "clustered-porosity", random, (work) => {
+    const length = Math.max(request.length, 2 * request.severity);
+    const middle = request.x + length / 2;
+    const y = request.y ?? placeOnRun(work, runIndex(work, request), middle, random.child("place"), 0.5);
+    return clusterSpots(random.child("spots"), length, request.severity).map((spot, n) => ({
+      x: middle + spot.x,
+      y: y + spot.y,
+      diameter: spot.diameter,
+      open: n === 0,
+    }));
+  });

@@ -3,70 +3,41 @@ import type { RandomStream } from "../../random";
 import { forEachPixel, fractal1, gradient1 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { Point } from "../truth";
+import { type NearLine, pixelsNear } from "./near-line";
 import { TONES } from "./tones";
 
 /** Width of a crack, mm, at t mm along a line of the given length. */
 export type OpeningWidth = (t: number, length: number) => number;
 
 /** Thinnest stretch, as a share of the widest. */
-const HAIRLINE = 0.34;
+const HAIRLINE = 0.2;
 /** Length over which an end tapers, mm. */
 const TAPER = 1.3;
 
 /**
- * Width that swells and thins along a crack about `widest` mm: hairline stretches, now and then a gap, ends that taper
- * over 1.3 mm.
+ * Width that swells and thins along a crack up to about `widest` mm: hairline stretches, now and then a gap, ends that
+ * taper over 1.3 mm.
  */
 export function unevenOpening(random: RandomStream, widest: number): OpeningWidth {
   const seed = random.seed();
   return (t, length) => {
     const end = clamp(Math.min(t, length - t) / TAPER, 0, 1);
-    const swell = 0.3 + 1.2 * ease(-0.45, 0.75, fractal1(t / 6.2, seed, 2));
-    const beat = 0.82 + 0.36 * fractal1(t / 1.3, seed + 3, 2);
-    if (gradient1(t / 3.4, seed + 9) < -0.78 && t > 3 && t < length - 3) return 0;
+    const swell = 0.16 + 1.3 * ease(-0.35, 0.8, fractal1(t / 5.2, seed, 2));
+    const beat = 0.82 + 0.42 * fractal1(t / 1.1, seed + 3, 2);
+    if (gradient1(t / 3.4, seed + 9) < -0.72 && t > 3 && t < length - 3) return 0;
     return Math.max(HAIRLINE * widest * end, widest * swell * beat * Math.sqrt(end));
   };
 }
 
-interface NearLine {
-  readonly k: number;
-  /** Distance to the line and place along it, mm; side of the line. */
-  readonly distance: number;
-  readonly along: number;
-  readonly side: 1 | -1;
+/** Width that falls unevenly from `widest` mm where a crack starts to nothing at its tip. */
+export function taperingOpening(random: RandomStream, widest: number): OpeningWidth {
+  const seed = random.seed();
+  return (t, length) =>
+    widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.85 + 0.6 * fractal1(t / 1.4, seed, 2), 0.35, 1.3);
 }
 
-/** Pixels within `reach` mm of a polyline, each with its nearest point on it. */
-function pixelsNear(field: Field, points: readonly Point[], reach: number): { near: NearLine[]; length: number } {
-  const found = new Map<number, NearLine>();
-  let length = 0;
-  for (let n = 0; n + 1 < points.length; n++) {
-    const [ax, ay] = points[n];
-    const [bx, by] = points[n + 1];
-    const ux = bx - ax;
-    const uy = by - ay;
-    const square = ux * ux + uy * uy || 1e-9;
-    const facet = Math.sqrt(square);
-    const box = {
-      x0: Math.min(ax, bx) - reach,
-      x1: Math.max(ax, bx) + reach,
-      y0: Math.min(ay, by) - reach,
-      y1: Math.max(ay, by) + reach,
-    };
-    const start = length;
-    forEachPixel(field.grid, box, (k, x, y) => {
-      const t = clamp(((x - ax) * ux + (y - ay) * uy) / square, 0, 1);
-      const ex = x - ax - t * ux;
-      const ey = y - ay - t * uy;
-      const distance = Math.hypot(ex, ey);
-      const old = found.get(k);
-      if (distance > reach || (old && old.distance <= distance)) return;
-      found.set(k, { k, distance, along: start + t * facet, side: ux * ey - uy * ex >= 0 ? 1 : -1 });
-    });
-    length += facet;
-  }
-  return { near: [...found.values()], length };
-}
+/** What a crack left beside it for the painter. */
+export type CrackTrace = readonly NearLine[];
 
 /** Share of a pixel `pixel` mm wide that a slit `width` mm wide covers when its middle line passes at `distance`. */
 export function slitCoverage(width: number, distance: number, pixel: number): number {
@@ -89,9 +60,9 @@ const LIP_HEIGHT = 0.016;
 
 /**
  * Opens a crack `depth` mm deep along a polyline: hairline on crests and wider in valleys, one edge a little higher than
- * the other. Writes the share of each pixel that gapes to `field.crack`.
+ * the other. Writes the share of each pixel that gapes to `field.crack`; returns the pixels beside it.
  */
-export function openCrack(field: Field, points: readonly Point[], width: OpeningWidth, depth: number): void {
+export function openCrack(field: Field, points: readonly Point[], width: OpeningWidth, depth: number): CrackTrace {
   const pixel = 1 / field.grid.perMm;
   const { near, length } = pixelsNear(field, points, 0.6);
   const seed = Math.round(points[0][0] * 91 + points[0][1] * 57);
@@ -110,6 +81,26 @@ export function openCrack(field: Field, points: readonly Point[], width: Opening
   near.forEach(({ k }, n) => {
     field.z[k] += changes[n];
   });
+  return near;
+}
+
+/** What has settled beside a crack: nothing, oxide that crept out while it was hot, or rust from moisture in it. */
+export const SEAMS = ["bare", "oxide", "rust"] as const;
+export type Seam = (typeof SEAMS)[number];
+
+const SEAM_LOOKS = {
+  oxide: { tone: TONES.soot, reach: 0.34, share: 0.26 },
+  rust: { tone: TONES.rust, reach: 0.4, share: 0.24 },
+} as const;
+
+/** Stains the metal beside a crack in patches along it. */
+export function paintSeam(field: Field, trace: CrackTrace, seam: Seam, seed: number): void {
+  if (seam === "bare") return;
+  const { tone, reach, share } = SEAM_LOOKS[seam];
+  for (const { k, distance, along } of trace) {
+    const here = reach * clamp(0.6 + gradient1(along / 2.1, seed) + 0.5 * gradient1(along / 0.6, seed + 1), 0, 1.4);
+    if (distance < here) mixMaterial(field, k, tone, 0.75, 0.15, share * (1 - distance / here));
+  }
 }
 
 /** Colours the open cracks within a box of mm: as dark as the share of the pixel that gapes. */

@@ -103,3 +103,35 @@ export function echelonPieces(
     });
   }).filter((piece) => piece.length > 2);
 }
+
+/**
+ * A fork of a crack: leaves `parent` at a share of its knots, turned by `turn` radians from the way the parent runs there,
+ * `reach` mm long.
+ */
+export function forkFrom(
+  random: RandomStream,
+  parent: readonly Point[],
+  at: number,
+  turn: number,
+  reach: number,
+): Point[] {
+  const n = clamp(Math.round(at * (parent.length - 1)), 0, parent.length - 1);
+  const [x, y] = parent[n];
+  const [ax, ay] = parent[Math.max(0, n - 2)];
+  const [bx, by] = parent[Math.min(parent.length - 1, n + 2)];
+  const heading = Math.atan2(by - ay, bx - ax) + turn;
+  return crackPath(
+    random,
+    [x, y],
+    [x + reach * Math.cos(heading), y + reach * Math.sin(heading)],
+    Math.min(0.2, 0.08 * reach),
+    0.4,
+    0.3,
+  );
+}
+
+/** The part of a line up to where it first leaves low < y < high, mm. */
+export function cutOff(points: readonly Point[], low: number, high: number): Point[] {
+  const out = points.findIndex(([, y]) => y < low || y > high);
+  return out < 0 ? points.slice() : points.slice(0, out);
+}

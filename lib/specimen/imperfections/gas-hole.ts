@@ -23,6 +23,10 @@ export interface GasHole {
   readonly skin: { readonly from: number; readonly towards: number } | null;
   /** Share of the depth at which slag stands inside; null for an empty hole. */
   readonly slag: number | null;
+  /** A mere dimple with a pinhole in it: the dimple's share of the depth, the pinhole's place and radius in radii. */
+  readonly pinhole: { readonly dimple: number; readonly a: number; readonly b: number; readonly radius: number } | null;
+  /** How bright the metal inside froze: 0 dull with oxide, 1 silvery. */
+  readonly gloss: number;
   /** Lobes of the outline: share of the radius and phase of the second and third harmonic. */
   readonly lobes: readonly [number, number, number, number];
   readonly seed: number;
@@ -40,8 +44,28 @@ export interface GasHoleWish {
 /** Share of the mouth that a skin beginning at `from` radii covers (area of a circular segment). */
 const coveredShare = (from: number): number => (Math.acos(from) - from * Math.sqrt(1 - from * from)) / Math.PI;
 
-/** The edge is this much wider than what counts as mouth (35 % of the depth). */
-const MOUTH_TO_EDGE = 1.16;
+/** The edge is this much wider than what counts as mouth (35 % of the depth); a dimple falls off more gently. */
+const MOUTH_TO_EDGE = { hole: 1.16, dimple: 1.32 };
+const DEEPEST = 2.6;
+
+type Shape = "open" | "skin" | "slag" | "pinhole";
+
+function drawShape(random: RandomStream, diameter: number, isOpen: boolean): Shape {
+  const fate = random.uniform(0, 1);
+  if (isOpen) return "open";
+  if (diameter > 0.8 && fate < 0.22) return "skin";
+  if (diameter > 0.7 && fate < 0.38) return "pinhole";
+  return diameter > 0.6 && fate > 0.82 ? "slag" : "open";
+}
+
+/** Depth of a hole: most about half as deep as wide, some saucers, some deep. */
+function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
+  const kind = random.uniform(0, 1);
+  const slender = random.uniform(0, 1);
+  if (shape === "pinhole") return 0.2 + radius * mix(0.25, 0.45, slender);
+  if (kind < 0.2 && shape === "open") return 0.1 + radius * mix(0.28, 0.45, slender);
+  return Math.min(DEEPEST, 0.1 + radius * (kind > 0.8 ? mix(1.15, 1.8, slender) : mix(0.6, 1, slender)));
+}
 
 /** Draws one hole whose visible mouth is about `diameter` mm. */
 export function drawGasHole(
@@ -51,26 +75,34 @@ export function drawGasHole(
   diameter: number,
   wish: GasHoleWish = {},
 ): GasHole {
-  const fate = random.uniform(0, 1);
-  const canClose = !wish.open && diameter > 0.8;
-  const skin = canClose && fate < 0.24 ? { from: random.uniform(0.12, 0.5), towards: random.uniform(0, 6.28) } : null;
-  const slag = !wish.open && diameter > 0.6 && fate > 0.8 ? random.uniform(0.35, 0.7) : null;
-  const radius = (MOUTH_TO_EDGE * 0.5 * diameter) / Math.sqrt(1 - (skin ? coveredShare(skin.from) : 0));
-  const deep = random.chance(0.25) ? random.uniform(1.3, 2) : random.uniform(0.7, 1.05);
+  const shape = drawShape(random, diameter, Boolean(wish.open));
+  const skin = shape === "skin" ? { from: random.uniform(0.12, 0.5), towards: random.uniform(0, 6.28) } : null;
+  const edge = shape === "pinhole" ? MOUTH_TO_EDGE.dimple : MOUTH_TO_EDGE.hole;
+  const radius = (edge * 0.5 * diameter) / Math.sqrt(1 - (skin ? coveredShare(skin.from) : 0));
   return {
     x,
     y,
     radius,
-    depth: wish.depth ?? Math.min(2.6, radius * deep + 0.12),
-    stretch: wish.stretch ?? (random.chance(0.28) ? random.uniform(1.35, 1.65) : random.uniform(1.03, 1.32)),
+    depth: wish.depth ?? drawDepth(random, radius, shape),
+    stretch: wish.stretch ?? (random.chance(0.35) ? random.uniform(1.35, 1.8) : random.uniform(1.03, 1.32)),
     turn: wish.turn ?? random.uniform(0, Math.PI),
-    lean: random.uniform(0.15, 0.55),
+    lean: random.uniform(0.15, 0.62),
     leanTo: random.uniform(0, 6.28),
-    lip: random.uniform(0.02, 0.075) * Math.min(1, radius / 0.7),
+    lip: random.uniform(0.01, 0.085) * Math.min(1, radius / 0.7),
     lipAt: random.uniform(0, 6.28),
     skin,
-    slag,
-    lobes: [random.uniform(0.02, 0.1), random.uniform(0, 6.28), random.uniform(0.01, 0.07), random.uniform(0, 6.28)],
+    slag: shape === "slag" ? random.uniform(0.3, 0.7) : null,
+    pinhole:
+      shape === "pinhole"
+        ? {
+            dimple: random.uniform(0.52, 0.64),
+            a: random.uniform(-0.4, 0.4),
+            b: random.uniform(-0.4, 0.4),
+            radius: random.uniform(0.18, 0.3),
+          }
+        : null,
+    gloss: clamp(random.normal(0.45, 0.35), 0, 1),
+    lobes: [random.uniform(0.02, 0.13), random.uniform(0, 6.28), random.uniform(0.01, 0.09), random.uniform(0, 6.28)],
     seed: random.seed(),
   };
 }
@@ -136,6 +168,13 @@ function bowlProfile(hole: GasHole, angle: number, q: number): number {
   return Math.max(0, 1 - q ** mix(1.75, 2.5, steep)) ** mix(1.05, 0.72, steep);
 }
 
+/** Depth as a share of the whole in a dimple with a pinhole, (a, b) in radii. */
+function dimpleProfile({ dimple, ...pin }: NonNullable<GasHole["pinhole"]>, a: number, b: number): number {
+  const d = Math.hypot(a, b);
+  const inPin = Math.max(0, 1 - (Math.hypot(a - pin.a, b - pin.b) / pin.radius) ** 2);
+  return dimple * Math.max(0, 1 - d ** 3) + (1 - dimple) * Math.sqrt(inPin);
+}
+
 /** How far inside the skin a place is, in radii: above 0 the skin covers it. Its edge is torn. */
 function insideSkin(hole: GasHole, dx: number, dy: number): number {
   if (!hole.skin) return -1;
@@ -172,8 +211,9 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     let part: Part = "wall";
     let value = 0;
     if (d < 1) {
-      const q = fromBottom(a, b, ox, oy);
-      const bowl = bowlProfile(hole, angle, q);
+      const bowl = hole.pinhole
+        ? dimpleProfile(hole.pinhole, a, b)
+        : bowlProfile(hole, angle, fromBottom(a, b, ox, oy));
       let drop = depth * bowl * (1 + 0.08 * gradient2(dx / (0.5 * radius), dy / (0.5 * radius), seed + 1));
       value = drop / depth;
       if (hole.slag !== null && drop > depth * hole.slag) {
@@ -192,7 +232,8 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     } else {
       const onLip = Math.max(0, 0.5 + 0.5 * Math.cos(angle - hole.lipAt)) ** 1.5;
       const sunk = 0.5 - 0.5 * Math.cos(angle - hole.lipAt);
-      height += hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - 0.04 * radius * ease(1.25, 1, d) * sunk;
+      height +=
+        hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - radius * (0.03 + 0.05 * sunk) * ease(1.4, 1, d);
     }
     heights.push([k, height, sampleAt(grid, field.tint, x + dx * bent, y + dy * bent)]);
     const share = clamp(((1.03 - d) * radius * 0.8) / pixel + 0.5, 0, 1);
@@ -211,27 +252,25 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
   return trace;
 }
 
-/** Colours a cut hole: oxidised metal walls, dark only low down, a broken ring of oxide. */
+/** Colours a cut hole: metal walls, dull or silvery, dark only low down in a slender one, a broken ring of oxide. */
 export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): void {
-  const slender = clamp((hole.depth / hole.radius - 0.7) / 1.3, 0, 1);
+  const slender = clamp((hole.depth / hole.radius - 0.9) / 1.1, 0, 1);
+  const wall = between(TONES.wall, TONES.meltedMetal, 0.25 + 0.6 * hole.gloss);
+  const rough = mix(0.55, 0.36, hole.gloss);
   for (const { k, part, share, value } of trace) {
     if (part === "ring") {
-      mixMaterial(field, k, scaled(TONES.skin, 0.85), 0.52, 0.4, share * clamp(0.34 + 0.6 * value, 0, 0.75));
+      const film = share * clamp(0.28 + 0.6 * value, 0, 0.7) * (1 - 0.6 * hole.gloss);
+      mixMaterial(field, k, scaled(TONES.skin, 0.85), 0.52, 0.4, film);
       continue;
     }
-    if (part === "slag")
-      mixMaterial(
-        field,
-        k,
-        between(TONES.slag, TONES.slagPale, clamp(0.25 + 0.5 * value, 0, 0.6)),
-        0.3,
-        0,
-        0.92 * share,
-      );
+    if (part === "slag") {
+      const tone = between(TONES.slag, TONES.slagPale, clamp(0.25 + 0.5 * value, 0, 0.6));
+      mixMaterial(field, k, tone, 0.3, 0, 0.92 * share);
+    }
     if (part === "skin") mixMaterial(field, k, TONES.skin, 0.5, 0.5, share * clamp(0.35 + 0.3 * value, 0.1, 0.6));
     if (part === "wall") {
-      mixMaterial(field, k, TONES.wall, 0.5, 0.55, 0.7 * share * ease(0.0, 0.25, value));
-      mixMaterial(field, k, TONES.shade, 0.5, 0.2, (0.08 + 0.4 * slender) * share * ease(0.65, 1, value));
+      mixMaterial(field, k, wall, rough, 0.6, 0.75 * share * ease(0.0, 0.2, value));
+      mixMaterial(field, k, TONES.shade, 0.5, 0.2, 0.42 * slender * share * ease(0.7, 1, value));
     }
     field.brush[k] *= 1 - share;
   }

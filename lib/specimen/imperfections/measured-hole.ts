@@ -18,7 +18,13 @@ function measureOne(work: FaceWork, hole: GasHole): MeasuredHole | null {
  * One hole on the finished surface, by `measureHole` (mouth = what lies deeper than 35 % of the depth below the metal
  * round it; diameter of the circle of equal area). Size and width = that diameter; null if it is shallower than 0.1 mm.
  */
-export function measuredHole(work: FaceWork, id: string, type: ImperfectionType, hole: GasHole): TruthItem | null {
+export function measuredHole(
+  work: FaceWork,
+  id: string,
+  type: ImperfectionType,
+  hole: GasHole,
+  harmless = false,
+): TruthItem | null {
   const found = measureOne(work, hole);
   if (!found) return null;
   const [x, y] = found.middle;
@@ -30,6 +36,7 @@ export function measuredHole(work: FaceWork, id: string, type: ImperfectionType,
     width: found.diameter,
     worst: found.deepest,
     outline: circleOutline(x, y, found.diameter / 2 + MARGIN),
+    harmless,
   });
 }
 

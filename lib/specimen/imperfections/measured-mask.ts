@@ -1,4 +1,4 @@
-import type { ImperfectionType } from "../../imperfections";
+import { type ImperfectionType, imperfection } from "../../imperfections";
 import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
 import type { Point, TruthItem } from "../truth";
 import type { FaceWork } from "../work";
@@ -28,17 +28,27 @@ function fromMask(work: FaceWork, id: string, type: ImperfectionType, extent: Ma
 
 /**
  * Visible extent of a crack: the pixels near its lines of which the opening covers more than a quarter, pieces up to
- * 2.5 mm apart taken together. Across = middle of the extent across, width = that extent.
+ * `bridge` mm apart (2.5 unless said) taken together. Across = middle of the extent across; width = that extent, or for
+ * a point the larger of both extents.
  */
 export function measuredCrack(
   work: FaceWork,
   id: string,
   type: ImperfectionType,
   lines: readonly (readonly Point[])[],
+  bridge = CRACK_BRIDGE,
 ): TruthItem | null {
   const { grid, crack } = work.strip;
-  const extent = measureMaskExtent(grid, crack, CRACK_VISIBLE, boxAround(lines, MARGIN), CRACK_BRIDGE);
-  return fromMask(work, id, type, extent, null);
+  const extent = measureMaskExtent(grid, crack, CRACK_VISIBLE, boxAround(lines, MARGIN), bridge);
+  if (!extent) return null;
+  const isPoint = imperfection(type).extent === "point";
+  return fromMask(
+    work,
+    id,
+    type,
+    extent,
+    isPoint ? Math.max(extent.end - extent.start, extent.high - extent.low) : null,
+  );
 }
 
 /** Visible extent of slag in a region: pixels of which slag covers more than half. Width = the widest column. */

@@ -1,46 +1,45 @@
+import type { RandomStream } from "../../random";
 import type { Point } from "../truth";
-import type { Feature, FeatureBuilder } from "../work";
-import { boxAround, openCrack, paintCracks, unevenOpening } from "./crack-opening";
+import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
+import { type CrackLine, crackFeature } from "./crack-feature";
+import { taperingOpening, unevenOpening } from "./crack-opening";
 import { crackPath, echelonPieces, settleIntoCreases } from "./crack-path";
-import { measuredCrack } from "./measured-mask";
 import { placeOnRun, runIndex } from "./visible-run";
 
-const WIDEST = 0.16;
-
-/**
- * A crack across the weld at `x`, `severity` mm long across (or, without one, as wide as the run), on one run or over
- * several. Truth: a point at the middle of the visible opening (coverage from 0.25 up); width = its extent across.
- */
-export const transverseCrack: FeatureBuilder = (request, random): Feature => {
-  let lines: Point[][] = [];
-  return {
-    id: request.id,
-    cut(work) {
-      const path = random.child("path");
-      const middle = request.y ?? placeOnRun(work, runIndex(work, request), request.x, path, 0.3);
-      const length = request.severity > 0 ? request.severity : 8;
-      const tilt = path.normal(0, 0.09) * length;
-      const from: Point = [request.x - tilt / 2, middle - length / 2 - 0.2];
-      const to: Point = [request.x + tilt / 2, middle + length / 2 + 0.2];
-      const settled = settleIntoCreases(work.strip, crackPath(path, from, to, 0.32, 0.55), 0.5);
-      const widest = path.uniform(0.8, 1.15) * WIDEST;
-      const pieces = length > 7 && path.chance(0.55) ? 2 : 1;
-      const main = echelonPieces(path, settled.map(flip), pieces, 0.3).map((piece) => piece.map(flip));
-      for (const piece of main) openCrack(work.strip, piece, unevenOpening(path, widest), 0.22);
-      lines = main;
-      if (path.chance(0.6)) {
-        const [x, y] = settled[Math.floor(settled.length * path.uniform(0.3, 0.7))];
-        const branch = crackPath(path, [x, y], [x + path.normal(0, 0.9), y + path.uniform(1, 2.4)], 0.08, 0.4);
-        openCrack(work.strip, branch, (t, whole) => 0.65 * widest * (1 - t / whole), 0.18);
-        lines.push(branch);
-      }
-    },
-    paint(work) {
-      if (lines.length) paintCracks(work.strip, boxAround(lines, 0.4));
-    },
-    measure: (work) => (lines.length ? measuredCrack(work, request.id, "transverse-crack", lines) : null),
-  };
-};
+const NARROWEST = 0.08;
+/** A longer crack gapes wider: mm per mm. */
+const WIDENS = 0.009;
+const NOTCH = 0.2;
+/** Tips too fine to be seen, mm at each end. */
+const HIDDEN_TIP = 0.2;
 
 /** Exchanges along and across. */
 const flip = ([x, y]: Point): Point => [y, x];
+
+function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream): CrackLine[] {
+  const middle = request.y ?? placeOnRun(work, runIndex(work, request), request.x, path, 0.3);
+  const length = request.severity > 0 ? request.severity : 8;
+  const tilt = path.normal(0, 0.14) * length;
+  const half = length / 2 + HIDDEN_TIP;
+  const from: Point = [request.x - tilt / 2, middle - half];
+  const to: Point = [request.x + tilt / 2, middle + half];
+  const settled = settleIntoCreases(work.strip, crackPath(path, from, to, 0.06 * length, 0.55, 0.3), 0.5);
+  const widest = path.uniform(0.85, 1.25) * (NARROWEST + WIDENS * length);
+  const pieces = length > 7 && path.chance(0.55) ? 2 : 1;
+  const lines: CrackLine[] = echelonPieces(path, settled.map(flip), pieces, 0.3).map((piece) => ({
+    points: piece.map(flip),
+    width: unevenOpening(path, widest),
+    depth: NOTCH,
+  }));
+  if (length < 5 || !path.chance(0.5)) return lines;
+  const [x, y] = settled[Math.floor(settled.length * path.uniform(0.3, 0.7))];
+  const branch = crackPath(path, [x, y], [x + path.normal(0, 0.9), y + path.uniform(1, 2.2)], 0.08, 0.4);
+  return [...lines, { points: branch, width: taperingOpening(path, 0.65 * widest), depth: 0.8 * NOTCH }];
+}
+
+/**
+ * A crack across the weld at `x`, `severity` mm long across (8 without one), on one run or over several. Truth: a point
+ * at the middle of the visible opening (coverage from 0.25 up); width = the larger of its extents.
+ */
+export const transverseCrack: FeatureBuilder = (request, random) =>
+  crackFeature(request.id, "transverse-crack", random, (work) => drawLines(work, request, random.child("path")));

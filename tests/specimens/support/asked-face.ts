@@ -19,6 +19,7 @@ const LISTED_AS: Readonly<Record<string, string>> = {
   "sound-stop": "poor-restart",
   "light-grinding": "grinding-mark",
   "shallow-undercut": "continuous-undercut",
+  "fine-pore": "surface-pore",
 };
 
 /** The joint, plates and layout of a seed's recipe, but on one face only what is asked, and no stops of its own. */

@@ -7,4 +7,6 @@ export const NEUTRAL_ROWS: readonly FeatureRow[] = [
   row("cap", "sound-stop", "stop", "hmmm", 1, 1, [0, 0], [0, 0], 8),
   row("root", "light-grinding", "plate", "mmmm", 1, 1, [14, 26], [0.08, 0.14], 5, { half: 4 }),
   row("root", "sound-stop", "stop", "hmmm", 1, 1, [0, 0], [0, 0], 6),
+  row("cap", "fine-pore", "run", "mhmm", 1, 1, [0, 0], [0.2, 0.42], 2),
+  row("root", "fine-pore", "run", "mhmm", 1, 1, [0, 0], [0.2, 0.42], 2),
 ];

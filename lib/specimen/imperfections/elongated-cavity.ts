@@ -1,0 +1,63 @@
+import { clamp, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { gradient1 } from "../../surface";
+import type { Point } from "../truth";
+import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
+import type { GasTrack } from "./gas-track";
+import { trackFeature } from "./track-feature";
+import { runIndex, visibleRun } from "./visible-run";
+
+const BRIDGE = 0.6;
+/** mm */
+const STEP = 0.4;
+const DEEPEST = 1.4;
+
+/** Middle line along the run, bent and a little aslant, half a width short of both ends. */
+function middleLine(work: FaceWork, request: FeatureRequest, random: RandomStream, half: number): Point[] {
+  const run = runIndex(work, request);
+  const from = request.x + half;
+  const to = Math.max(from + half, request.x + request.length - half);
+  const place = random.uniform(0.28, 0.72);
+  const { low, high } = visibleRun(work, run, (from + to) / 2);
+  const middle = request.y ?? mix(low, high, place);
+  const slope = random.normal(0, 0.07);
+  const seed = random.seed();
+  const steps = Math.max(2, Math.round((to - from) / STEP));
+  return Array.from({ length: steps + 1 }, (_, n) => {
+    const x = mix(from, to, n / steps);
+    return [x, middle + slope * (x - (from + to) / 2) + 0.25 * half * gradient1(x / 3.1, seed)];
+  });
+}
+
+function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStream): GasTrack {
+  const width = Math.max(0.4, request.severity);
+  const half = width / 2;
+  const seed = random.seed();
+  const long = Math.max(1, request.length);
+  const ends = [random.uniform(0.6, 1), random.uniform(0.35, 0.85)];
+  if (random.chance(0.5)) ends.reverse();
+  const deep = Math.min(DEEPEST, 0.12 + width * random.uniform(0.38, 0.72));
+  const deepAt = random.uniform(0.2, 0.8);
+  const roofed = random.chance(0.3) ? random.uniform(0.1, 0.24) : 0;
+  const swell = (s: number) => 0.92 + 0.3 * gradient1((s * long) / 3.4, seed + 1);
+  return {
+    points: middleLine(work, request, random, half),
+    halfWidth: (s) =>
+      half * clamp(swell(s), 0.5, 1.08) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
+    depth: (s) =>
+      deep * clamp(1 - 0.8 * Math.abs(s - deepAt) + 0.35 * gradient1((s * long) / 2.2, seed + 2), 0.35, 1.1),
+    widest: half,
+    roofs: roofed > 0 ? [random.chance(0.5) ? [0.04, roofed] : [1 - roofed, 0.96]] : [],
+    lean: random.uniform(-0.9, 0.9),
+    gloss: clamp(random.normal(0.45, 0.3), 0, 1),
+    slag: work.joint.process === "111" || work.joint.process === "136" ? random.uniform(0, 0.5) : 0,
+    seed,
+  };
+}
+
+/**
+ * One long hole along a run from `x` over `length` mm (3 to 12), `severity` mm wide (0.7 to 2), rounded at ends and
+ * edges, one end sometimes under a skin. Truth: extent of what lies deeper than 0.12 mm; width = extent across; no size.
+ */
+export const buildElongatedCavity: FeatureBuilder = (request, random) =>
+  trackFeature(request.id, "elongated-cavity", (work) => [drawCavity(work, request, random.child("cavity"))], BRIDGE);

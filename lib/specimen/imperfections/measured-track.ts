@@ -1,0 +1,56 @@
+import type { ImperfectionType } from "../../imperfections";
+import { sampleAt } from "../../surface";
+import { measureMaskExtent } from "../measure";
+import type { TruthItem } from "../truth";
+import type { FaceWork } from "../work";
+import { boxAround } from "./crack-opening";
+import { truthItem } from "./found";
+import type { GasTrack } from "./gas-track";
+import { pixelsNear } from "./near-line";
+
+/** A track counts as far as it lies this far below the metal beside it, mm. */
+const OPEN_FROM = 0.12;
+/** The metal beside it is felt at so many half widths and a little more from its middle line, mm. */
+const BESIDE = { halfWidths: 1.5, more: 0.3 };
+const REACH = 1.4;
+
+/**
+ * Open parts of gas tracks: the pixels within 1.4 half widths of their lines that lie more than 0.12 mm below the
+ * straight line over the track between the metal on both sides (1.5 half widths + 0.3 mm from its middle), parts up to
+ * `bridge` mm apart taken together. Start, end, across and width = outer edges of those pixels; no size.
+ */
+export function measuredTracks(
+  work: FaceWork,
+  id: string,
+  type: ImperfectionType,
+  tracks: readonly GasTrack[],
+  bridge: number,
+): TruthItem | null {
+  if (tracks.length === 0) return null;
+  const { grid, z } = work.strip;
+  const depths = new Float32Array(grid.columns * grid.rows);
+  for (const { points, widest } of tracks) {
+    const beside = BESIDE.halfWidths * widest + BESIDE.more;
+    for (const { k, foot, way } of pixelsNear(work.strip, points, REACH * widest).near) {
+      const left = sampleAt(grid, z, foot[0] - way[1] * beside, foot[1] + way[0] * beside);
+      const right = sampleAt(grid, z, foot[0] + way[1] * beside, foot[1] - way[0] * beside);
+      depths[k] = Math.max(depths[k], 0.5 * (left + right) - z[k]);
+    }
+  }
+  const widest = Math.max(...tracks.map((track) => track.widest));
+  const box = boxAround(
+    tracks.map(({ points }) => points),
+    REACH * widest,
+  );
+  const extent = measureMaskExtent(grid, depths, OPEN_FROM, box, bridge);
+  if (!extent) return null;
+  return truthItem(work, id, type, {
+    start: extent.start,
+    end: extent.end,
+    across: (extent.low + extent.high) / 2,
+    size: null,
+    width: extent.high - extent.low,
+    worst: extent.strongest,
+    outline: extent.outline,
+  });
+}

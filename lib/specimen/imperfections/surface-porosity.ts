@@ -1,0 +1,52 @@
+import { clamp, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { gradient2 } from "../../surface";
+import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
+import { type PoreSpot, poreGroup } from "./pore-group";
+import { runIndex, visibleRun } from "./visible-run";
+
+const SMALLEST = 0.32;
+const NECK = 0.25;
+/** Pores per mm of length. */
+const DENSITY = [0.45, 0.85] as const;
+const MOST = 46;
+const TRIES = 25;
+/** Share of a run's half width over which pores come up. */
+const SPREAD = 0.86;
+
+/**
+ * Places over a stretch, thick and thin by a slow noise, none touching another; the first and the last two stand at its
+ * ends.
+ */
+function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream): PoreSpot[] {
+  const length = Math.max(8, request.length);
+  const run = runIndex(work, request);
+  const seed = random.seed();
+  const count = clamp(Math.round(random.uniform(...DENSITY) * length), 8, MOST);
+  const spots: PoreSpot[] = [];
+  for (let n = 0; n < count; n++) {
+    const diameter =
+      n === 0
+        ? request.severity
+        : clamp(random.logNormal(0.5 * request.severity, 0.4), SMALLEST, 0.92 * request.severity);
+    for (let attempt = 0; attempt < TRIES; attempt++) {
+      const share = n === 1 ? 0 : n === 2 ? 1 : random.uniform(0, 1);
+      const x = request.x + mix(diameter / 2, length - diameter / 2, share);
+      const { low, high } = visibleRun(work, run, x);
+      const half = 0.5 * (high - low);
+      const y = 0.5 * (low + high) + SPREAD * Math.max(0, half - diameter / 2) * random.uniform(-1, 1);
+      const isThin = n > 2 && gradient2(x / 6, y / 4, seed) < random.uniform(-1.2, 0.2);
+      if (isThin || spots.some((s) => Math.hypot(s.x - x, s.y - y) < 0.6 * (s.diameter + diameter) + NECK)) continue;
+      spots.push({ x, y, diameter, open: n === 0 });
+      break;
+    }
+  }
+  return spots;
+}
+
+/**
+ * Many pores scattered over a run from `x` over `length` mm (20 to 60), without a centre, the largest mouth `severity`
+ * mm across (0.4 to 1.5). Truth: size = largest mouth; start and end = outermost mouth edges.
+ */
+export const buildSurfacePorosity: FeatureBuilder = (request, random) =>
+  poreGroup(request.id, "surface-porosity", random, (work) => scatter(work, request, random.child("scatter")));
