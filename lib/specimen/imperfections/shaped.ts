@@ -9,6 +9,7 @@ import { buildOverlap } from "./overlap";
 import { buildRootConcavity } from "./root-concavity";
 import { buildRootFusion } from "./root-fusion";
 import { buildRootPenetration } from "./root-penetration";
+import { buildSagging } from "./sagging";
 import { buildShallowUndercut } from "./shallow-undercut";
 import { buildShrinkageGroove } from "./shrinkage-groove";
 import { buildSidewallFusion } from "./sidewall-fusion";
@@ -27,4 +28,5 @@ export const SHAPED = {
   "root-fusion": buildRootFusion,
   "root-penetration": buildRootPenetration,
   "root-concavity": buildRootConcavity,
+  sagging: buildSagging,
 } as const satisfies Partial<Record<ImperfectionType | Harmless, FeatureBuilder>>;

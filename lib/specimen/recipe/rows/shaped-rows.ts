@@ -10,6 +10,7 @@ export const SHAPED_ROWS: readonly FeatureRow[] = [
   }),
   row("cap", "overlap", "toe", "mmml", 1, 1, [10, 34], [1.3, 3], 3),
   row("cap", "excess-weld-metal", "weld", "mmml", 1, 1, [22, 42], [3.7, 5], 12),
+  row("cap", "sagging", "weld", "mmml", 1, 1, [20, 42], [0.6, 1.8], 12, { positions: { PC: 2, PE: 1.5 } }),
   row("root", "root-penetration", "weld", "hmml", 1, 1, [15, 42], [0.9, 1.7], 12),
   row("root", "root-fusion", "toe", "hhml", 1, 1, [15, 42], [0.55, 1.3], 8),
   row("root", "excess-penetration", "weld", "mmll", 1, 1, [10, 28], [3.2, 4.6], 10),
