@@ -36,6 +36,18 @@ export interface RunPlan {
   readonly pitch: number;
   readonly coarse: number;
   readonly smooth: number;
+  /** How alike the ripples are, 0 as a nervous hand leaves them .. 1 like stacked coins. */
+  readonly evenness: number;
+  /** Height of the fine ripple that rides on the main one, as a share of it. */
+  readonly fine: number;
+  /** How far chance bends a crescent, 1 normal. */
+  readonly bend: number;
+  /** How far a toe swells out where the electrode dwelt, mm. */
+  readonly dwell: number;
+  /** Where across the crown lies, as a share of the half width: negative towards plate B, 0 in the middle. */
+  readonly lean: number;
+  /** How much further the pool runs ahead per mm towards plate A. */
+  readonly lag: number;
   /** True for one wide weave, which ripples and bridges differently. */
   readonly weave: boolean;
   /** Electrode lengths in the order they were laid. */

@@ -50,14 +50,20 @@ export interface SharedNoise {
 export interface Look {
   readonly heatTint: number;
   readonly brushed: number;
+  /** Soot and oxide left on the weld. */
+  readonly sooty: number;
   readonly spatter: number;
   readonly slag: number;
   readonly rust: number;
   /** Width of the ground band beside the groove, mm. */
   readonly bandWidth: number;
-  /** mm */
+  /** Of a stringer laid flat, mm. */
   readonly ripplePitch: number;
   readonly rippleHeight: number;
+  /** 0 a nervous hand .. 1 a steady one. */
+  readonly steadiness: number;
+  /** Wavelength of the hand's waver against the mean, about 0.7 to 1.5. */
+  readonly tempo: number;
 }
 
 /**

@@ -1,31 +1,82 @@
 import { roundTo } from "../../math";
 import type { RandomStream } from "../../random";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type ButtJoint } from "../../weld";
+import {
+  BUTT_PLATE_LENGTH,
+  BUTT_PLATE_WIDTH,
+  type ButtJoint,
+  POSITIONS,
+  type Position,
+  PROCESSES,
+  type Process,
+} from "../../weld";
 import type { PlateSetting } from "../parent";
-import type { Look } from "../work";
+import { PROCESS_STYLES } from "../runs";
 
-/** Widest groove at the surface that the cap's runs can cover, mm of half width: thicker plates get steeper bevels. */
-const WIDEST_GROOVE = 9;
-const ANGLE = { least: 50, most: 70 };
+/** What a joint may be drawn from: processes, positions, and plate thickness from least to most, whole mm. */
+export interface JointChoice {
+  readonly processes: readonly Process[];
+  readonly positions: readonly Position[];
+  readonly thickness: readonly [least: number, most: number];
+}
 
-/** Single V, 8 to 15 mm thick, 50 to 70 degrees, gap 2 to 4 mm, root face 1 to 2 mm. */
-export function drawJoint(random: RandomStream): ButtJoint {
-  const thickness = 8 + random.integer(8);
-  const rootGap = roundTo(random.uniform(2, 4), 0.1);
-  const rootFace = roundTo(random.uniform(1, 2), 0.1);
+export const ANY_JOINT: JointChoice = { processes: PROCESSES, positions: POSITIONS, thickness: [6, 25] };
+
+/** How often each is met in a workshop. Common practice, no source. */
+const PROCESS_SHARES: Readonly<Record<Process, number>> = { "111": 0.4, "135": 0.2, "136": 0.2, "141": 0.2 };
+const POSITION_SHARES: Readonly<Record<Position, number>> = { PA: 0.4, PC: 0.2, PF: 0.25, PE: 0.15 };
+/** Plates of usual thickness, mm, against thinner and thicker ones; TIG fills no thick plate. */
+const USUAL_THICKNESS = { least: 8, most: 15, share: 1, thinner: 0.6, thicker: 0.3 };
+const THICK_FOR_TIG = { above: 12, share: 0.06 };
+
+/** Widest groove at the surface, mm of half width: the cap must lie within the fine strip, so thicker plates get steeper bevels. */
+const WIDEST_GROOVE = 11;
+const STEEPEST = 40;
+
+/**
+ * Single V of the processes, positions and thicknesses chosen; gap, root face and angle as usual for the process, the groove
+ * never wider than 22 mm or steeper than 40 degrees. Common practice, no source. Throws where nothing is to choose from.
+ */
+export function drawJoint(random: RandomStream, choice: JointChoice = ANY_JOINT): ButtJoint {
+  const process = drawWeighted(random.child("process"), choice.processes, (one) => PROCESS_SHARES[one]);
+  const position = drawWeighted(random.child("position"), choice.positions, (one) => POSITION_SHARES[one]);
+  const thickness = drawThickness(random.child("thickness"), process, choice.thickness);
+  const { gap, face, angle } = PROCESS_STYLES[process].preparation;
+  const rootGap = roundTo(random.uniform(...gap), 0.1);
+  const rootFace = roundTo(random.uniform(...face), 0.1);
   const widest = (Math.atan((WIDEST_GROOVE - rootGap / 2) / (thickness - rootFace)) * 360) / Math.PI;
-  const angle = random.uniform(ANGLE.least, Math.max(ANGLE.least, Math.min(ANGLE.most, widest)));
+  const most = Math.max(STEEPEST, Math.min(angle[1], widest));
   return {
     kind: "butt",
-    process: "111",
-    position: "PA",
+    process,
+    position,
     length: BUTT_PLATE_LENGTH,
     width: BUTT_PLATE_WIDTH,
     thickness,
-    grooveAngle: roundTo(angle, 1),
+    grooveAngle: Math.floor(random.uniform(Math.min(angle[0], Math.max(STEEPEST, most - 3)), most)),
     rootGap,
     rootFace,
   };
+}
+
+function drawThickness(random: RandomStream, process: Process, [least, most]: JointChoice["thickness"]): number {
+  const all = Array.from({ length: most - least + 1 }, (_, n) => least + n);
+  const { share, thinner, thicker } = USUAL_THICKNESS;
+  return drawWeighted(random, all, (t) => {
+    const usual = t < USUAL_THICKNESS.least ? thinner : t > USUAL_THICKNESS.most ? thicker : share;
+    return process === "141" && t > THICK_FOR_TIG.above ? usual * THICK_FOR_TIG.share : usual;
+  });
+}
+
+/** One of the items, each as likely as its weight is of their sum. Throws where there are none. */
+function drawWeighted<T>(random: RandomStream, items: readonly T[], weightOf: (item: T) => number): T {
+  const last = items[items.length - 1];
+  if (last === undefined) throw new Error("nothing to draw from");
+  let left = random.uniform(0, 1) * items.reduce((sum, item) => sum + weightOf(item), 0);
+  for (const item of items) {
+    left -= weightOf(item);
+    if (left < 0) return item;
+  }
+  return last;
 }
 
 /** Share of specimens whose plates stand apart by a recordable step, and the steps of both kinds; mm. */
@@ -55,18 +106,5 @@ export function drawPlates(random: RandomStream): PlateSetting {
     stepAtDatum: sign * (growing ? smaller : larger),
     stepAtFarEnd: sign * (growing ? larger : smaller),
     distortion,
-  };
-}
-
-export function drawLook(random: RandomStream): Look {
-  return {
-    heatTint: random.uniform(0.6, 1),
-    brushed: random.uniform(0.35, 0.75),
-    spatter: random.uniform(0.3, 0.8),
-    slag: random.uniform(0.3, 0.7),
-    rust: random.uniform(0.1, 0.5),
-    bandWidth: random.uniform(17, 22),
-    ripplePitch: random.uniform(1, 1.3),
-    rippleHeight: random.uniform(0.034, 0.05),
   };
 }

@@ -1,20 +1,18 @@
 import type { RandomStream } from "../../random";
 import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
-import { type FaceLayout, type RunStops, runHalfWidth } from "../runs";
+import { type FaceLayout, POSITION_STYLES, PROCESS_STYLES, type Range, type RunStops, runHalfWidth } from "../runs";
 
-/** Weld a bead this much thicker plate at most as one weave, mm; above it two or three stringers. */
-const WEAVE_UP_TO = { thickness: 10.5, half: 8.6 };
-/** Widest of two stringers side by side, mm of half width. */
-const WIDEST_STRINGER = 5.6;
-const OVERLAP = { cap: [1.2, 2.2], root: [0.9, 1.25] } as const;
-/** Run-out length of an electrode, mm. */
-const ELECTRODE = { stringer: [150, 250], weave: [108, 180], root: [130, 220] } as const;
+/** How far the cap's toes lie outside the groove's edges, mm a side. */
+const CAP_OVERLAP: Range = [1.2, 2.2];
 /** How far inside the plate's end a run begins and finishes, before its rounding; less than 0 where tabs were cut off; mm. */
 const ENDS = { cap: [-1.5, 2.5], root: [-2, 0.8] } as const;
 /** Stops of different runs are staggered by at least this, mm. */
 const STAGGERED = 24;
 /** No stop nearer to the weld's end, mm. */
 const LAST_STOP = 30;
+/** Most stringers of a cap; one more than needed where they would still be this wide, mm of half width. */
+const MOST_RUNS = 5;
+const ONE_MORE = { share: 0.3, least: 3.4 };
 
 /** Runs of both faces: how many, how wide, in which direction, and where electrodes were changed. */
 export function drawLayouts(joint: ButtJoint, random: RandomStream): Record<Face, FaceLayout> {
@@ -25,32 +23,40 @@ export function drawLayouts(joint: ButtJoint, random: RandomStream): Record<Face
 }
 
 function drawCap(joint: ButtJoint, random: RandomStream): FaceLayout {
-  const overlap = random.uniform(...OVERLAP.cap);
+  const { stops } = PROCESS_STYLES[joint.process];
+  const overlap = random.uniform(...CAP_OVERLAP);
   const half = grooveHalfWidth(joint) + overlap;
-  const count = runCount(joint.thickness, half, random);
-  const lengths = count === 1 ? ELECTRODE.weave : ELECTRODE.stringer;
-  const direction = drawDirection(random);
+  const count = runCount(joint, half, random);
+  const lengths = count === 1 ? stops.weave : stops.stringer;
+  const direction = drawDirection(joint, random);
   return { direction, overlap, runs: drawRuns(joint, count, ENDS.cap, lengths, direction, random.child("stops")) };
 }
 
 function drawRoot(joint: ButtJoint, random: RandomStream): FaceLayout {
-  const overlap = random.uniform(...OVERLAP.root);
-  const direction = drawDirection(random);
+  const { root, stops } = PROCESS_STYLES[joint.process];
+  const overlap = random.uniform(...root.overlap);
+  const direction = drawDirection(joint, random);
   return {
     direction,
     overlap,
-    runs: drawRuns(joint, 1, ENDS.root, ELECTRODE.root, direction, random.child("stops")),
+    runs: drawRuns(joint, 1, ENDS.root, stops.root, direction, random.child("stops")),
   };
 }
 
-/** Most welders start at the datum end. */
-const drawDirection = (random: RandomStream): 1 | -1 => (random.chance(0.75) ? 1 : -1);
+/** Most welders start at the datum end; upwards is upwards. */
+const drawDirection = (joint: ButtJoint, random: RandomStream): 1 | -1 =>
+  random.chance(POSITION_STYLES[joint.position].climbs ? 1 : 0.75) ? 1 : -1;
 
-function runCount(thickness: number, half: number, random: RandomStream): number {
-  const canWeave = thickness <= WEAVE_UP_TO.thickness && half <= WEAVE_UP_TO.half;
-  if (canWeave && random.chance(0.55)) return 1;
-  if (runHalfWidth(half, 2) > WIDEST_STRINGER) return 3;
-  return thickness > 11 && random.chance(0.5) ? 3 : 2;
+/** One weave where the plate and the position allow it, else as few stringers as cover the groove, or one more. */
+function runCount(joint: ButtJoint, half: number, random: RandomStream): number {
+  const { bead } = PROCESS_STYLES[joint.process];
+  const { weave, widest } = POSITION_STYLES[joint.position];
+  const canWeave = joint.thickness <= weave.thickness && half <= weave.half * bead.widestWeave;
+  if (canWeave && random.chance(weave.share)) return 1;
+  let count = 2;
+  while (count < MOST_RUNS && runHalfWidth(half, count) > widest * bead.widest) count++;
+  const canAdd = count < MOST_RUNS && runHalfWidth(half, count + 1) >= ONE_MORE.least * widest;
+  return canAdd && random.chance(ONE_MORE.share) ? count + 1 : count;
 }
 
 function drawRuns(
@@ -62,21 +68,23 @@ function drawRuns(
   random: RandomStream,
 ): RunStops[] {
   const taken: number[] = [];
+  const { share } = PROCESS_STYLES[joint.process].stops;
   return Array.from({ length: count }, (_, n) => {
     const own = random.child(`run/${n}`);
     const begin = own.uniform(...ends);
     const finish = own.uniform(...ends);
     const from = direction > 0 ? begin : finish;
     const to = joint.length - (direction > 0 ? finish : begin);
-    const stops = drawStops(from, to, direction, lengths, taken, own);
+    const stops = own.chance(share) ? drawStops(from, to, direction, lengths, taken, own) : [];
     taken.push(...stops);
     return { from, to, stops };
   });
 }
 
 const TRIES = 60;
+const BEGUN = 0.55;
 
-/** Places where an electrode was used up, in order along the weld, clear of the stops of other runs. */
+/** Places where the arc was broken off, in order along the weld, clear of the stops of other runs. */
 function drawStops(
   from: number,
   to: number,
@@ -87,14 +95,15 @@ function drawStops(
 ): number[] {
   for (let attempt = 0; attempt < TRIES; attempt++) {
     const stops: number[] = [];
-    let welded = random.uniform(...lengths);
+    // the first one may be the rest of an electrode begun elsewhere
+    let welded = random.uniform(BEGUN * lengths[0], lengths[1]);
     while (welded < to - from - LAST_STOP) {
       stops.push(direction > 0 ? from + welded : to - welded);
       welded += random.uniform(...lengths);
     }
-    const clear = stops.every(
-      (stop) => stop > LAST_STOP && taken.every((other) => Math.abs(other - stop) >= STAGGERED),
-    );
+    // the longer it is looked for in vain, the nearer stops of different runs may lie
+    const apart = STAGGERED * (1 - attempt / TRIES);
+    const clear = stops.every((stop) => stop > LAST_STOP && taken.every((other) => Math.abs(other - stop) >= apart));
     if (clear) return stops.sort((a, b) => a - b);
   }
   return [];

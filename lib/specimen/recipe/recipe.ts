@@ -3,8 +3,9 @@ import type { ButtJoint, Face } from "../../weld";
 import type { PlateSetting } from "../parent";
 import type { FaceLayout } from "../runs";
 import type { FeatureRequest, Look } from "../work";
-import { drawJoint, drawLook, drawPlates } from "./joint";
+import { drawJoint, drawPlates } from "./joint";
 import { drawLayouts } from "./layout";
+import { drawLook } from "./look";
 import { drawRequests } from "./requests";
 
 /** What is to be made of one face. */
@@ -29,7 +30,7 @@ export function drawRecipe(seed: string): Recipe {
   const random = randomStream(`specimen ${seed}`);
   const joint = drawJoint(random.child("joint"));
   const plates = drawPlates(random.child("plates"));
-  const look = drawLook(random.child("look"));
+  const look = drawLook(random.child("look"), joint.process);
   const layouts = drawLayouts(joint, random.child("layout"));
   const face = (name: Face): FaceRecipe =>
     drawRequests({ face: name, joint, plates, layout: layouts[name] }, random.child(name));

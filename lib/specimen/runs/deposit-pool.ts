@@ -23,9 +23,10 @@ export interface Laying {
 /** Beyond this pitch the bend no longer grows with it: the ripples of a weave would fold over themselves. */
 const MOST_BEND = 1.05;
 const BEND = { wide: 0.55, fine: 0.13 };
-/** Reach of a toe: with its ripple's height, with its ripple's luck, with the dwell of the electrode; mm. */
-const SCALLOP = { height: 0.1, luck: 0.08, dwell: { weave: 0.26, stringer: 0.085 }, fine: 0.05 };
-const FINE_RIPPLE = { weave: { share: 0.04, bend: 0.08 }, stringer: { share: 0.2, bend: 0.25 } };
+/** Reach of a toe with its ripple's height and with its ripple's luck, mm. */
+const SCALLOP = { height: 0.1, luck: 0.08, fine: 0.05 };
+/** How far the fine ripple is bent, mm. */
+const FINE_BEND = { weave: 0.08, stringer: 0.25 };
 /** No metal is looked for further out than this, in planned half widths. */
 const REACH = 1.12;
 const LEAST_TOE = 0.15;
@@ -79,10 +80,10 @@ function columnOf({ field, run, segment, pool }: Laying, i: number): Column {
     tail: run.tail[i] * half,
     tilt: pool.tilt[i],
     ripple: (segment.rippleFactor ?? 1) * run.ripple[i] * clamp(height * 0.5 + 0.5, LEAST_RIPPLE, 1),
-    fine: (run.weave ? FINE_RIPPLE.weave : FINE_RIPPLE.stringer).share * run.ripple[i],
+    fine: run.fine * run.ripple[i],
     scallop: half / (half + 0.8),
-    dwell: run.weave ? SCALLOP.dwell.weave : SCALLOP.dwell.stringer,
-    bend: Math.min(run.pitch, MOST_BEND),
+    dwell: run.dwell,
+    bend: run.bend * Math.min(run.pitch, MOST_BEND),
   };
 }
 
@@ -158,7 +159,7 @@ function reliefAt(
     fineShare = 1 - rings.share;
     dish = rings.dish;
   }
-  const fineBend = (run.weave ? FINE_RIPPLE.weave : FINE_RIPPLE.stringer).bend * noise.bendFine[k];
+  const fineBend = (run.weave ? FINE_BEND.weave : FINE_BEND.stringer) * noise.bendFine[k];
   const fine = column.fine * fineShare * valueAt(train.fine, placeInTrain(train, frozen + fineBend));
   const strength = clamp(0.85 + 0.75 * noise.strength[k], 0.2, 1.6) * (1 - inside ** 7);
   return (column.ripple * ripple + fine) * strength - dish;

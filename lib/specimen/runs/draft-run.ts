@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import type { RunPlan } from "../plan";
@@ -17,6 +17,23 @@ export interface RunDraft {
   readonly coarse: number;
   readonly smooth: number;
   readonly weave: boolean;
+  readonly evenness: number;
+  readonly fine: number;
+  readonly bend: number;
+  readonly dwell: number;
+  readonly lean: number;
+  readonly lag: number;
+  /** Added to the edge exponent towards y < centre and y > centre. */
+  readonly exponentMinus: number;
+  readonly exponentPlus: number;
+}
+
+/** The hand that lays a run. */
+export interface Hand {
+  /** 0 a steady hand in an easy position, 1 the mean, 2 a nervous one. */
+  readonly tremble: number;
+  /** Wavelengths of its waver against the mean. */
+  readonly tempo: number;
 }
 
 /** A waver along x: wavelength in mm, and strength. */
@@ -48,6 +65,8 @@ const RIPPLE: Waves = [
 ];
 /** The hand does not keep exactly parallel to the joint: standard deviation of the slope. */
 const SLANT = 0.0014;
+/** Raggedness of the toes of the steadiest hand, and how much more the mean one has. */
+const RAGGED = { least: 0.45, more: 0.55 };
 
 function wave(waves: Waves, x: number, seed: number): number {
   let sum = 0;
@@ -57,30 +76,69 @@ function wave(waves: Waves, x: number, seed: number): number {
   return sum;
 }
 
+/** A hand that drifts off is set right again: how far it drifts, after how long it is noticed, how soon it is back; mm. */
+const DRIFT = { far: 0.24, noticed: [14, 55], back: [3, 9] } as const;
+
+/** Piecewise drift off the line and back, as places along x and how far off the hand is there, mm. */
+function drawDrift(length: number, tremble: number, random: RandomStream): (readonly [x: number, off: number])[] {
+  const knots: [number, number][] = [];
+  let off = random.normal(0, 0.5 * DRIFT.far * tremble);
+  for (let x = -20; x < length + 20; ) {
+    knots.push([x, off]);
+    x += random.uniform(...DRIFT.noticed);
+    off += random.normal(0, DRIFT.far * tremble);
+    knots.push([x, off]);
+    x += random.uniform(...DRIFT.back);
+    off *= random.uniform(-0.25, 0.4);
+  }
+  return knots;
+}
+
+/** Drift along the columns of a grid, eased between its knots. */
+function driftAlong(grid: Grid, knots: readonly (readonly [number, number])[]): Float32Array {
+  let n = 0;
+  return Float32Array.from({ length: grid.columns }, (_, i) => {
+    const x = columnX(grid, i);
+    while (n + 2 < knots.length && x > knots[n + 1][0]) n++;
+    const [x0, off0] = knots[n];
+    const [x1, off1] = knots[n + 1];
+    return mix(off0, off1, ease(x0, x1, x));
+  });
+}
+
 /** Lays a run's mean values along the strip and lets them waver as a hand does. Electrode lengths are not yet set. */
-export function draftRun(draft: RunDraft, grid: Grid, length: number, random: RandomStream): RunPlan {
+export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number, random: RandomStream): RunPlan {
   const seed = random.seed();
-  const slant = random.normal(0, SLANT);
-  const along = (value: (x: number) => number) =>
-    Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i)));
+  const { tremble, tempo } = hand;
+  const slant = random.normal(0, SLANT * tremble);
+  const drift = driftAlong(grid, drawDrift(length, tremble, random.child("drift")));
+  const along = (value: (x: number, i: number) => number) =>
+    Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
+  const waver = (waves: Waves, x: number, own: number) => tremble * wave(waves, x / tempo, seed + own);
   const { y, halfWidth, exponent, tail } = draft;
   return {
     seed,
     direction: draft.direction,
-    centre: along((x) => y + slant * (x - length / 2) + halfWidth * wave(WANDER, x, seed)),
-    halfWidth: along((x) => halfWidth * (1 + wave(WIDTH, x, seed + 3))),
-    height: along((x) => draft.height * (1 + wave(HEIGHT, x, seed + 6))),
-    exponentMinus: along((x) => exponent * (1 + wave(EXPONENT, x, seed + 9))),
-    exponentPlus: along((x) => exponent * (1 + wave(EXPONENT, x, seed + 10))),
-    tail: along((x) => tail * (1 + wave(TAIL, x, seed + 11))),
-    ripple: along((x) => draft.ripple * clamp(1 + wave(RIPPLE, x, seed + 13), 0.3, 2)),
-    raggedMinus: along(() => 1),
-    raggedPlus: along(() => 1),
+    centre: along((x, i) => y + slant * (x - length / 2) + drift[i] + halfWidth * waver(WANDER, x, 0)),
+    halfWidth: along((x) => halfWidth * (1 + waver(WIDTH, x, 3))),
+    height: along((x) => draft.height * (1 + waver(HEIGHT, x, 6))),
+    exponentMinus: along((x) => (exponent + draft.exponentMinus) * (1 + wave(EXPONENT, x, seed + 9))),
+    exponentPlus: along((x) => (exponent + draft.exponentPlus) * (1 + wave(EXPONENT, x, seed + 10))),
+    tail: along((x) => tail * (1 + waver(TAIL, x, 11))),
+    ripple: along((x) => draft.ripple * clamp(1 + waver(RIPPLE, x, 13), 0.3, 2)),
+    raggedMinus: along(() => RAGGED.least + RAGGED.more * tremble),
+    raggedPlus: along(() => RAGGED.least + RAGGED.more * tremble),
     tailPower: draft.tailPower,
     pitch: draft.pitch,
     coarse: draft.coarse,
     smooth: draft.smooth,
     weave: draft.weave,
+    evenness: draft.evenness,
+    fine: draft.fine,
+    bend: draft.bend,
+    dwell: draft.dwell,
+    lean: draft.lean,
+    lag: draft.lag,
     segments: [],
   };
 }

@@ -51,6 +51,6 @@ function trainOf(run: RunPlan, segment: Segment, pool: Pool, random: RandomStrea
     pitch: run.pitch * (segment.pitchFactor ?? 1),
     coarse: run.coarse,
     smooth: run.smooth,
-    weave: run.weave,
+    evenness: run.evenness,
   });
 }

@@ -33,6 +33,12 @@ export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
     coarse: 0.4,
     smooth: 0.1,
     weave: false,
+    evenness: 0.2,
+    fine: 0.1,
+    bend: 1,
+    dwell: 0.085,
+    lean: 0,
+    lag: 0,
     segments: [{ a: -12, b: joint.length + 12, hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 }],
   };
   layRun(strip, layer, 0, noise);

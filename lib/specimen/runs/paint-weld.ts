@@ -1,36 +1,17 @@
 import { clamp, ease, mix } from "../../math";
 import { boxBlur, noiseField, rowY } from "../../surface";
-import type { Colour, Field } from "../field";
+import type { Field } from "../field";
 import type { FaceWork } from "../work";
+import type { MetalPaint, SlagPaint } from "./process-paint";
+import { PROCESS_STYLES } from "./process-style";
 import { toeSharpness } from "./toes";
 import { WELD_TONES as TONES } from "./tones";
 import { weldZone, zoneRows } from "./weld-zone";
 
-/** How metal of a face looks: the root lies away from the brush, dull and grey. */
-const LOOKS = {
-  cap: {
-    skin: TONES.skin,
-    skinPale: TONES.skinPale,
-    base: 0.38,
-    share: 1,
-    brushed: 1,
-    hollow: 0.5,
-    warm: 0.24,
-    rough: { oxide: 0.62, bare: 0.37 },
-    metal: { oxide: 0.35, bare: 0.94 },
-  },
-  root: {
-    skin: TONES.dull,
-    skinPale: TONES.dullPale,
-    base: 0.16,
-    share: 0.66,
-    brushed: 0.5,
-    hollow: 0.3,
-    warm: 0.14,
-    rough: { oxide: 0.68, bare: 0.5 },
-    metal: { oxide: 0.2, bare: 0.8 },
-  },
-} as const;
+/** How much darker and how much less bare soot leaves the metal. */
+const SOOT = { dark: 0.4, dull: 0.3 };
+/** A weld rusts where a specimen is rustier than this; share covered where it is rustiest. */
+const RUST = { from: 0.5, most: 0.75 };
 
 interface Relief {
   /** Depth of a pixel below its surroundings within a third of a millimetre and within one, mm. */
@@ -50,8 +31,9 @@ export function paintWeld(work: FaceWork): void {
     { toe: work.toeMinus, sharp: sharp.minus },
     { toe: work.toePlus, sharp: sharp.plus },
   ];
-  paintMetal(work, rows, relief, sides, seed, zone);
-  leaveSlagFilm(work, rows, relief, sides, seed, zone);
+  const paint = PROCESS_STYLES[work.joint.process].paint;
+  paintMetal(work, paint[work.face], rows, relief, sides, seed, zone);
+  if (paint.slag) leaveSlagFilm(work, paint.slag, rows, relief, sides, seed, zone);
 }
 
 interface Rows {
@@ -83,6 +65,7 @@ function insideToe(side: ToeSide, i: number, y: number): number {
 
 function paintMetal(
   work: FaceWork,
+  style: MetalPaint,
   rows: Rows,
   relief: Relief,
   sides: readonly ToeSide[],
@@ -92,7 +75,8 @@ function paintMetal(
   const { strip, look } = work;
   const { grid, bead, z, across, tint, brush } = strip;
   const { patch, patchFine, micro } = work.noise;
-  const style = LOOKS[work.face];
+  const dull = SOOT.dull * look.sooty;
+  const rusty = RUST.most * ease(RUST.from, 1, look.rust);
   const tone = noiseField(grid, 8, 5, seed + 1, 2, 0.5, zone);
   const wire = noiseField(grid, 4, 0.34, seed + 2, 2, 0.7, zone);
   const origin = rows.first * grid.columns;
@@ -123,13 +107,20 @@ function paintMetal(
             0.46 * hollow +
             0.24 * patchFine[k] +
             0.26 * patch[k] +
-            0.42 * tint[k],
+            0.42 * tint[k] -
+            dull * clamp(0.7 + 0.8 * patch[k], 0.2, 1.2),
           0,
           1,
         );
-      metalColour(colour, style, bare, tone[k], look.heatTint);
-      const rough = mix(style.rough.oxide, style.rough.bare, bare) + 0.05 * micro[k];
-      const metal = mix(style.metal.oxide, style.metal.bare, bare);
+      metalColour(colour, style, bare, tone[k], look.heatTint, 1 - SOOT.dark * look.sooty);
+      let rough = mix(style.rough.oxide, style.rough.bare, bare) + 0.05 * micro[k];
+      let metal = mix(style.metal.oxide, style.metal.bare, bare);
+      if (rusty > 0) {
+        const film = rusty * clamp(0.35 + 1.1 * patchFine[k] + 0.9 * patch[k] + 0.5 * hollow - 0.25 * bare, 0, 1);
+        for (let c = 0; c < 3; c++) colour[c] += (TONES.rust[c] - colour[c]) * film;
+        rough += (0.8 - rough) * film;
+        metal *= 1 - 0.8 * film;
+      }
       strip.red[k] += (colour[0] - strip.red[k]) * share;
       strip.green[k] += (colour[1] - strip.green[k]) * share;
       strip.blue[k] += (colour[2] - strip.blue[k]) * share;
@@ -149,16 +140,17 @@ function oxideKept(inside: number, sharp: number, across: number, patch: number)
 
 function metalColour(
   out: [number, number, number],
-  style: { readonly skin: Colour; readonly skinPale: Colour; readonly warm: number },
+  style: MetalPaint,
   bare: number,
   tone: number,
   heatTint: number,
+  light: number,
 ): void {
   const pale = clamp(0.5 + tone, 0, 1);
-  const cold = ease(0.1, 0.6, tone) * 0.2 * heatTint * (1 - bare);
+  const cold = ease(0.1, 0.6, tone) * style.cold * heatTint * (1 - bare);
   const warm = ease(0.1, 0.6, -tone) * style.warm * heatTint * (1 - bare);
   for (let c = 0; c < 3; c++) {
-    const skin = style.skin[c] + (style.skinPale[c] - style.skin[c]) * pale;
+    const skin = light * (style.skin[c] + (style.skinPale[c] - style.skin[c]) * pale);
     let value = skin + (TONES.bright[c] - skin) * bare;
     value += (TONES.blue[c] - value) * cold;
     value += (TONES.brown[c] - value) * warm;
@@ -166,12 +158,10 @@ function metalColour(
   }
 }
 
-/** Thickest film of slag left by chance, mm. */
-const THICKEST_FILM = 0.15;
-
-/** Slag left by the hammer: a thin glassy film with soft edges, in hollows and along sharp toes. */
+/** Slag left by the hammer: a film with soft or flaking edges, in hollows and along sharp toes. */
 function leaveSlagFilm(
   work: FaceWork,
+  slag: SlagPaint,
   rows: Rows,
   relief: Relief,
   sides: readonly ToeSide[],
@@ -181,8 +171,10 @@ function leaveSlagFilm(
   const { strip, look } = work;
   const { grid, z, clean, brush } = strip;
   const { patch, micro } = work.noise;
-  const flakes = noiseField(grid, 1.9, 1.1, seed + 3, 2, 0.5, zone);
+  const flakes = noiseField(grid, slag.flake[0], slag.flake[1], seed + 3, 2, 0.5, zone);
   const origin = rows.first * grid.columns;
+  const { dark, pale: light } = slag;
+  const likely = slag.bias - 1.28 + 0.42 * look.slag;
   for (let j = rows.first, k = origin; j < rows.end; j++) {
     const y = rowY(grid, j);
     const side = sides[y < 0 ? 0 : 1];
@@ -190,19 +182,18 @@ function leaveSlagFilm(
       if (strip.bead[k] <= 0 && Number.isNaN(side.toe[i])) continue;
       const inside = insideToe(side, i, y);
       if (inside < -0.9) continue;
-      const atToe = Math.exp(-(((inside - 0.1) / 0.55) ** 2)) * side.sharp[i] * 1.2;
+      const atToe = slag.toe * Math.exp(-(((inside - 0.1) / 0.55) ** 2)) * side.sharp[i] * 1.2;
       const hollow = clamp(relief.wide[k - origin], 0, 0.22);
-      const excess =
-        flakes[k] + 0.4 * atToe + 1.8 * hollow + 0.4 * (patch[k] - 0.2) - 1.28 + 0.42 * look.slag - 2 * clean[k];
+      const excess = flakes[k] + 0.4 * atToe + slag.hollow * hollow + 0.4 * (patch[k] - 0.2) + likely - 2 * clean[k];
       if (excess <= 0) continue;
-      const share = ease(0, 0.26, excess);
-      z[k] += Math.min(THICKEST_FILM, 0.4 * excess) * share + 0.015 * share * micro[k];
+      const share = ease(0, slag.edge, excess);
+      z[k] += Math.min(slag.thickness, (0.1 / slag.edge) * excess) * share + 0.015 * share * micro[k];
       const pale = clamp(0.5 + micro[k], 0, 1);
       const cover = 0.93 * share;
-      strip.red[k] += (mix(TONES.slag[0], TONES.slagPale[0], pale) - strip.red[k]) * cover;
-      strip.green[k] += (mix(TONES.slag[1], TONES.slagPale[1], pale) - strip.green[k]) * cover;
-      strip.blue[k] += (mix(TONES.slag[2], TONES.slagPale[2], pale) - strip.blue[k]) * cover;
-      strip.rough[k] += (0.28 + 0.3 * pale - strip.rough[k]) * cover;
+      strip.red[k] += (mix(dark[0], light[0], pale) - strip.red[k]) * cover;
+      strip.green[k] += (mix(dark[1], light[1], pale) - strip.green[k]) * cover;
+      strip.blue[k] += (mix(dark[2], light[2], pale) - strip.blue[k]) * cover;
+      strip.rough[k] += (slag.rough + 0.3 * pale - strip.rough[k]) * cover;
       strip.metal[k] *= 1 - cover;
       brush[k] *= 1 - share;
     }

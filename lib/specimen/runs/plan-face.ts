@@ -1,10 +1,13 @@
-import { mix } from "../../math";
+import { clamp, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
 import type { FacePlan, RunPlan } from "../plan";
 import type { Look } from "../work";
-import { draftRun, type RunDraft } from "./draft-run";
+import { draftRun, type Hand, type RunDraft } from "./draft-run";
+import { moveToe, outerRun } from "./edit";
+import { POSITION_STYLES, type PositionStyle } from "./position-style";
+import { PROCESS_STYLES, type ProcessStyle } from "./process-style";
 import { nearTack, tacksOf } from "./tacks";
 import { type RunStops, tellStory } from "./welding-story";
 
@@ -17,14 +20,32 @@ export interface FaceLayout {
   readonly runs: readonly RunStops[];
 }
 
-/** Distance of neighbouring runs as a share of their half width: two lie further apart than three. */
-const SPACING = { two: 1.14, three: 0.95 };
+/** Distance of neighbouring runs as a share of their half width: two lie further apart than more. */
+const SPACING = { two: 1.14, more: 0.95 };
 
 /** Half widths of `count` equal runs that together cover `half` mm to both sides of the joint's centre. */
 export function runHalfWidth(half: number, count: number): number {
   if (count === 1) return half;
-  const spacing = count === 2 ? SPACING.two : SPACING.three;
+  const spacing = count === 2 ? SPACING.two : SPACING.more;
   return half / (1 + ((count - 1) * spacing) / 2);
+}
+
+/** How nervous hands get, from the steadiest in flat position to the least steady. */
+const TREMBLE = { most: 1.75, least: 0.6 };
+/** How much more even a steady hand's ripples are than a nervous one's. */
+const EVENER = 0.3;
+/** Outer toes reach at least this far over the edges of the groove: a welder sees them; mm. */
+const COVERED = 0.45;
+
+/** What planning one face goes by. */
+interface Planning {
+  readonly joint: ButtJoint;
+  readonly layout: FaceLayout;
+  readonly look: Look;
+  readonly grid: Grid;
+  readonly style: ProcessStyle;
+  readonly place: PositionStyle;
+  readonly hand: Hand;
 }
 
 /** Plans the runs of a face as a sound weld, ordinary stops included. */
@@ -36,28 +57,53 @@ export function planFace(
   grid: Grid,
   random: RandomStream,
 ): FacePlan {
+  const style = PROCESS_STYLES[joint.process];
+  const place = POSITION_STYLES[joint.position];
+  const hand = { tremble: place.tremble * mix(TREMBLE.most, TREMBLE.least, look.steadiness), tempo: look.tempo };
+  const planning = { joint, layout, look, grid, style, place, hand };
   const plan =
     face === "cap"
-      ? planCap(joint, layout, look, grid, random.child("plan"))
-      : planRoot(joint, layout, look, grid, random.child("plan"), random.child("plate/tacks"));
+      ? planCap(planning, random.child("plan"))
+      : planRoot(planning, random.child("plan"), random.child("plate/tacks"));
   plan.runs.forEach((run, n) => {
-    tellStory(run, layout.runs[n], grid, joint.length, random.child(`story/${n}`));
+    tellStory(
+      run,
+      layout.runs[n],
+      { grid, length: joint.length, habit: style.stops, hand },
+      random.child(`story/${n}`),
+    );
   });
+  if (face === "cap") coverEdges(plan);
   return plan;
 }
 
-function planCap(joint: ButtJoint, layout: FaceLayout, look: Look, grid: Grid, random: RandomStream): FacePlan {
+function planCap(planning: Planning, random: RandomStream): FacePlan {
+  const { joint, layout, grid, hand } = planning;
   const groove = grooveHalfWidth(joint);
   const seed = random.seed();
   const half = groove + layout.overlap;
   const count = layout.runs.length;
-  const drafts = count === 1 ? [weave(half, layout, look, random)] : stringers(half, count, layout, look, random);
+  const drafts = count === 1 ? [weave(planning, half, random)] : stringers(planning, half, count, random);
   return {
     groove,
     wallSlope: 1 / Math.tan((joint.grooveAngle * Math.PI) / 360),
     fill: levelBelow(grid, joint.length, seed),
-    runs: drafts.map((draft, n) => draftRun(draft, grid, joint.length, random.child(`run/${n}`))),
+    runs: drafts.map((draft, n) => draftRun(draft, hand, grid, joint.length, random.child(`run/${n}`))),
   };
+}
+
+/** However the hand wanders, the outer toes keep outside the edges of the groove. */
+function coverEdges(plan: FacePlan): void {
+  for (const side of [-1, 1] as const) {
+    const run = outerRun(plan, side);
+    for (let i = 0; i < run.centre.length; i++) {
+      const over = side * run.centre[i] + run.halfWidth[i] - plan.groove;
+      const missing = 2 * COVERED - over;
+      if (missing <= 0) continue;
+      // eased, so that no toe is ruled along the edge
+      moveToe(run, side, i, side * (plan.groove + COVERED * (1 + Math.exp(-missing / COVERED))), 1);
+    }
+  }
 }
 
 /** Level of the layer below the cap: about 0.9 mm down, flush at the ends, where it runs out to the plate's edge. */
@@ -70,38 +116,79 @@ function levelBelow(grid: Grid, length: number, seed: number): Float32Array {
   });
 }
 
-function weave(half: number, layout: FaceLayout, look: Look, random: RandomStream): RunDraft {
+/** What weaves, stringers and root beads have in common. */
+function ripples({ look, style }: Planning) {
   return {
-    direction: layout.direction,
-    y: random.normal(0, 0.2),
-    halfWidth: half,
-    height: random.uniform(1.9, 2.4),
-    exponent: random.uniform(2.2, 2.7),
-    tail: random.uniform(0.26, 0.36),
-    tailPower: random.uniform(2, 2.6),
-    pitch: look.ripplePitch * 1.45,
-    ripple: look.rippleHeight * 1.6,
-    coarse: 0.4,
+    pitch: look.ripplePitch,
+    ripple: look.rippleHeight,
+    coarse: style.ripple.coarse,
     smooth: 0.13,
-    weave: true,
+    evenness: clamp(style.ripple.evenness + EVENER * (look.steadiness - 0.5), 0, 1),
+    fine: style.ripple.fine,
+    bend: style.ripple.bend,
   };
 }
 
-function stringers(half: number, count: number, layout: FaceLayout, look: Look, random: RandomStream): RunDraft[] {
+/** A single run narrower than this is no weave, mm of half width. */
+const LEAST_WEAVE = 5.4;
+/** Ripples of a weave against a stringer's. */
+const WEAVE_RIPPLE = { height: 1.6, fine: 0.2, evener: 0.25 };
+
+function weave(planning: Planning, half: number, random: RandomStream): RunDraft {
+  const { layout, style, place } = planning;
+  const { bead } = style;
+  const common = ripples(planning);
+  const isWeave = half > LEAST_WEAVE;
+  const exponent = isWeave
+    ? random.uniform(...bead.weaveExponent) + place.exponent.weave
+    : random.uniform(...bead.exponent) + place.exponent.stringer;
+  const wide = clamp((half - 4) / 4.5, 0, 1);
+  return {
+    ...common,
+    direction: layout.direction,
+    y: random.normal(0, 0.2),
+    halfWidth: half,
+    height: random.uniform(...bead.weave) * place.height.weave,
+    exponent,
+    exponentMinus: place.exponent.low,
+    exponentPlus: place.exponent.high,
+    tail: random.uniform(...style.ripple.tail) * mix(place.tail.stringer, place.tail.weave, wide),
+    tailPower: random.uniform(...style.ripple.tailPower) + 0.3 * wide,
+    pitch: common.pitch * place.pitch * mix(1, style.ripple.weavePitch, wide),
+    ripple: common.ripple * place.ripple * mix(1, WEAVE_RIPPLE.height, wide),
+    fine: common.fine * mix(1, WEAVE_RIPPLE.fine, wide),
+    evenness: Math.min(1, common.evenness + WEAVE_RIPPLE.evener * wide),
+    dwell: mix(place.dwell.stringer, place.dwell.weave, wide),
+    lean: place.lean,
+    lag: place.lag,
+    weave: isWeave,
+  };
+}
+
+function stringers(planning: Planning, half: number, count: number, random: RandomStream): RunDraft[] {
+  const { layout, style, place, hand } = planning;
+  const { bead } = style;
   const halfWidth = runHalfWidth(half, count);
   const outermost = half - halfWidth;
+  const common = ripples(planning);
   return Array.from({ length: count }, (_, n) => ({
+    ...common,
     direction: layout.direction,
-    y: mix(-outermost, outermost, n / (count - 1)) + random.normal(0, 0.12),
-    halfWidth: halfWidth * random.uniform(0.96, 1.05),
-    height: n === 0 ? random.uniform(1.7, 2.1) : random.uniform(0.95, 1.25) + (count === 2 ? 0.3 : 0),
-    exponent: random.uniform(1.85, 2.25),
-    tail: random.uniform(0.62, 0.95),
-    tailPower: random.uniform(1.7, 2.3),
-    pitch: look.ripplePitch,
-    ripple: look.rippleHeight,
-    coarse: 0.35,
-    smooth: 0.13,
+    y: mix(-outermost, outermost, n / (count - 1)) + random.normal(0, 0.12 * hand.tremble),
+    halfWidth: halfWidth * random.uniform(0.95, 1.06),
+    height:
+      place.height.stringer *
+      (n === 0 ? random.uniform(...bead.first) : random.uniform(...bead.next) + (count === 2 ? 0.3 : 0)),
+    exponent: random.uniform(...bead.exponent) + place.exponent.stringer,
+    exponentMinus: place.exponent.low,
+    exponentPlus: place.exponent.high,
+    tail: random.uniform(...style.ripple.tail) * place.tail.stringer,
+    tailPower: random.uniform(...style.ripple.tailPower),
+    pitch: common.pitch * place.pitch * random.uniform(0.94, 1.06),
+    ripple: common.ripple * place.ripple * random.uniform(0.9, 1.1),
+    dwell: place.dwell.stringer,
+    lean: place.lean,
+    lag: place.lag,
     weave: false,
   }));
 }
@@ -112,33 +199,38 @@ const WORN = { from: 0.1, to: 0.25 };
 const GAP_DEPTH = 1.9;
 /** Nearly upright root faces. */
 const ROOT_WALL = 14;
+/** Sharper creases than on a cap, share of the pitch; swelling of the toes, mm. */
+const ROOT_SMOOTH = 0.08;
+const ROOT_DWELL = 0.085;
 
-function planRoot(
-  joint: ButtJoint,
-  layout: FaceLayout,
-  look: Look,
-  grid: Grid,
-  random: RandomStream,
-  tacking: RandomStream,
-): FacePlan {
+function planRoot(planning: Planning, random: RandomStream, tacking: RandomStream): FacePlan {
+  const { joint, layout, grid, style, place, hand } = planning;
+  const { root } = style;
   const groove = joint.rootGap / 2 + random.uniform(WORN.from, WORN.to);
   const seed = random.seed();
+  const common = ripples(planning);
   const draft: RunDraft = {
+    ...common,
     direction: layout.direction,
     y: random.normal(0, 0.12),
-    halfWidth: Math.max(2.2, groove + layout.overlap),
-    height: random.uniform(0.8, 1.2),
-    exponent: random.uniform(2.3, 2.9),
-    tail: random.uniform(0.85, 1.15),
-    tailPower: random.uniform(1.08, 1.3),
-    pitch: look.ripplePitch * 1.35,
-    ripple: look.rippleHeight,
-    coarse: 0.6,
-    smooth: 0.1,
+    halfWidth: Math.max(root.narrowest, groove + layout.overlap),
+    height: random.uniform(...root.height) * place.root.height,
+    exponent: random.uniform(...root.exponent) + place.root.exponent,
+    exponentMinus: 0,
+    exponentPlus: 0,
+    tail: random.uniform(...root.tail),
+    tailPower: random.uniform(...root.tailPower),
+    pitch: common.pitch * root.pitch,
+    ripple: common.ripple * root.ripple,
+    coarse: root.coarse,
+    smooth: ROOT_SMOOTH,
+    dwell: ROOT_DWELL,
+    lean: 0,
+    lag: 0,
     weave: false,
   };
-  const run = draftRun(draft, grid, joint.length, random.child("run/0"));
-  followGap(run, grid, random.seed());
+  const run = draftRun(draft, hand, grid, joint.length, random.child("run/0"));
+  followGap(run, root.followsGap, place.root.least, grid, random.seed());
   layOverTacks(run, grid, tacksOf(joint, tacking));
   const fill = Float32Array.from(
     { length: grid.columns },
@@ -147,16 +239,14 @@ function planRoot(
   return { groove, wallSlope: ROOT_WALL, fill, runs: [run] };
 }
 
-const LEAST_ROOT_HEIGHT = 0.5;
-
 /** The root bead goes where the gap goes: wider and flatter where it opens, to one side where an edge stands out. */
-function followGap(run: RunPlan, grid: Grid, seed: number): void {
+function followGap(run: RunPlan, share: number, least: number, grid: Grid, seed: number): void {
   for (let i = 0; i < grid.columns; i++) {
     const x = columnX(grid, i);
-    const gap = gradient1(x / 29, seed) + 0.5 * gradient1(x / 11, seed + 1);
-    run.centre[i] += 0.3 * gradient1(x / 37, seed + 2) + 0.16 * gradient1(x / 8, seed + 3);
+    const gap = share * (gradient1(x / 29, seed) + 0.5 * gradient1(x / 11, seed + 1));
+    run.centre[i] += share * (0.3 * gradient1(x / 37, seed + 2) + 0.16 * gradient1(x / 8, seed + 3));
     run.halfWidth[i] *= 1 + 0.075 * gap;
-    run.height[i] = Math.max(LEAST_ROOT_HEIGHT, run.height[i] * (1 - 0.1 * gap));
+    run.height[i] = Math.max(least, run.height[i] * (1 - 0.1 * gap));
   }
 }
 

@@ -39,6 +39,9 @@ export interface CraterDish {
   readonly turn: number;
 }
 
+/** Length of a run's rounded front as a share of its half width: a weave ends blunt, at one side of its last swing. */
+const FRONT_RADIUS = [0.75, 0.95] as const;
+const WEAVE_FRONT = { radius: [0.36, 0.56], bluntness: 3.2, aside: 0.32 } as const;
 /** Narrower than this the rounded end of a bead is nothing, mm. */
 const LEAST_HALF = 0.15;
 /** The plate is felt for a little outside the toe. */
@@ -48,6 +51,8 @@ const BRIDGED = { root: 1.5, stringer: 2.3, weave: 3.2 };
 const WIDEST_ROOT = 3.6;
 /** A bead's end does not follow a drop deeper than this, mm. */
 const DEEPEST_DROP = 2.5;
+
+const frontRadii = (run: RunPlan): readonly [number, number] => (run.weave ? WEAVE_FRONT.radius : FRONT_RADIUS);
 
 /** Works out the pool of one electrode length on top of the heights that are there now. */
 export function formPool(field: Field, run: RunPlan, segment: Segment, random: RandomStream): Pool {
@@ -59,7 +64,7 @@ export function formPool(field: Field, run: RunPlan, segment: Segment, random: R
   const atFront = nearestColumn(grid, direction * front);
   const atStart = nearestColumn(grid, direction * start);
   const frontHalf = run.halfWidth[atFront];
-  const frontRadius = frontHalf * random.uniform(0.75, 0.95);
+  const frontRadius = frontHalf * random.uniform(...frontRadii(run));
   const ownRear = (run.halfWidth[atStart] + segment.widen) * random.uniform(0.7, 0.95);
   const pool = {
     direction,
@@ -124,10 +129,13 @@ function formColumn(pool: Forming, run: RunPlan, segment: Segment, i: number, x:
   const gone = Math.max(0, travel - pool.start);
   let narrow = 1;
   let low = 1;
+  let aside = 0;
   if (travel > pool.front) {
+    const beyond = (travel - pool.front) / pool.frontRadius;
     const left = remaining(travel - pool.front, pool.frontRadius);
-    narrow = Math.sqrt(left);
+    narrow = run.weave ? (1 - beyond ** WEAVE_FRONT.bluntness) ** (1 / WEAVE_FRONT.bluntness) : Math.sqrt(left);
     low = left ** 0.9;
+    if (run.weave) aside = (seed % 2 === 0 ? 1 : -1) * WEAVE_FRONT.aside * beyond ** 2 * run.halfWidth[i];
   } else if (travel < pool.start) {
     const left = remaining(pool.start - travel, pool.rearRadius);
     narrow = Math.sqrt(left);
@@ -135,13 +143,14 @@ function formColumn(pool: Forming, run: RunPlan, segment: Segment, i: number, x:
   }
   const half = (run.halfWidth[i] + segment.widen * Math.exp(-gone / 10)) * narrow;
   if (half < LEAST_HALF) return false;
+  const crown = run.lean * half;
   pool.half[i] = half;
-  pool.centre[i] = run.centre[i] + segment.shift * Math.exp(-gone / 14);
-  pool.minus[i] = Math.max(LEAST_HALF, half + narrow * run.raggedMinus[i] * raggedness(x, seed));
-  pool.plus[i] = Math.max(LEAST_HALF, half + narrow * run.raggedPlus[i] * raggedness(x, seed + 10));
+  pool.centre[i] = run.centre[i] + segment.shift * Math.exp(-gone / 14) + aside + crown;
+  pool.minus[i] = Math.max(LEAST_HALF, half + crown + narrow * run.raggedMinus[i] * raggedness(x, seed));
+  pool.plus[i] = Math.max(LEAST_HALF, half - crown + narrow * run.raggedPlus[i] * raggedness(x, seed + 10));
   const hump = segment.hump * Math.exp(-((Math.max(0, gone - 1) / segment.humpLength) ** 2));
   pool.height[i] = (run.height[i] + hump) * low;
-  pool.tilt[i] = 0.16 * gradient1(x / 17, seed + 20) + 0.1 * gradient1(x / 5, seed + 21);
+  pool.tilt[i] = run.lag + 0.16 * gradient1(x / 17, seed + 20) + 0.1 * gradient1(x / 5, seed + 21);
   return true;
 }
 

@@ -4,12 +4,58 @@ import { gradient1 } from "../../surface";
 
 /** Distance between two values of a table, mm of travel. */
 const STEP = 0.02;
-/** Tightest and widest ripple as a share of the mean pitch; on a weave tight bursts would look like cloth. */
-const TIGHTEST = { stringer: 0.34, weave: 0.52 };
-const WIDEST = 2.6;
-const MISSING = 0.14;
-const STRONG = 0.04;
-const MERGED = 0.26;
+/** What irregular and what even ripples are like; a train lies between the two. */
+interface Irregularity {
+  /** Tightest and widest ripple as a share of the mean pitch. */
+  readonly tightest: number;
+  readonly widest: number;
+  /** Scatter of single lengths and heights (of their logarithms), of the level of a ripple, of its crest. */
+  readonly length: number;
+  readonly height: number;
+  readonly level: number;
+  /** Slow drift of the pitch from ripple to ripple, its waves along the run, and how often the pace jumps. */
+  readonly drift: number;
+  readonly slow: number;
+  readonly jumps: number;
+  /** Shares of ripples nearly missing, standing out, and grown together. */
+  readonly missing: number;
+  readonly strong: number;
+  readonly merged: number;
+}
+
+const NERVOUS: Irregularity = {
+  tightest: 0.34,
+  widest: 2.6,
+  length: 0.26,
+  height: 0.34,
+  level: 0.37,
+  drift: 0.1,
+  slow: 1.05,
+  jumps: 0.033,
+  missing: 0.15,
+  strong: 0.045,
+  merged: 0.28,
+};
+const COINS: Irregularity = {
+  tightest: 0.72,
+  widest: 1.5,
+  length: 0.08,
+  height: 0.14,
+  level: 0.14,
+  drift: 0.03,
+  slow: 0.4,
+  jumps: 0.004,
+  missing: 0.01,
+  strong: 0.012,
+  merged: 0.03,
+};
+
+function irregularityOf(evenness: number): Irregularity {
+  const keys = Object.keys(NERVOUS) as (keyof Irregularity)[];
+  return Object.fromEntries(
+    keys.map((key) => [key, mix(NERVOUS[key], COINS[key], evenness)]),
+  ) as unknown as Irregularity;
+}
 
 /** What a ripple train is drawn from, mm. */
 export interface RippleStyle {
@@ -18,7 +64,8 @@ export interface RippleStyle {
   readonly coarse: number;
   /** Rounding of crests and creases, as a share of the pitch. */
   readonly smooth: number;
-  readonly weave: boolean;
+  /** 0 irregular .. 1 like stacked coins. */
+  readonly evenness: number;
 }
 
 /**
@@ -55,8 +102,9 @@ interface Ripple {
 export function drawRippleTrain(random: RandomStream, from: number, to: number, style: RippleStyle): RippleTrain {
   const size = Math.ceil((to - from) / STEP) + 4;
   const seed = random.seed();
-  const ripples = drawRipples(random.child("ripples"), from, to, style, seed);
-  const forked = mergeSome(random.child("forks"), ripples);
+  const irregular = irregularityOf(style.evenness);
+  const ripples = drawRipples(random.child("ripples"), from, to, style.pitch, irregular, seed);
+  const forked = mergeSome(random.child("forks"), ripples, irregular);
   const height = tableOf(ripples, size, from);
   const forkedHeight = tableOf(forked, size, from);
   addHandWaves([height, forkedHeight], from, style.coarse, seed);
@@ -88,26 +136,31 @@ export function valueAt(table: Float32Array, place: number): number {
   return table[i] + (place - i) * (table[i + 1] - table[i]);
 }
 
-function drawRipples(random: RandomStream, from: number, to: number, style: RippleStyle, seed: number): Ripple[] {
-  const { pitch } = style;
-  const tightest = style.weave ? TIGHTEST.weave : TIGHTEST.stringer;
+function drawRipples(
+  random: RandomStream,
+  from: number,
+  to: number,
+  pitch: number,
+  irregular: Irregularity,
+  seed: number,
+): Ripple[] {
   const ripples: Ripple[] = [];
   let drift = 0;
   let burst = 1;
   for (let u = from; u < to; ) {
-    drift = drift * 0.93 + random.normal(0, 0.09);
-    if (random.chance(0.03)) burst = random.uniform(0.65, 1.5);
+    drift = drift * 0.93 + random.normal(0, irregular.drift);
+    if (random.chance(irregular.jumps)) burst = random.uniform(0.65, 1.5);
     else burst += (1 - burst) * 0.12;
-    const slow = 1 + 0.22 * gradient1(u / 9, seed + 1) + 0.12 * gradient1(u / 3.1, seed + 2);
-    const wanted = pitch * slow * burst * Math.exp(drift) * random.logNormal(1, 0.24);
-    const length = clamp(wanted, tightest * pitch, WIDEST * pitch);
-    const amplitude = drawAmplitude(random, length / pitch);
+    const slow = 1 + irregular.slow * (0.22 * gradient1(u / 9, seed + 1) + 0.12 * gradient1(u / 3.1, seed + 2));
+    const wanted = pitch * slow * burst * Math.exp(drift) * random.logNormal(1, irregular.length);
+    const length = clamp(wanted, irregular.tightest * pitch, irregular.widest * pitch);
+    const amplitude = drawAmplitude(random, length / pitch, irregular);
     ripples.push({
       from: u,
       length,
       amplitude,
       crest: random.uniform(0.42, 0.68),
-      level: random.normal(0, 0.35) * amplitude,
+      level: random.normal(0, irregular.level) * amplitude,
       tint: random.normal(0, 1),
       reach: random.normal(0, 1),
     });
@@ -117,25 +170,33 @@ function drawRipples(random: RandomStream, from: number, to: number, style: Ripp
 }
 
 /** Long ripples are high ones; some are nearly missing, few stand out. */
-function drawAmplitude(random: RandomStream, relativeLength: number): number {
-  const usual = relativeLength ** 0.8 * random.logNormal(1, 0.32);
+function drawAmplitude(random: RandomStream, relativeLength: number, irregular: Irregularity): number {
+  const usual = relativeLength ** 0.8 * random.logNormal(1, irregular.height);
   const luck = random.uniform(0, 1);
-  return Math.min(2.4, luck < MISSING ? 0.25 * usual : luck > 1 - STRONG ? 1.6 * usual : usual);
+  return Math.min(2.4, luck < irregular.missing ? 0.25 * usual : luck > 1 - irregular.strong ? 1.6 * usual : usual);
 }
 
-function mergeSome(random: RandomStream, ripples: readonly Ripple[]): Ripple[] {
+function mergeSome(random: RandomStream, ripples: readonly Ripple[], irregular: Irregularity): Ripple[] {
   const merged: Ripple[] = [];
   for (let n = 0; n < ripples.length; n++) {
     let { length, amplitude } = ripples[n];
     const { from, crest, level, tint, reach } = ripples[n];
     const next = ripples[n + 1];
-    if (next && random.chance(MERGED)) {
+    if (next && random.chance(irregular.merged)) {
       length += next.length;
       amplitude = 0.6 * (amplitude + next.amplitude);
       n++;
     }
-    amplitude *= random.logNormal(1, 0.3);
-    merged.push({ from, length, amplitude, crest, level: level + random.normal(0, 0.25), tint, reach });
+    amplitude *= random.logNormal(1, 0.9 * irregular.height);
+    merged.push({
+      from,
+      length,
+      amplitude,
+      crest,
+      level: level + random.normal(0, 0.7 * irregular.level),
+      tint,
+      reach,
+    });
   }
   return merged;
 }

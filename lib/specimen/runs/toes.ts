@@ -2,6 +2,8 @@ import { clamp, ease } from "../../math";
 import { columnX, gradient1, nearestRow } from "../../surface";
 import type { FaceWork } from "../work";
 import { outerRun } from "./edit";
+import { POSITION_STYLES } from "./position-style";
+import { PROCESS_STYLES } from "./process-style";
 
 /** Outer toes of the whole weld from the edges of its runs; NaN where no run is. */
 export function findToes(work: FaceWork): void {
@@ -22,12 +24,15 @@ function keep(toe: Float32Array, edges: Float32Array, outer: (a: number, b: numb
 export function toeSharpness(work: FaceWork): { minus: Float32Array; plus: Float32Array } {
   const { grid } = work.strip;
   const seed = work.random.child("toes").seed();
-  const along = (side: number) =>
+  const usual = PROCESS_STYLES[work.joint.process].bead.toeSharpness;
+  const { low, high } = POSITION_STYLES[work.joint.position].sharpness;
+  const along = (side: number, mean: number) =>
     Float32Array.from({ length: grid.columns }, (_, i) => {
       const x = columnX(grid, i);
-      return clamp(0.42 + 0.75 * gradient1(x / 14, seed + side) + 0.45 * gradient1(x / 4.2, seed + 5 + side), 0, 1);
+      const changing = 0.95 * gradient1(x / 17, seed + side) + 0.6 * gradient1(x / 5.3, seed + 5 + side);
+      return clamp(mean + changing, 0, 1);
     });
-  return { minus: along(0), plus: along(1) };
+  return { minus: along(0, usual + low), plus: along(1, usual + high) };
 }
 
 /** Half width of the box mean that makes the fillet of a blended toe, and how far it reaches; mm. */

@@ -7,12 +7,8 @@ export const WELD_TONES = {
   bright: linear("#b6b2aa"),
   oxide: linear("#3b3937"),
   oxidePale: linear("#4a4744"),
-  skin: linear("#4b4946"),
-  skinPale: linear("#5d564e"),
-  dull: linear("#3a3a3c"),
-  dullPale: linear("#4a443e"),
   slag: linear("#1c1815"),
-  slagPale: linear("#2c241c"),
   blue: linear("#434d62"),
+  rust: linear("#74482c"),
   brown: linear("#584a3c"),
 } as const satisfies Record<string, Colour>;

@@ -2,6 +2,8 @@ import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
 import { boxBlur, columnX, type Grid } from "../../surface";
 import type { RunPlan, Segment } from "../plan";
+import type { Hand } from "./draft-run";
+import type { StopHabit } from "./process-style";
 
 /** Where the electrodes of one run ended, mm from the datum, in order of place. */
 export interface RunStops {
@@ -16,19 +18,29 @@ export interface RunStops {
  * wider and flatter metal as an electrode burns down, a drift over the length, one or two changes of arc length.
  * Everything stays acceptable.
  */
-export function tellStory(run: RunPlan, stops: RunStops, grid: Grid, length: number, random: RandomStream): void {
-  run.segments = electrodeLengths(run, stops, grid, random.child("lengths"));
-  burnDown(run, stops, grid, length, random.child("burn"));
+export function tellStory(run: RunPlan, stops: RunStops, telling: Telling, random: RandomStream): void {
+  run.segments = electrodeLengths(run, stops, telling, random.child("lengths"));
+  burnDown(run, stops, telling, random.child("burn"));
 }
 
-function electrodeLengths(run: RunPlan, stops: RunStops, grid: Grid, random: RandomStream): Segment[] {
+/** Who welds what how: the joint's length in mm, the process's habits, the hand. */
+export interface Telling {
+  readonly grid: Grid;
+  readonly length: number;
+  readonly habit: StopHabit;
+  readonly hand: Hand;
+}
+
+function electrodeLengths(run: RunPlan, stops: RunStops, { grid, habit }: Telling, random: RandomStream): Segment[] {
   const marks = [stops.from, ...stops.stops, stops.to];
   const halfWidth = run.halfWidth[grid.columns >> 1];
   const segments: Segment[] = [];
   for (let n = 0; n + 1 < marks.length; n++) {
     const isFirst = run.direction > 0 ? n === 0 : n + 2 === marks.length;
     const between = { a: marks[n], b: marks[n + 1] };
-    segments.push(isFirst ? firstStart(between, halfWidth, random) : ordinaryRestart(run, between, halfWidth, random));
+    segments.push(
+      isFirst ? firstStart(between, habit, halfWidth, random) : ordinaryRestart(run, between, habit, halfWidth, random),
+    );
   }
   return run.direction > 0 ? segments : segments.reverse();
 }
@@ -38,12 +50,12 @@ interface Between {
   readonly b: number;
 }
 
-function firstStart(between: Between, halfWidth: number, random: RandomStream): Segment {
+function firstStart(between: Between, habit: StopHabit, halfWidth: number, random: RandomStream): Segment {
   return {
     ...between,
-    hump: random.uniform(0.1, 0.3),
+    hump: 0.65 * random.uniform(...habit.hump),
     humpLength: random.uniform(4, 7),
-    crater: random.uniform(0.3, 0.65),
+    crater: random.uniform(...habit.crater),
     shift: 0,
     widen: -0.08 * halfWidth * random.uniform(0.25, 1),
     wetting: 0,
@@ -55,19 +67,25 @@ function firstStart(between: Between, halfWidth: number, random: RandomStream): 
 /** A narrow root bead takes smaller humps. */
 const humpScale = (halfWidth: number): number => clamp(halfWidth / 4.5, 0.6, 1.1);
 
-function ordinaryRestart(run: RunPlan, between: Between, halfWidth: number, random: RandomStream): Segment {
+function ordinaryRestart(
+  run: RunPlan,
+  between: Between,
+  habit: StopHabit,
+  halfWidth: number,
+  random: RandomStream,
+): Segment {
   // begun ahead and drawn back, so that the old crater is filled
   const overlap = halfWidth * random.uniform(0.45, 0.95) + random.uniform(0, 1.5);
   const scale = humpScale(halfWidth);
   return {
     a: between.a - (run.direction > 0 ? overlap : 0),
     b: between.b + (run.direction > 0 ? 0 : overlap),
-    hump: random.uniform(0.18, 0.42) * scale,
+    hump: random.uniform(...habit.hump) * scale,
     humpLength: random.uniform(4, 7),
-    crater: random.uniform(0.3, 0.65) * scale,
+    crater: random.uniform(...habit.crater) * scale,
     shift: random.normal(0, 0.2) * scale,
     widen: random.uniform(0, 0.3) * scale,
-    wetting: random.uniform(1, 2.2),
+    wetting: random.uniform(...habit.wetting),
     rearRadius: Math.min(4.2, halfWidth * random.uniform(0.55, 0.85)),
     lapSeed: random.seed(),
     pitchFactor: random.uniform(0.84, 1.18),
@@ -82,11 +100,13 @@ interface ArcChange {
   readonly strength: number;
 }
 
-function burnDown(run: RunPlan, stops: RunStops, grid: Grid, length: number, random: RandomStream): void {
-  const widthDrift = random.normal(0, 0.03);
-  const heightDrift = random.normal(0, 0.04);
-  const widening = random.uniform(0.03, 0.09);
-  const changes: ArcChange[] = Array.from({ length: 1 + random.integer(2) }, () => ({
+function burnDown(run: RunPlan, stops: RunStops, telling: Telling, random: RandomStream): void {
+  const { grid, length, habit, hand } = telling;
+  const widthDrift = random.normal(0, 0.03) * hand.tremble;
+  const heightDrift = random.normal(0, 0.04) * hand.tremble;
+  const widening = random.uniform(...habit.burning);
+  const count = Math.round(hand.tremble * random.uniform(0.7, 2));
+  const changes: ArcChange[] = Array.from({ length: count }, () => ({
     x: random.uniform(0.1, 0.9) * length,
     reach: random.uniform(7, 14),
     strength: random.chance(0.6) ? 1 : -0.7,
@@ -97,9 +117,9 @@ function burnDown(run: RunPlan, stops: RunStops, grid: Grid, length: number, ran
     const drift = (2 * x) / length - 1;
     const arc = changes.reduce((sum, c) => sum + c.strength * Math.exp(-(((x - c.x) / c.reach) ** 2)), 0);
     run.halfWidth[i] *= 1 + widening * (burnt[i] - 0.45) + widthDrift * drift + 0.06 * arc;
-    run.height[i] *= 1 + heightDrift * drift - 0.1 * (burnt[i] - 0.45) - 0.1 * arc;
+    run.height[i] *= 1 + heightDrift * drift - 1.6 * widening * (burnt[i] - 0.45) - 0.1 * arc;
     run.ripple[i] *= 1 + 0.3 * arc;
-    run.tail[i] *= 1 + 0.18 * (burnt[i] - 0.4);
+    run.tail[i] *= 1 + 3 * widening * (burnt[i] - 0.4);
   }
 }
 

@@ -24,6 +24,12 @@ const runAt = (centre: number, halfWidth: number): RunPlan => ({
   pitch: 1,
   coarse: 0.3,
   smooth: 0.1,
+  evenness: 0,
+  fine: 0.2,
+  bend: 1,
+  dwell: 0.085,
+  lean: 0,
+  lag: 0,
   weave: false,
   segments: [],
 });
