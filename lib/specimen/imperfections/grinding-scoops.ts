@@ -18,37 +18,116 @@ export interface Scoop {
   readonly phase: number;
 }
 
+/** With what a place was ground, and how hard. Widths and lengths against what is asked. */
+interface Tool {
+  /** Touches: the first, deepest one, and how many others. */
+  readonly first: { readonly length: number; readonly width: number };
+  readonly others: readonly [number, number];
+  readonly width: readonly [number, number];
+  readonly length: readonly [number, number];
+  /** How far others lie to the side, and how their directions differ, radians. */
+  readonly aside: number;
+  readonly fanned: number;
+  /** Height of the scratches, mm, their wavelength against the usual, chatter across the stroke, burr at the edge, mm. */
+  readonly scratch: number;
+  readonly coarse: number;
+  readonly chatter: number;
+  readonly burr: number;
+  /** Metal: lightness and roughness. */
+  readonly light: number;
+  readonly rough: number;
+}
+
+const TOOLS: Readonly<Record<"disc" | "edge" | "flap" | "burr", Tool>> = {
+  disc: {
+    first: { length: 1.12, width: 0.55 },
+    others: [3, 5],
+    width: [0.42, 0.66],
+    length: [0.5, 0.85],
+    aside: 0.32,
+    fanned: 0.05,
+    scratch: 0.014,
+    coarse: 1,
+    chatter: 0,
+    burr: 0.045,
+    light: 0.82,
+    rough: 0.36,
+  },
+  edge: {
+    first: { length: 1.14, width: 0.42 },
+    others: [1, 3],
+    width: [0.24, 0.4],
+    length: [0.35, 0.7],
+    aside: 0.16,
+    fanned: 0.1,
+    scratch: 0.018,
+    coarse: 1.2,
+    chatter: 0.02,
+    burr: 0.08,
+    light: 0.8,
+    rough: 0.38,
+  },
+  flap: {
+    first: { length: 1.1, width: 0.95 },
+    others: [1, 3],
+    width: [0.7, 1],
+    length: [0.5, 0.9],
+    aside: 0.2,
+    fanned: 0.12,
+    scratch: 0.007,
+    coarse: 0.85,
+    chatter: 0,
+    burr: 0.012,
+    light: 0.9,
+    rough: 0.33,
+  },
+  burr: {
+    first: { length: 1.1, width: 0.48 },
+    others: [4, 7],
+    width: [0.3, 0.5],
+    length: [0.3, 0.7],
+    aside: 0.3,
+    fanned: 0.16,
+    scratch: 0.006,
+    coarse: 1.1,
+    chatter: 0.035,
+    burr: 0.03,
+    light: 0.86,
+    rough: 0.34,
+  },
+};
+
 export interface GrindingMark {
   readonly scoops: readonly Scoop[];
   /** Radius of the disc's arc. */
   readonly radius: number;
+  readonly tool: Tool;
   readonly seed: number;
 }
 
-/** Four to six touches that overlap; the first is the deepest. */
+/** Touches of one tool that overlap: grinding disc, its edge, flap disc or rotary burr; the first is the deepest. */
 export function drawScoops(random: RandomStream, length: number, width: number, depth: number): GrindingMark {
+  const tool = TOOLS[random.pick(["disc", "disc", "edge", "flap", "burr"] as const)];
   const heading = random.uniform(-0.24, 0.24);
-  const count = 4 + random.integer(3);
+  const count = 1 + tool.others[0] + random.integer(tool.others[1] - tool.others[0] + 1);
+  const lightly = random.uniform(0.2, 0.5);
   const scoops = Array.from({ length: count }, (_, n) => {
     const isFirst = n === 0;
     return {
-      x: isFirst ? 0 : random.normal(0, 0.12) * length,
-      y: isFirst ? 0 : width * random.uniform(-0.32, 0.32),
-      length: isFirst ? 1.12 * length : length * random.uniform(0.5, 0.85),
-      width: width * random.uniform(0.42, 0.66),
-      turn: heading + random.normal(0, 0.05),
-      depth: depth * (isFirst ? 1 : random.uniform(0.35, 0.85)),
+      x: isFirst ? 0 : random.normal(0, 0.14) * length,
+      y: isFirst ? 0 : width * random.uniform(-tool.aside, tool.aside),
+      length: isFirst ? tool.first.length * length : length * random.uniform(...tool.length),
+      width: width * (isFirst ? tool.first.width * random.uniform(0.85, 1.15) : random.uniform(...tool.width)),
+      turn: heading + random.normal(0, tool.fanned),
+      depth: depth * (isFirst ? 1 : random.uniform(lightly, 0.85)),
       phase: random.uniform(0, 300),
     };
   });
-  return { scoops, radius: random.uniform(55, 90), seed: random.seed() };
+  return { scoops, radius: random.uniform(55, 90), tool, seed: random.seed() };
 }
 
 /** How strongly a pixel was ground, the lightness of its scratch, and the scratch's direction. */
 type ScoopTrace = Map<number, [share: number, scratch: number, angle: number]>;
-
-const SCRATCH = 0.014;
-const BURR = 0.045;
 
 function cutScoop(
   field: Field,
@@ -59,7 +138,7 @@ function cutScoop(
   plate: Plane,
   trace: ScoopTrace,
 ) {
-  const { seed, radius } = mark;
+  const { seed, radius, tool } = mark;
   const cx = x0 + scoop.x;
   const cy = y0 + scoop.y;
   const c = Math.cos(scoop.turn);
@@ -75,7 +154,10 @@ function cutScoop(
     if (Math.abs(u) > 1.5 || Math.abs(v) > 1.3 || field.bead[k] > 0.3) return;
     const line = across + scoop.phase;
     const wander = gradient2(along / 11, line / 0.5, seed + 4);
-    const scratch = 0.6 * gradient1(line / 0.5, seed + 1) + 0.5 * gradient1(line / 1, seed + 2) + 0.5 * wander;
+    const scratch =
+      0.6 * gradient1(line / (0.5 * tool.coarse), seed + 1) +
+      0.5 * gradient1(line / tool.coarse, seed + 2) +
+      0.5 * wander;
     const reach = 1 + 0.2 * gradient1(line / 0.9, seed + 6) + 0.16 * Math.sign(u) * gradient1(line / 1.9, seed + 7);
     const outward = Math.abs(u) / reach;
     const sideways = Math.abs(v);
@@ -84,8 +166,10 @@ function cutScoop(
     const cup =
       Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 0.9;
     const wanted = plate(x, y) - scoop.depth * cup;
-    field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.3) + SCRATCH * scratch * share;
-    if (v > 0) field.z[k] += BURR * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
+    field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.3) + tool.scratch * scratch * share;
+    if (tool.chatter > 0) field.z[k] += tool.chatter * gradient2(along / 0.8, across / 2.6, seed + 8) * share;
+    if (v > 0)
+      field.z[k] += tool.burr * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
     field.clean[k] = Math.max(field.clean[k], share);
     const old = trace.get(k);
     if (!old || share >= 0.8 * old[0])
@@ -103,11 +187,12 @@ export function cutScoops(field: Field, mark: GrindingMark, x: number, y: number
 /** Bright metal with its own scratches; where the disc pressed hardest a breath of straw. */
 export function paintScoops(field: Field, mark: GrindingMark, trace: ScoopTrace): void {
   const { columns } = field.grid;
+  const { light: lightness, rough } = mark.tool;
   for (const [k, [share, scratch, angle]] of trace) {
     const i = k % columns;
     const j = (k - i) / columns;
-    const light = 0.82 + 0.2 * scratch;
-    mixMaterial(field, k, scaled(TONES.cutMetal, light), 0.36, 0.8, 0.9 * share);
+    const light = lightness + 0.2 * scratch;
+    mixMaterial(field, k, scaled(TONES.cutMetal, light), rough, 0.8, 0.9 * share);
     const warm = ease(0.25, 0.7, gradient2(i / 60, j / 26, mark.seed + 9)) * ease(0.6, 1, share);
     mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.16 * warm);
     const kept = field.brush[k];

@@ -1,9 +1,10 @@
 import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import { placeGlobule } from "../plate";
 import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
-import { drawArc, type Spot, spotDistance } from "./arc-spots";
+import { drawArc, type Spot, spotDistance, type Touch } from "./arc-spots";
 import { besideWeld } from "./beside-weld";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredDepression } from "./measured-mark";
@@ -42,10 +43,35 @@ interface Heated {
   readonly radius: number;
   readonly x: number;
   readonly y: number;
+  /** From the spot's middle. */
+  readonly dx: number;
+  readonly dy: number;
 }
 
 /** Heat reaches this many radii, of a radius of at most `widest` mm. */
 const HEAT = { reach: 6, widest: 1.4 };
+
+/** How the oxide round one arc came out: no two touches last equally long. */
+interface Halo {
+  /** Strength, about 0.25..1.1, and how far it reaches, 1 usual. */
+  readonly strength: number;
+  readonly spread: number;
+  readonly soot: number;
+  /** Where the plume drifted, in radii. */
+  readonly driftX: number;
+  readonly driftY: number;
+}
+
+function drawHalo(random: RandomStream, touch: Touch): Halo {
+  const brief = touch === "pool" || touch === "pit" ? 1 : 0.6;
+  return {
+    strength: brief * random.uniform(0.25, 1.1),
+    spread: random.uniform(0.6, 1.25),
+    soot: random.uniform(0.2, 1),
+    driftX: random.normal(0, 0.35),
+    driftY: random.normal(0, 0.35),
+  };
+}
 
 /** Pixels near the spots, each with its distance from the nearest one: 1 at its edge. */
 function heatedPixels(field: Field, spots: readonly Spot[], seed: number): Map<number, Heated> {
@@ -57,23 +83,32 @@ function heatedPixels(field: Field, spots: readonly Spot[], seed: number): Map<n
       const distance = raw < 1 ? raw : 1 + (raw - 1) / narrowed;
       const old = heated.get(k);
       if (distance < HEAT.reach && (!old || distance < old.distance))
-        heated.set(k, { distance, radius: spot.radius, x, y });
+        heated.set(k, { distance, radius: spot.radius, x, y, dx: x - spot.x, dy: y - spot.y });
     });
   }
   return heated;
 }
 
 /** Bright melted middle, dull oxide at its edge, then brown, straw and a breath of blue: weak and patchy. */
-function paintHeat(field: Field, spots: readonly Spot[], seed: number): void {
-  for (const [k, { distance, radius, x, y }] of heatedPixels(field, spots, seed)) {
+function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Halo): void {
+  const { strength, spread, driftX, driftY } = halo;
+  for (const [k, { distance, radius, x, y, dx, dy }] of heatedPixels(field, spots, seed)) {
     const patch = gradient2(x / 2.2, y / 2.2, seed + 7);
     const fine = gradient2(x / 0.6, y / 0.6, seed + 8);
     const reach = Math.min(1, radius / 0.8);
-    const d = distance + 0.5 * patch + 0.18 * fine;
-    mixColour(field, k, TONES.straw, 0.28 * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
-    mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.42 * reach * ease(3.4, 2.4, d) * ease(1.3, 2, d));
-    mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.62 * ease(2.4, 1.3, d));
-    mixMaterial(field, k, TONES.soot, 0.6, 0.1, 0.6 * ease(1.5, 1.12, distance) * clamp(0.6 + fine, 0.1, 1));
+    const drifted = distance > 1 ? -(driftX * dx + driftY * dy) / (radius * distance) : 0;
+    const d = 1 + (distance - 1) / spread + drifted + 0.5 * patch + 0.18 * fine;
+    mixColour(field, k, TONES.straw, 0.28 * strength * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
+    mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.42 * strength * reach * ease(3.4, 2.4, d) * ease(1.3, 2, d));
+    mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.62 * strength * ease(2.4, 1.3, d));
+    mixMaterial(
+      field,
+      k,
+      TONES.soot,
+      0.6,
+      0.1,
+      0.6 * halo.soot * ease(1.5, 1.12, distance) * clamp(0.6 + fine, 0.1, 1),
+    );
     if (distance < 1.02) {
       const bright = ease(1.02, 0.85, distance) * clamp(0.7 + 0.5 * patch + 0.5 * fine, 0.15, 1);
       mixMaterial(field, k, scaled(TONES.meltedMetal, 1.1), 0.3, 0.75, 0.8 * bright);
@@ -83,14 +118,15 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number): void {
 }
 
 /**
- * An arc struck on the plate beside the weld: melted pits from `x` over `length` mm, `severity` mm deep (0.2 to 0.6), with
- * a trail, blowholes, a few globules and an oxide ring. Truth: from the first to the last place that lies 0.08 mm or
+ * An arc struck on the plate beside the weld: a burnt pool, a skid, a single pit or a string of them from `x` over `length`
+ * mm, `severity` mm deep (0.15 to 0.6), with blowholes, globules and oxide as it happened. Truth: from the first to the last place that lies 0.08 mm or
  * more below the plane of the plate round it; width across likewise; no size.
  */
 export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Feature => {
   const length = Math.max(3, request.length);
   const depth = request.severity > 0 ? request.severity : 0.35;
   const drawn = drawArc(random.child("spots"), length, depth);
+  const halo = drawHalo(random.child("halo"), drawn.touch);
   const middle = request.x + length / 2;
   let spots: readonly Spot[] = [];
   const holes: { hole: GasHole; trace: HoleTrace }[] = [];
@@ -102,8 +138,10 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       spots = drawn.spots.map((s) => ({ ...s, x: s.x + middle, y: s.y + across }));
       for (const spot of spots) meltSpot(work.strip, spot, drawn.seed);
       const blowholes = random.child("blowholes");
-      for (let n = 0; n < 3; n++) {
-        const spot = spots[n % 2];
+      const gassy = spots.filter((spot) => spot.radius > 0.5);
+      const count = gassy.length > 0 ? blowholes.integer(4) : 0;
+      for (let n = 0; n < count; n++) {
+        const spot = gassy[n % Math.min(2, gassy.length)];
         const angle = blowholes.uniform(0, 6.28);
         const away = blowholes.uniform(0, 0.65) * spot.radius;
         const x = spot.x + away * Math.cos(angle);
@@ -113,10 +151,10 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       }
     },
     paint(work) {
-      for (const field of [work.strip, ...work.sides]) paintHeat(field, spots, drawn.seed);
+      for (const field of [work.strip, ...work.sides]) paintHeat(field, spots, drawn.seed, halo);
       for (const { hole, trace: cut } of holes) paintGasHole(work.strip, hole, cut);
       const globules = random.child("globules");
-      const count = 6 + globules.integer(6);
+      const count = globules.integer(drawn.touch === "pool" ? 11 : 5);
       for (let n = 0; n < count; n++) {
         const angle = globules.uniform(0, 6.28);
         const away = length * Math.abs(globules.normal(0.4, 0.3));

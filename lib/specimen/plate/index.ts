@@ -1,6 +1,6 @@
 export { tackPlaces } from "./dressing";
 export { finishPlate } from "./finish-plate";
-export { type GlobulePlace, placeGlobule } from "./globule";
+export { type GlobulePlace, type Landing, placeGlobule } from "./globule";
 export { grindBand } from "./ground-band";
 export { paintHeat } from "./heat";
 export { layParentPlate } from "./parent-plate";
