@@ -1,0 +1,115 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, gradient2 } from "../../surface";
+import { mixMaterial } from "../field";
+import { between } from "../imperfections/tones";
+import { runIndex, visibleRun } from "../imperfections/visible-run";
+import type { FaceWork, Feature, FeatureBuilder } from "../work";
+import { clutterFrom, emptyFootprint, type Footprint, leaveTrace } from "./footprint";
+import { grainOf } from "./grain";
+import { CLUTTER_TONES as TONES } from "./tones";
+
+/** One island of glass; lengths in mm. */
+interface Island {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly stretch: number;
+  readonly turn: number;
+  readonly thick: number;
+  /** How clear it is: 0 nearly black, 1 amber. */
+  readonly clear: number;
+  /** Share that has chipped off again. */
+  readonly chipped: number;
+  readonly seed: number;
+}
+
+/** Islands swim to the middle of the pool or to its edges, in groups, with crumbs round them. */
+function drawIslands(
+  random: RandomStream,
+  work: FaceWork,
+  run: number,
+  from: number,
+  length: number,
+  coarse: number,
+): Island[] {
+  const lane = random.pick([-0.55, 0, 0.1, 0.6]);
+  const count = 2 + Math.round(length / 5) + random.integer(3);
+  return Array.from({ length: count }, (_, n) => {
+    const x = from + length * random.uniform(0, 1);
+    const { low, high } = visibleRun(work, run, x);
+    const isLarge = n < 2 + length / 14;
+    return {
+      x,
+      y: (low + high) / 2 + ((high - low) / 2) * clamp(lane + random.normal(0, 0.16), -0.85, 0.85),
+      radius: isLarge ? clamp(random.logNormal(0.7 * coarse, 0.35), 0.35, 1.5) : random.uniform(0.15, 0.35),
+      stretch: random.uniform(1, 2),
+      turn: random.uniform(0, 3.14),
+      thick: random.uniform(0.03, 0.06),
+      clear: random.uniform(0.1, 0.8),
+      chipped: random.uniform(0, 0.5),
+      seed: random.seed(),
+    };
+  });
+}
+
+function layIsland(work: FaceWork, island: Island, footprint: Footprint): void {
+  const field = work.strip;
+  const { x: cx, y: cy, radius, stretch, seed } = island;
+  const reach = 2.2 * radius * Math.sqrt(stretch) + 0.4;
+  const box = { x0: cx - reach, x1: cx + reach, y0: cy - reach, y1: cy + reach };
+  const crease = grainOf(field, box, 0.6);
+  const c = Math.cos(island.turn);
+  const s = Math.sin(island.turn);
+  forEachPixel(field.grid, box, (k, x, y) => {
+    if (field.bead[k] < 0.6) return;
+    const along = ((x - cx) * c + (y - cy) * s) / Math.sqrt(stretch);
+    const across = (-(x - cx) * s + (y - cy) * c) * Math.sqrt(stretch);
+    // the melt ran into the creases first
+    const high = crease(k);
+    const wander =
+      0.34 * gradient2(x / (0.75 * radius), y / (0.75 * radius), seed) + 0.14 * gradient2(x / 0.35, y / 0.35, seed + 1);
+    const d = Math.hypot(along, across) / radius + wander + 0.14 * clamp(high, -1.2, 1.5);
+    const chip = gradient2(x / (0.8 * radius) + 9, y / (0.8 * radius), seed + 2) - 0.75 + 1.1 * island.chipped;
+    const cover = ease(1, 0.86, d) * ease(0.12, 0, chip);
+    const bed = ease(1.25, 0.95, d);
+    if (bed <= 0) return;
+    mixMaterial(
+      field,
+      k,
+      TONES.glassBrown,
+      0.5,
+      0.4,
+      0.4 * bed * clamp(0.6 + gradient2(x / 0.5, y / 0.5, seed + 3), 0, 1),
+    );
+    if (cover <= 0) return;
+    const dome = Math.sqrt(Math.max(0, 1 - Math.min(1, d) ** 2));
+    field.z[k] += cover * (island.thick * (0.35 + 0.65 * dome) - 0.012 * clamp(high, -1.5, 1.5));
+    const thin = clamp(island.clear * (1.25 - dome) + 0.35 * gradient2(x / 0.6, y / 0.6, seed + 4), 0, 1);
+    const colour =
+      thin < 0.5
+        ? between(TONES.glassDark, TONES.glassBrown, 2 * thin)
+        : between(TONES.glassBrown, TONES.glassAmber, 2 * thin - 1);
+    mixMaterial(field, k, colour, 0.13, 0, 0.93 * cover);
+    field.brush[k] *= 1 - cover;
+    leaveTrace(footprint, field, x, y, cover);
+  });
+}
+
+/**
+ * Islands of silica glass on a run of a wire or TIG weld, from `x` over `length` mm: small, thin, brown, shining;
+ * `severity` 0.8 to 2 the diameter of the larger ones, mm. They tempt to call slag or pores.
+ */
+export const glassSpots: FeatureBuilder = (request, random): Feature => {
+  const footprint = emptyFootprint();
+  return {
+    id: request.id,
+    paint(work) {
+      const coarse = clamp((request.severity || 1.3) / 1.3, 0.6, 1.6);
+      const run = runIndex(work, request);
+      const islands = drawIslands(random.child("islands"), work, run, request.x, Math.max(4, request.length), coarse);
+      for (const island of islands) layIsland(work, island, footprint);
+    },
+    clutter: (work) => clutterFrom(work, request.id, "glass-spots", footprint),
+  };
+};

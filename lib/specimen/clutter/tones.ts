@@ -1,0 +1,27 @@
+import type { Colour } from "../field";
+import { linear } from "../imperfections/tones";
+
+/** Colours of what people and weather leave on plates; linear light. */
+export const CLUTTER_TONES = {
+  chalkWhite: linear("#dedbd2"),
+  chalkYellow: linear("#d8c46a"),
+  paintWhite: linear("#e2e1dc"),
+  paintYellow: linear("#d9b21f"),
+  paintRed: linear("#a32a20"),
+  inkBlack: linear("#17171a"),
+  inkBlue: linear("#1d2a55"),
+  bareSteel: linear("#b4b2ae"),
+  scale: linear("#55585b"),
+  scaleBrown: linear("#655a50"),
+  scaleBed: linear("#827a70"),
+  rustDeep: linear("#46291a"),
+  rust: linear("#6d4126"),
+  rustPale: linear("#94683f"),
+  toeLine: linear("#181512"),
+  toeOxide: linear("#3a3632"),
+  scorch: linear("#35302b"),
+  scorchBlue: linear("#4e5666"),
+  glassDark: linear("#2a1b10"),
+  glassBrown: linear("#55371c"),
+  glassAmber: linear("#8a6332"),
+} as const satisfies Record<string, Colour>;
