@@ -98,15 +98,18 @@ function paintColours(
   parent: number,
   setting: HeatSetting,
 ): void {
+  const { habit } = setting;
   const patch = noise.patch[k];
   const smoky = noise.smoky[k];
   const plume = noise.plume[k];
-  const d = (Math.max(0, away) / (setting.scale * heat)) * (1 + 0.38 * noise.broad[k]) + 1.9 * patch + 1.1 * smoky;
+  const d =
+    (Math.max(0, away) / (setting.scale * heat)) * (1 + 0.38 * noise.broad[k]) +
+    (1 - 0.5 * habit.even) * (1.9 * patch + 1.1 * smoky);
   if (d > 15) return;
   const bright = field.band[k];
-  const { habit } = setting;
   const burnt = habit.burnt * clamp(0.42 + 1.5 * smoky + 1.1 * patch + 0.4 * (heat - 1), 0, 1);
-  const strength = setting.tint * parent * clamp(0.55 + 1.2 * smoky + 0.7 * plume + 0.35 * (heat - 1), 0.06, 1);
+  const strength =
+    setting.tint * parent * clamp(0.55 + 0.3 * habit.even + 1.2 * smoky + 0.7 * plume + 0.35 * (heat - 1), 0.06, 1);
   if (d > 4.2) {
     const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength * bright;
     mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
@@ -115,8 +118,9 @@ function paintColours(
   const smoke = ease(-0.5, 1.8, d) * ease(8.5, 2.6, d);
   const grey = ease(3, 0.1, d) * burnt;
   mixMaterial(field, k, TONES.smoke, 0.5, 0.42, 0.72 * habit.smoke * smoke * strength * mix(0.4, 1, bright));
-  if (d > 2.2 && d < 7.2 && plume > -0.1) {
-    const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, plume);
+  const torn = plume + habit.even;
+  if (d > 2.2 && d < 7.2 && torn > -0.1) {
+    const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, torn);
     mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength * bright);
   }
   mixMaterial(field, k, TONES.hot, 0.58, 0.3, 0.72 * grey * parent * mix(0.35, 1, strength));

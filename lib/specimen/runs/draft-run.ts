@@ -20,6 +20,8 @@ export interface RunDraft {
   readonly evenness: number;
   readonly fine: number;
   readonly bend: number;
+  /** Raggedness of the toes, 1 normal. */
+  readonly ragged: number;
   readonly dwell: number;
   readonly lean: number;
   readonly lag: number;
@@ -115,6 +117,7 @@ export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number
   const along = (value: (x: number, i: number) => number) =>
     Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
   const waver = (waves: Waves, x: number, own: number) => tremble * wave(waves, x / tempo, seed + own);
+  const ragged = draft.ragged * (RAGGED.least + RAGGED.more * tremble);
   const { y, halfWidth, exponent, tail } = draft;
   return {
     seed,
@@ -126,8 +129,8 @@ export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number
     exponentPlus: along((x) => (exponent + draft.exponentPlus) * (1 + wave(EXPONENT, x, seed + 10))),
     tail: along((x) => tail * (1 + waver(TAIL, x, 11))),
     ripple: along((x) => draft.ripple * clamp(1 + waver(RIPPLE, x, 13), 0.3, 2)),
-    raggedMinus: along(() => RAGGED.least + RAGGED.more * tremble),
-    raggedPlus: along(() => RAGGED.least + RAGGED.more * tremble),
+    raggedMinus: along(() => ragged),
+    raggedPlus: along(() => ragged),
     tailPower: draft.tailPower,
     pitch: draft.pitch,
     coarse: draft.coarse,

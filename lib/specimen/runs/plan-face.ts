@@ -21,7 +21,9 @@ export interface FaceLayout {
 }
 
 /** Distance of neighbouring runs as a share of their half width: two lie further apart than more. */
-const SPACING = { two: 1.14, more: 0.95 };
+const SPACING = { two: 1.14, more: 1.04 };
+/** The run laid last lies open from toe to toe: it is kept narrower than its neighbours, or it would look twice as wide. */
+const LAST_RUN = 0.86;
 
 /** Half widths of `count` equal runs that together cover `half` mm to both sides of the joint's centre. */
 export function runHalfWidth(half: number, count: number): number {
@@ -126,6 +128,7 @@ function ripples({ look, style }: Planning) {
     evenness: clamp(style.ripple.evenness + EVENER * (look.steadiness - 0.5), 0, 1),
     fine: style.ripple.fine,
     bend: style.ripple.bend,
+    ragged: style.bead.ragged,
   };
 }
 
@@ -171,11 +174,15 @@ function stringers(planning: Planning, half: number, count: number, random: Rand
   const halfWidth = runHalfWidth(half, count);
   const outermost = half - halfWidth;
   const common = ripples(planning);
+  const isLast = (n: number) => count > 2 && n === count - 1;
   return Array.from({ length: count }, (_, n) => ({
     ...common,
     direction: layout.direction,
-    y: mix(-outermost, outermost, n / (count - 1)) + random.normal(0, 0.12 * hand.tremble),
-    halfWidth: halfWidth * random.uniform(0.95, 1.06),
+    y:
+      mix(-outermost, outermost, n / (count - 1)) +
+      (isLast(n) ? (1 - LAST_RUN) * halfWidth : 0) +
+      random.normal(0, 0.12 * hand.tremble),
+    halfWidth: halfWidth * random.uniform(0.95, 1.06) * (isLast(n) ? LAST_RUN : 1),
     height:
       place.height.stringer *
       (n === 0 ? random.uniform(...bead.first) : random.uniform(...bead.next) + (count === 2 ? 0.3 : 0)),

@@ -62,7 +62,7 @@ export const POSITION_STYLES: Readonly<Record<Position, PositionStyle>> = {
     root: { height: 1, least: 0.45, exponent: 0 },
     tremble: 1.05,
     weave: { share: 0, thickness: 0, half: 0 },
-    widest: 0.72,
+    widest: 0.84,
     climbs: false,
   },
   PF: {

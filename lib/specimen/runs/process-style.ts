@@ -35,6 +35,8 @@ export interface BeadHabit {
   readonly weaveExponent: Range;
   /** How sharp a toe is in the mean, 0 blended .. 1 a line. */
   readonly toeSharpness: number;
+  /** How ragged toes are, 1 as a stick electrode leaves them. */
+  readonly ragged: number;
   /** Widest stringer, mm of half width; a thin plate may be closed with one weave up to the second. */
   readonly widest: number;
   readonly widestWeave: number;
@@ -97,6 +99,8 @@ export interface Fallout {
 /** Colours that heat leaves beside the weld; 1 = as much as under a stick electrode. */
 export interface HeatHabit {
   readonly reach: number;
+  /** How even its colours lie along the weld, 0 torn into patches .. 1 a band. */
+  readonly even: number;
   readonly burnt: number;
   readonly smoke: number;
   readonly warm: number;
@@ -151,6 +155,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       exponent: [1.85, 2.25],
       weaveExponent: [2.2, 2.7],
       toeSharpness: 0.42,
+      ragged: 1,
       widest: 5.6,
       widestWeave: 8.8,
     },
@@ -178,7 +183,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
     },
     preparation: { gap: [2, 4], face: [1, 2], angle: [55, 70], cleaned: [14, 20] },
     fallout: { globules: 105, radius: 0.2, scatter: 0.5, bright: -0.05, thrown: 9 },
-    heat: { reach: 1, burnt: 1, smoke: 1, warm: 1, blue: 1, soot: 1, dust: 1 },
+    heat: { reach: 1, even: 0, burnt: 1, smoke: 1, warm: 1, blue: 1, soot: 1, dust: 1 },
     hand: {
       steadiness: [0.05, 0.85],
       brushed: [0.2, 0.75],
@@ -208,6 +213,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       exponent: [2, 2.5],
       weaveExponent: [2.3, 2.8],
       toeSharpness: 0.34,
+      ragged: 0.85,
       widest: 5.6,
       widestWeave: 8.2,
     },
@@ -235,7 +241,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
     },
     preparation: { gap: [1.5, 3.2], face: [0.5, 1.5], angle: [45, 60], cleaned: [14, 21] },
     fallout: { globules: 72, radius: 0.125, scatter: 0.42, bright: 0.4, thrown: 11 },
-    heat: { reach: 0.92, burnt: 0.75, smoke: 0.8, warm: 1, blue: 1.3, soot: 0.65, dust: 0.5 },
+    heat: { reach: 0.92, even: 0.15, burnt: 0.75, smoke: 0.8, warm: 1, blue: 1.3, soot: 0.65, dust: 0.5 },
     hand: {
       steadiness: [0.25, 0.95],
       brushed: [0.25, 0.7],
@@ -265,6 +271,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       exponent: [2.1, 2.6],
       weaveExponent: [2.4, 2.9],
       toeSharpness: 0.26,
+      ragged: 0.75,
       widest: 6,
       widestWeave: 9.4,
     },
@@ -292,7 +299,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
     },
     preparation: { gap: [2.5, 4.5], face: [0.5, 1.5], angle: [45, 60], cleaned: [13, 20] },
     fallout: { globules: 95, radius: 0.18, scatter: 0.5, bright: 0.1, thrown: 10 },
-    heat: { reach: 1.05, burnt: 0.85, smoke: 1, warm: 0.9, blue: 0.8, soot: 0.9, dust: 1.7 },
+    heat: { reach: 1.05, even: 0, burnt: 0.85, smoke: 1, warm: 0.9, blue: 0.8, soot: 0.9, dust: 1.7 },
     hand: {
       steadiness: [0.25, 0.95],
       brushed: [0.3, 0.8],
@@ -322,6 +329,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       exponent: [1.9, 2.2],
       weaveExponent: [2.1, 2.5],
       toeSharpness: 0.2,
+      ragged: 0.45,
       widest: 4.5,
       widestWeave: 7,
     },
@@ -349,7 +357,7 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
     },
     preparation: { gap: [1.5, 3.2], face: [0.5, 1.5], angle: [55, 70], cleaned: [19, 25] },
     fallout: { globules: 0, radius: 0.1, scatter: 0.3, bright: 0.3, thrown: 6 },
-    heat: { reach: 0.6, burnt: 0.3, smoke: 0.7, warm: 1.5, blue: 2.6, soot: 0, dust: 0 },
+    heat: { reach: 0.5, even: 0.4, burnt: 0.3, smoke: 0.7, warm: 1.6, blue: 2.8, soot: 0, dust: 0 },
     hand: {
       steadiness: [0.4, 1],
       brushed: [0.45, 0.9],
