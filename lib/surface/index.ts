@@ -13,7 +13,8 @@ export {
   sampleAt,
 } from "./grid";
 export { fractal1, fractal2, gradient1, gradient2, hash01, value1 } from "./noise";
-export { noiseField } from "./noise-field";
+export { noiseField, noiseRows, rowsBetween } from "./noise-field";
+export type { WriteRow } from "./raster";
 export { type Light, occlusionOf, type Picture, renderQuick, renderView, type View } from "./shade";
 export {
   heightAt,

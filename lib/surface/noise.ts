@@ -3,7 +3,7 @@
  * stored and nothing depends on the order of the calls. The functions of one point have a wavelength of 1: call
  * gradient1(x / 46, seed) for waves of 46 mm.
  */
-function hash(ix: number, iy: number, seed: number): number {
+export function hash(ix: number, iy: number, seed: number): number {
   let h = (Math.imul(seed, 0x85ebca77) + Math.imul(ix, 0x9e3779b1)) | 0;
   h = Math.imul(h ^ (h >>> 16), 0x7feb352d) + Math.imul(iy, 0xc2b2ae3d);
   h = Math.imul(h ^ (h >>> 15), 0x846ca68b);
@@ -15,16 +15,16 @@ export function hash01(ix: number, iy: number, seed: number): number {
   return hash(ix, iy, seed) / 4294967296;
 }
 
-const DIRECTIONS = 64;
-const GRADIENT_X = Float64Array.from({ length: DIRECTIONS }, (_, n) =>
+export const DIRECTIONS = 64;
+export const GRADIENT_X = Float64Array.from({ length: DIRECTIONS }, (_, n) =>
   Math.cos(((n + 0.5) * 2 * Math.PI) / DIRECTIONS),
 );
-const GRADIENT_Y = Float64Array.from({ length: DIRECTIONS }, (_, n) =>
+export const GRADIENT_Y = Float64Array.from({ length: DIRECTIONS }, (_, n) =>
   Math.sin(((n + 0.5) * 2 * Math.PI) / DIRECTIONS),
 );
 /** Between two lattice points the noise swings by about 1 with these factors. */
 const SCALE_1 = 2.6;
-const SCALE_2 = 1.5;
+export const SCALE_2 = 1.5;
 
 const quintic = (t: number): number => t * t * t * (t * (t * 6 - 15) + 10);
 
