@@ -4,6 +4,8 @@ import { measureCrown } from "../measure";
 import { forColumns } from "../runs/edit";
 import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
+import { buildMeltThrough } from "./melt-through";
+import { buildPenetrationDrips } from "./penetration-drips";
 import { largestAlong, unevenEnvelope } from "./uneven-ends";
 
 /** Crown from which the penetration is recorded, mm. */
@@ -13,10 +15,25 @@ const BRIDGE = 3;
 const WIDENED = 0.75;
 
 /**
- * Excess penetration: the root bead sags to `severity` mm below the plates (above them, as this face lies), rising and
- * falling over a third of its length, with calm ripples. Truth: `measureCrown`, length where it exceeds 2.6 mm.
+ * Excess penetration, `severity` = largest height above the plates, mm. Variant "drip": one to three frozen drips;
+ * "melt-through": the pool fell through as a whole; otherwise the bead sags over a length.
  */
 export const buildExcessPenetration: FeatureBuilder = (request, random) => {
+  switch (request.variant) {
+    case "drip":
+      return buildPenetrationDrips(request, random);
+    case "melt-through":
+      return buildMeltThrough(request, random);
+    default:
+      return buildSaggedRoot(request, random);
+  }
+};
+
+/**
+ * The root bead stands out over a length, rising and falling over a third of it, with calm ripples. Truth:
+ * `measureCrown`, length where it exceeds 2.6 mm.
+ */
+const buildSaggedRoot: FeatureBuilder = (request, random) => {
   // only what is higher than the threshold counts as length: the rise and the fall lie outside what was asked
   const spare = (0.3 * request.length + 3) * clamp(1.5 - 0.5 * (request.severity - THRESHOLD), 1, 1.5);
   const from = request.x - spare;

@@ -13,6 +13,7 @@ import { buildSagging } from "./sagging";
 import { buildShallowUndercut } from "./shallow-undercut";
 import { buildShrinkageGroove } from "./shrinkage-groove";
 import { buildSidewallFusion } from "./sidewall-fusion";
+import { buildTackImperfection } from "./tack-imperfection";
 
 /** Builders of the imperfections that come mostly from how the weld was laid. */
 export const SHAPED = {
@@ -29,4 +30,5 @@ export const SHAPED = {
   "root-penetration": buildRootPenetration,
   "root-concavity": buildRootConcavity,
   sagging: buildSagging,
+  "tack-imperfection": buildTackImperfection,
 } as const satisfies Partial<Record<ImperfectionType | Harmless, FeatureBuilder>>;

@@ -8,6 +8,7 @@ export { type MaskExtent, measureMaskExtent, type Region } from "./mask-extent";
 export { stepBetweenPlates } from "./misalignment";
 export { measureOverlap, type OverlapSearch } from "./overlap";
 export { type PlateLine, plateBeside, plateChord, plateLine } from "./plate-line";
+export { measureRidge, type RidgeSearch } from "./ridge";
 export { bandOutline, type Sounding, soundColumn } from "./sounding";
 export { longestStretch, type Stretch } from "./stretch";
 export { toeNear } from "./toe";

@@ -13,7 +13,16 @@ export const SHAPED_ROWS: readonly FeatureRow[] = [
   row("cap", "sagging", "weld", "mmml", 1, 1, [20, 42], [0.6, 1.8], 12, { positions: { PC: 2, PE: 1.5 } }),
   row("root", "root-penetration", "weld", "hmml", 1, 1, [15, 42], [0.9, 1.7], 12),
   row("root", "root-fusion", "toe", "hhml", 1, 1, [15, 42], [0.55, 1.3], 8),
-  row("root", "excess-penetration", "weld", "mmll", 1, 1, [10, 28], [3.2, 4.6], 10),
+  row("root", "excess-penetration", "weld", "mmll", 0.55, 1, [10, 28], [3.2, 4.6], 10),
+  row("root", "excess-penetration", "weld", "mmll", 0.3, 1, [3, 14], [3.7, 9], 7, {
+    variants: ["drip"],
+    // overhead the root lies above and nothing can drip from it
+    positions: { PE: 0 },
+  }),
+  row("root", "excess-penetration", "weld", "mmll", 0.15, 1, [8, 18], [3.4, 5.2], 9, { variants: ["melt-through"] }),
+  row("root", "overlap", "toe", "llll", 1, 1, [12, 28], [1.2, 2.4], 4, { sideIn: { PC: -1 } }),
+  row("root", "tack-imperfection", "weld", "llll", 0.6, 1, [9, 16], [0.5, 1.5], 12),
+  row("root", "tack-imperfection", "weld", "llll", 0.4, 1, [10, 18], [0.8, 1.6], 14, { variants: ["broken"] }),
   row("root", "root-concavity", "weld", "lllh", 1, 1, [18, 44], [0.55, 1.2], 6),
   row("root", "shrinkage-groove", "toe", "mllm", 1, 1, [18, 48], [0.4, 0.9], 5, { variants: ["one", "one", "both"] }),
 ];
