@@ -36,6 +36,15 @@ export function taperingOpening(random: RandomStream, widest: number): OpeningWi
     widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.85 + 0.6 * fractal1(t / 1.4, seed, 2), 0.35, 1.3);
 }
 
+/** Width of a short crack: about `widest` mm in its middle, nothing at both tips, uneven. */
+export function lensOpening(random: RandomStream, widest: number): OpeningWidth {
+  const seed = random.seed();
+  return (t, length) =>
+    widest *
+    Math.max(0, Math.sin((Math.PI * t) / length)) ** 0.6 *
+    clamp(0.9 + 0.7 * fractal1(t / 1.2, seed, 2), 0.3, 1.25);
+}
+
 /** What a crack left beside it for the painter. */
 export type CrackTrace = readonly NearLine[];
 

@@ -22,14 +22,14 @@ function starBranches(random: RandomStream, crater: Crater, length: number): Poi
     const lengthwise = 0.7 + 0.3 * Math.abs(Math.cos(angle));
     const share = n < 2 ? random.uniform(0.95, 1.15) : random.uniform(0.35, 0.9);
     const reach = clamp(0.6 * length * share * lengthwise, 0.5, OUT_OF_CRATER * crater.radiusX);
-    const from = random.uniform(0, 0.08) * length;
+    const from = random.uniform(0, 0.04) * length;
     return crackPath(
       random,
       [x + from * Math.cos(angle + 1), y + from * Math.sin(angle + 1)],
       [x + reach * Math.cos(angle), y + 0.9 * reach * Math.sin(angle)],
-      0.05 * length,
-      0.42,
-      0.4,
+      0.07 * length,
+      0.34,
+      0.45,
     );
   });
 }

@@ -7,8 +7,14 @@ import { runIndex } from "./visible-run";
 
 /** The crater's middle lies this many half widths behind the electrode's end. */
 const MIDDLE_BEHIND = 0.34;
-/** The next length laps over the front of the open crater from this many half widths beyond its electrode's end. */
-const LAPS_FROM = 0.2;
+/** The next length laps over the front of the open crater from so many half widths beyond its electrode's end. */
+const LAPS_FROM = { cap: [-0.25, 0.12], root: [-0.5, -0.15] } as const;
+/** mm */
+const DEPTH: Readonly<Record<"stringer" | "weave" | "root", readonly [number, number]>> = {
+  stringer: [0.6, 1.35],
+  weave: [0.9, 1.8],
+  root: [0.45, 0.95],
+};
 
 /** Leaves the crater of an electrode's end open at the requested place: unfilled, the next length only laps its far rim. */
 export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random: RandomStream): void {
@@ -17,15 +23,17 @@ export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random:
   const front = request.x + run.direction * MIDDLE_BEHIND * halfWidth;
   const stop = placeStop(run, front);
   if (!stop) return;
-  const rearRadius = Math.min(2.6, halfWidth * random.uniform(0.4, 0.6));
-  stop.earlier.crater = random.uniform(0.8, 1.15) * (run.weave ? 1.1 : 1);
-  setStart(stop.later, run.direction, front + run.direction * (LAPS_FROM * halfWidth + rearRadius));
+  const rearRadius = Math.min(2.6, halfWidth * random.uniform(0.35, 0.8));
+  const kind = work.face === "root" ? "root" : run.weave ? "weave" : "stringer";
+  stop.earlier.crater = random.uniform(...DEPTH[kind]);
+  const ahead = random.uniform(...LAPS_FROM[work.face]) * halfWidth + rearRadius;
+  setStart(stop.later, run.direction, front + run.direction * ahead);
   Object.assign(stop.later, {
-    hump: random.uniform(0.2, 0.45),
-    humpLength: 6,
+    hump: random.uniform(0.05, 0.45),
+    humpLength: random.uniform(4, 8),
     shift: random.normal(0, 0.25),
-    widen: 0.2,
-    wetting: random.uniform(2.2, 3.2),
+    widen: random.uniform(0, 0.3),
+    wetting: random.uniform(1.6, 3.4),
     rearRadius,
     lapSeed: random.seed(),
   } satisfies Partial<Segment>);

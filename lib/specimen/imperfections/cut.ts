@@ -6,6 +6,7 @@ import { clusteredPorosity } from "./clustered-porosity";
 import { craterCrack } from "./crater-crack";
 import { craterPipe } from "./crater-pipe";
 import { buildDisconnectedCracks } from "./disconnected-cracks";
+import { dressedStop } from "./dressed-stop";
 import { buildElongatedCavity } from "./elongated-cavity";
 import { grindingMark, lightGrinding } from "./grinding-mark";
 import { buildLinearPorosity } from "./linear-porosity";
@@ -57,5 +58,6 @@ export const CUT = {
   "burn-through": burnThrough,
   "poor-restart": poorRestart,
   "sound-stop": soundStop,
+  "dressed-stop": dressedStop,
   "light-grinding": lightGrinding,
 } as const satisfies Record<string, FeatureBuilder>;

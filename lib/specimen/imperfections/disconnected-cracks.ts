@@ -3,14 +3,14 @@ import type { RandomStream } from "../../random";
 import type { Point } from "../truth";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
 import { type CrackLine, crackFeature } from "./crack-feature";
-import { unevenOpening } from "./crack-opening";
+import { lensOpening } from "./crack-opening";
 import { crackPath, settleIntoCreases } from "./crack-path";
 import { runIndex, visibleRun } from "./visible-run";
 
 const NOTCH = 0.18;
 /** Cracks of a group keep at least this far apart, and for one group at most about `BRIDGE`, mm. */
 const APART = 0.9;
-const BRIDGE = 5;
+const BRIDGE = 6;
 const TRIES = 30;
 const WIDEST_GROUP = 3;
 
@@ -50,7 +50,7 @@ function drawGroup(work: FaceWork, request: FeatureRequest, random: RandomStream
   const widest = request.severity > 0 ? request.severity : 0.14;
   return drawn.map((points, n) => {
     const weight = n === 0 || n === count - 1 ? 1 : random.uniform(0.55, 1.15);
-    return { points, width: unevenOpening(random, 1.4 * widest * weight), depth: NOTCH };
+    return { points, width: lensOpening(random, widest * weight), depth: NOTCH };
   });
 }
 

@@ -7,7 +7,8 @@ import type { GasTrack } from "./gas-track";
 import { trackFeature } from "./track-feature";
 import { runIndex, visibleRun } from "./visible-run";
 
-const BRIDGE = 0.6;
+/** A skin no longer than this may part the open hole, mm. */
+const BRIDGE = 2.5;
 /** mm */
 const STEP = 0.4;
 const DEEPEST = 1.4;
@@ -36,21 +37,21 @@ function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStrea
   const long = Math.max(1, request.length);
   const ends = [random.uniform(0.6, 1), random.uniform(0.35, 0.85)];
   if (random.chance(0.5)) ends.reverse();
-  const deep = Math.min(DEEPEST, 0.12 + width * random.uniform(0.38, 0.72));
+  const deep = Math.min(DEEPEST, 0.12 + width * random.uniform(0.16, 0.42));
   const deepAt = random.uniform(0.2, 0.8);
   const roofed = random.chance(0.3) ? random.uniform(0.1, 0.24) : 0;
-  const swell = (s: number) => 0.92 + 0.3 * gradient1((s * long) / 3.4, seed + 1);
+  const swell = (s: number) =>
+    0.84 + 0.34 * gradient1((s * long) / 3.1, seed + 1) + 0.16 * gradient1((s * long) / 1.3, seed + 4);
   return {
     points: middleLine(work, request, random, half),
     halfWidth: (s) =>
-      half * clamp(swell(s), 0.5, 1.08) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
-    depth: (s) =>
-      deep * clamp(1 - 0.8 * Math.abs(s - deepAt) + 0.35 * gradient1((s * long) / 2.2, seed + 2), 0.35, 1.1),
+      half * clamp(swell(s), 0.4, 1.08) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
+    depth: (s) => deep * clamp(1 - 0.8 * Math.abs(s - deepAt) + 0.35 * gradient1((s * long) / 2.2, seed + 2), 0.5, 1.1),
     widest: half,
     roofs: roofed > 0 ? [random.chance(0.5) ? [0.04, roofed] : [1 - roofed, 0.96]] : [],
     lean: random.uniform(-0.9, 0.9),
     gloss: clamp(random.normal(0.45, 0.3), 0, 1),
-    slag: work.joint.process === "111" || work.joint.process === "136" ? random.uniform(0, 0.5) : 0,
+    slag: work.joint.process === "111" || work.joint.process === "136" ? random.uniform(0, 0.35) : 0,
     seed,
   };
 }

@@ -2,6 +2,7 @@ import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, fractal2, gradient1, gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
+import { roundOff } from "./round-off";
 import { between, scaled, TONES } from "./tones";
 
 /** One gas hole open to the surface, before it is cut. Lengths in mm, angles in radians. */
@@ -63,8 +64,8 @@ function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
   const kind = random.uniform(0, 1);
   const slender = random.uniform(0, 1);
   if (shape === "pinhole") return 0.2 + radius * mix(0.25, 0.45, slender);
-  if (kind < 0.2 && shape === "open") return 0.1 + radius * mix(0.28, 0.45, slender);
-  return Math.min(DEEPEST, 0.1 + radius * (kind > 0.8 ? mix(1.15, 1.8, slender) : mix(0.6, 1, slender)));
+  if (kind < 0.2 && shape === "open") return 0.1 + radius * mix(0.24, 0.4, slender);
+  return Math.min(DEEPEST, 0.1 + radius * (kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender)));
 }
 
 /** Draws one hole whose visible mouth is about `diameter` mm. */
@@ -119,6 +120,8 @@ interface Touched {
 /** What the cut of a hole left for the painter. */
 export type HoleTrace = readonly Touched[];
 
+/** Where the edge lies, in radii, for rounding it off. */
+const RIM = { from: 0.78, to: 1.2 };
 const DISTURBED = 2.5;
 const RING = 1.9;
 
@@ -198,6 +201,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
   const ox = hole.lean * Math.cos(hole.leanTo);
   const oy = hole.lean * Math.sin(hole.leanTo);
   const trace: Touched[] = [];
+  const rim: number[] = [];
   const heights: [k: number, height: number, tint: number][] = [];
   forEachPixel(grid, { x0: x - reach, x1: x + reach, y0: y - reach, y1: y + reach }, (k, px, py) => {
     const dx = px - x;
@@ -235,6 +239,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
       height +=
         hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - radius * (0.03 + 0.05 * sunk) * ease(1.4, 1, d);
     }
+    if (d > RIM.from && d < RIM.to) rim.push(k);
     heights.push([k, height, sampleAt(grid, field.tint, x + dx * bent, y + dy * bent)]);
     const share = clamp(((1.03 - d) * radius * 0.8) / pixel + 0.5, 0, 1);
     if (share > 0) trace.push({ k, part, share, value });
@@ -249,6 +254,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     z[k] = height;
     field.tint[k] = tint;
   }
+  roundOff(field, rim, ease(0.25, 0.7, radius));
   return trace;
 }
 
@@ -270,7 +276,7 @@ export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): voi
     if (part === "skin") mixMaterial(field, k, TONES.skin, 0.5, 0.5, share * clamp(0.35 + 0.3 * value, 0.1, 0.6));
     if (part === "wall") {
       mixMaterial(field, k, wall, rough, 0.6, 0.75 * share * ease(0.0, 0.2, value));
-      mixMaterial(field, k, TONES.shade, 0.5, 0.2, 0.42 * slender * share * ease(0.7, 1, value));
+      mixMaterial(field, k, TONES.shade, 0.5, 0.2, 0.28 * slender * share * ease(0.7, 1, value));
     }
     field.brush[k] *= 1 - share;
   }

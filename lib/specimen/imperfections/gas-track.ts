@@ -3,6 +3,7 @@ import { fractal2, gradient1, gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { Point } from "../truth";
 import { type NearLine, pixelsNear } from "./near-line";
+import { roundOff } from "./round-off";
 import { between, TONES } from "./tones";
 
 /** A long hole that gas left along a line, before it is cut; mm. `s` runs from 0 to 1 along it. */
@@ -36,6 +37,8 @@ export type TrackTrace = readonly Touched[];
 /** Metal is disturbed out to so many half widths. */
 const DISTURBED = 2;
 const BESIDE = 1.45;
+/** Where the edge lies, in half widths, for rounding it off. */
+const RIM = { from: 0.7, to: 1.25 };
 
 /** Height of the metal to both sides, as a straight line over the track at its nearest point. */
 function metalBeside(field: Field, { foot, way }: NearLine, reach: number): number {
@@ -65,13 +68,14 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
   const pixel = 1 / field.grid.perMm;
   const { near, length } = pixelsNear(field, track.points, DISTURBED * track.widest);
   const trace: Touched[] = [];
+  const rim: number[] = [];
   const heights = near.map((pixelNear) => {
     const { k, distance, along, side } = pixelNear;
     const s = along / length;
-    const waver =
-      1 + 0.16 * gradient1(along / 0.9 + 9 * side, seed) + 0.1 * gradient1(along / 0.35 + 5 * side, seed + 1);
+    const waver = 1 + 0.2 * gradient1(along / 1.7 + 9 * side, seed) + 0.1 * gradient1(along / 0.8 + 5 * side, seed + 1);
     const half = track.halfWidth(s) * waver;
     const r = distance / Math.max(half, 0.5 * pixel);
+    if (r > RIM.from && r < RIM.to) rim.push(k);
     field.clean[k] = r < 1.7 ? 1 : field.clean[k];
     const roof = underRoof(track, s, length, (side * distance) / track.widest);
     const edge = clamp(((1.04 - r) * half) / pixel + 0.5, 0, 1);
@@ -94,12 +98,13 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
   near.forEach(({ k }, n) => {
     field.z[k] = heights[n];
   });
+  roundOff(field, rim, 0.9);
   return trace;
 }
 
 /** Colours a cut track: metal walls, dull or silvery, slag left in places on its floor. */
 export function paintGasTrack(field: Field, track: GasTrack, trace: TrackTrace): void {
-  const wall = between(TONES.wall, TONES.meltedMetal, 0.2 + 0.6 * track.gloss);
+  const wall = between(TONES.wall, TONES.meltedMetal, 0.3 + 0.6 * track.gloss);
   const { columns, perMm } = field.grid;
   for (const { k, part, share, value } of trace) {
     if (part === "rim") {

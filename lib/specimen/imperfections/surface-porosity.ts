@@ -7,10 +7,13 @@ import { runIndex, visibleRun } from "./visible-run";
 
 const SMALLEST = 0.32;
 const NECK = 0.25;
-/** Pores per mm of length. */
+/** Pores per mm of length on a run of usual width (mm); a wider run has more. */
 const DENSITY = [0.45, 0.85] as const;
-const MOST = 46;
+const USUAL_WIDTH = 8;
+const MOST = 70;
 const TRIES = 25;
+/** Half width over which they come up at most, mm. */
+const WIDEST = 8;
 /** Share of a run's half width over which pores come up. */
 const SPREAD = 0.86;
 
@@ -22,7 +25,9 @@ function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream):
   const length = Math.max(8, request.length);
   const run = runIndex(work, request);
   const seed = random.seed();
-  const count = clamp(Math.round(random.uniform(...DENSITY) * length), 8, MOST);
+  const seen = visibleRun(work, run, request.x + length / 2);
+  const wide = clamp((seen.high - seen.low) / USUAL_WIDTH, 0.7, 1.8);
+  const count = clamp(Math.round(random.uniform(...DENSITY) * length * wide), 8, MOST);
   const spots: PoreSpot[] = [];
   for (let n = 0; n < count; n++) {
     const diameter =
@@ -33,7 +38,7 @@ function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream):
       const share = n === 1 ? 0 : n === 2 ? 1 : random.uniform(0, 1);
       const x = request.x + mix(diameter / 2, length - diameter / 2, share);
       const { low, high } = visibleRun(work, run, x);
-      const half = 0.5 * (high - low);
+      const half = Math.min(WIDEST, 0.5 * (high - low));
       const y = 0.5 * (low + high) + SPREAD * Math.max(0, half - diameter / 2) * random.uniform(-1, 1);
       const isThin = n > 2 && gradient2(x / 6, y / 4, seed) < random.uniform(-1.2, 0.2);
       if (isThin || spots.some((s) => Math.hypot(s.x - x, s.y - y) < 0.6 * (s.diameter + diameter) + NECK)) continue;

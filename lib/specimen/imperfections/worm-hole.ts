@@ -16,6 +16,9 @@ const SEVERAL = { "111": 0.3, "135": 0.2, "136": 0.85, "141": 0.1 } as const;
 /** From where to where across a run a track leads, in half widths: from the side inwards, as the metal froze. */
 const ACROSS = { from: [0.5, 0.82], to: [0.02, 0.3] } as const;
 
+/** Half width over which the tracks of a group spread at most, mm. */
+const WIDEST_GROUP = 4.2;
+
 interface Way {
   readonly tail: Point;
   readonly head: Point;
@@ -39,7 +42,7 @@ function drawWays(work: FaceWork, request: FeatureRequest, random: RandomStream)
     side = random.chance(0.75) ? -side : side;
     const { low, high } = visibleRun(work, index, x + own / 2);
     const middle = request.y ?? (low + high) / 2;
-    const half = (high - low) / 2;
+    const half = Math.min(WIDEST_GROUP, (high - low) / 2);
     const outer = middle + side * half * (count === 1 ? random.uniform(0.15, 0.5) : random.uniform(...ACROSS.from));
     const inner = middle + side * half * random.uniform(...ACROSS.to);
     const [tail, head] = direction > 0 ? [x, x + along] : [x + along, x];
@@ -60,8 +63,8 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
     const off = winding * held * (gradient1((s * length) / 2.1, seed) + 0.5 * gradient1((s * length) / 0.9, seed + 1));
     return [mix(tail[0], head[0], s), mix(tail[1], head[1], s ** bend) + off];
   });
-  const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.3, 0.55));
-  const hole = random.uniform(0.3, 0.8);
+  const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.22, 0.42));
+  const hole = random.uniform(0.15, 0.6);
   const from = random.uniform(0.3, 0.55);
   const isRoofed = random.chance(0.4) && length > 4;
   return {
@@ -69,7 +72,7 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
     halfWidth: (s) =>
       half *
       clamp(0.75 + 0.35 * gradient1((s * length) / 1.7, seed + 2) + 0.3 * ease(0.8, 0.97, s), 0.4, 1.1) *
-      mix(0.45, 1, ease(0, 0.3, s)),
+      mix(0.35, 1, ease(0, 0.4, s)),
     depth: (s) =>
       Math.max(SHALLOWEST, deep * (0.75 + 0.4 * gradient1((s * length) / 2.3, seed + 3)) * ease(-0.12, 0.3, s)) +
       hole * width * ease(0.86, 0.96, s),

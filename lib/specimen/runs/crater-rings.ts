@@ -1,4 +1,5 @@
 import { ease } from "../../math";
+import { hash01 } from "../../surface";
 import type { CraterDish, Pool } from "./pool";
 import { placeInTrain, type RippleTrain, valueAt } from "./ripple-train";
 
@@ -11,14 +12,22 @@ export interface CraterRings {
 
 const NONE: CraterRings = { relief: 0, share: 0, dish: 0 };
 const OUTERMOST = 1.25;
+/** How far behind its middle the longest crater reaches, in planned radii. */
+const LONGEST = 2.1;
 /** Where the dish runs out, in radii. */
-const RIM = 1.15;
+const RIM = 1.18;
+
+/** One of the numbers 0..1 by which a crater differs from the others of its run. */
+const luck = (crater: CraterDish, n: number): number => hash01(Math.round(8 * crater.travel), n, crater.turn);
 
 /** True where a crater may show at a travel, so that the rest of the run need not ask. */
 export const isNearCrater = (crater: CraterDish, travel: number): boolean =>
-  travel > crater.travel - 1.3 * crater.radiusX;
+  travel > crater.travel - LONGEST * crater.radiusX;
 
-/** Inside the crater the metal froze from the rim inwards: rings instead of crescents, and a dish. */
+/**
+ * Inside the crater the metal froze from the rim inwards: rings instead of crescents, and a dish. The crescents behind
+ * close round it, so that rings show towards the front only; its lowest place lies off the middle.
+ */
 export function craterRings(
   pool: Pool,
   crater: CraterDish,
@@ -27,16 +36,26 @@ export function craterRings(
   y: number,
   bend: number,
 ): CraterRings {
-  const dx = (travel - crater.travel) / crater.radiusX;
-  const dy = (y - crater.y) / crater.radiusY;
+  const size = 0.74 + 0.34 * luck(crater, 1);
+  const dx = (travel - crater.travel) / (crater.radiusX * size * (0.85 + 0.35 * luck(crater, 2)));
+  const dy = (y - crater.y) / (crater.radiusY * size);
   const angle = Math.atan2(dy, dx);
-  const uneven = 1 + 0.07 * Math.sin(2 * angle + crater.turn) + 0.05 * Math.sin(3 * angle + crater.turn * 1.7);
+  const uneven =
+    1 +
+    (0.05 + 0.1 * luck(crater, 3)) * Math.sin(2 * angle + crater.turn + crater.travel) +
+    (0.04 + 0.08 * luck(crater, 4)) * Math.sin(3 * angle + crater.turn * 1.7 + 2 * crater.travel) +
+    0.16 * bend;
   const r = Math.hypot(dx, dy) * uneven;
   if (r >= OUTERMOST) return NONE;
-  const ring = valueAt(train.height, placeInTrain(train, pool.front + 12 - r * crater.radiusX * 0.9 + 0.3 * bend));
+  const rear = 0.5 - 0.5 * Math.cos(angle);
+  const offX = 0.5 * luck(crater, 5) - 0.15;
+  const offY = 0.5 * luck(crater, 6) - 0.25;
+  const low = Math.hypot(dx - offX * (1 - r / OUTERMOST), dy - offY * (1 - r / OUTERMOST)) * uneven;
+  const ring = valueAt(train.height, placeInTrain(train, pool.front + 12 - low * crater.radiusX * 0.9 + 0.5 * bend));
+  const steep = 1.1 + 1.1 * luck(crater, 7);
   return {
-    relief: ring * (0.35 + 0.5 * r),
-    share: ease(1.2, 0.75, r),
-    dish: r < RIM ? crater.depth * (1 - (r / RIM) ** 2) ** 1.6 * (0.9 + 0.25 * bend) : 0,
+    relief: ring * (0.25 + 0.5 * r),
+    share: ease(1.2, 0.5, r + 0.35 * rear),
+    dish: low < RIM ? crater.depth * (1 - (low / RIM) ** 2) ** steep * (0.9 + 0.25 * bend) : 0,
   };
 }

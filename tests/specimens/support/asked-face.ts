@@ -17,6 +17,7 @@ export interface AskedFace {
 /** Under which type the truth lists a decoy. */
 const LISTED_AS: Readonly<Record<string, string>> = {
   "sound-stop": "poor-restart",
+  "dressed-stop": "grinding-mark",
   "light-grinding": "grinding-mark",
   "shallow-undercut": "continuous-undercut",
   "fine-pore": "surface-pore",
