@@ -1,5 +1,6 @@
 import type { RandomStream } from "../../random";
 import { nearestColumn } from "../../surface";
+import type { Face } from "../../weld";
 import type { Segment } from "../plan";
 import type { Crater, FaceWork, FeatureRequest } from "../work";
 import { placeStop, setStart } from "./electrode-stop";
@@ -8,7 +9,7 @@ import { runIndex } from "./visible-run";
 /** The crater's middle lies this many half widths behind the electrode's end. */
 const MIDDLE_BEHIND = 0.34;
 /** The next length laps over the front of the open crater from so many half widths beyond its electrode's end. */
-const LAPS_FROM = { cap: [-0.25, 0.12], root: [-0.5, -0.15] } as const;
+const LAPS_FROM: Readonly<Record<Face, readonly [number, number]>> = { cap: [-0.25, 0.12], root: [-0.5, -0.15] };
 /** mm */
 const DEPTH: Readonly<Record<"stringer" | "weave" | "root", readonly [number, number]>> = {
   stringer: [0.6, 1.35],
