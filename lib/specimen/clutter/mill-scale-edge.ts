@@ -69,7 +69,7 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
       field.z[k] += thick * kept * (0.9 + 0.25 * gradient2(x / 1.4, y / 1.4, seed + 14));
       // a fresh break has a pale rim on the scale and rust has crept under it here and there
       const rim = kept * ease(0.5, 0.1, inside);
-      mixColour(field, k, TONES.scaleBed, 0.35 * rim * clamp(0.4 + gradient1(x / 1.8, seed + 15), 0, 1));
+      mixColour(field, k, TONES.scaleBed, 0.22 * rim * clamp(0.4 + gradient1(x / 1.8, seed + 15), 0, 1));
       mixColour(field, k, TONES.rust, 0.4 * rim * clamp(gradient1(x / 4.6, seed + 16) - 0.1, 0, 1));
       leaveTrace(footprint, field, x, y, 0.7 * kept);
     });

@@ -2,6 +2,7 @@ import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2, value1 } from "../../surface";
 import { type Colour, mixColour, mixMaterial } from "../field";
+import { toeAt } from "../runs/edit";
 import type { Point } from "../truth";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { clutterFrom, emptyFootprint, type Footprint, leaveTrace } from "./footprint";
@@ -79,8 +80,7 @@ const figures = (random: RandomStream): string =>
   `${1 + random.integer(9)}${random.chance(0.6) ? random.integer(10) : ""}`;
 
 /**
- * Paint marker or felt pen: `variant` line-across (over the weld, `length` mm long across; in black it tempts to call a
- * crack), number (a number beside the weld) or stroke; `severity` 0.3 to 1.2 how full the pen is.
+ * Paint marker or felt pen: `variant` line-across (over the weld from plate to plate; in black it tempts to call a crack), number (a number beside the weld) or stroke; `severity` 0.3 to 1.2 how full the pen is.
  */
 export const penMark: FeatureBuilder = (request, random): Feature => {
   const shape = request.variant ?? "line-across";
@@ -103,6 +103,8 @@ export const penMark: FeatureBuilder = (request, random): Feature => {
       return placeNumber(work, draw, figures(draw), height, besideToe(work, request, 2 + height / 2));
     }
     if (shape === "stroke") return placeShape(draw, "stroke", size, besideToe(work, request, draw.uniform(1, 4)));
-    return placeShape(draw, "line-across", size, overWeld(work, request));
+    const place = overWeld(work, request);
+    const weld = toeAt(work, 1, place.x, 2) - toeAt(work, -1, place.x, 2);
+    return placeShape(draw, "line-across", weld + 2 * draw.uniform(3.5, 11), place);
   }
 };
