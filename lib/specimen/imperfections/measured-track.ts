@@ -1,4 +1,5 @@
 import type { ImperfectionType } from "../../imperfections";
+import { clamp } from "../../math";
 import { sampleAt } from "../../surface";
 import { measureMaskExtent } from "../measure";
 import type { TruthItem } from "../truth";
@@ -13,11 +14,13 @@ const OPEN_FROM = 0.12;
 /** The metal beside it is felt at so many half widths and a little more from its middle line, mm. */
 const BESIDE = { halfWidths: 1.5, more: 0.3 };
 const REACH = 1.4;
+/** A round bead bulges up between those places, mm at most. */
+const MOST_BULGE = 0.3;
 
 /**
  * Open parts of gas tracks: the pixels within 1.4 half widths of their lines that lie more than 0.12 mm below the
- * straight line over the track between the metal on both sides (1.5 half widths + 0.3 mm from its middle), parts up to
- * `bridge` mm apart taken together. Start, end, across and width = outer edges of those pixels; no size.
+ * arch over the track that the metal on both sides suggests (parabola through its mean at 1.5 half widths + 0.3 mm and at
+ * twice that from the middle), parts up to `bridge` mm apart taken together. Start, end, across and width = outer edges of those pixels; no size.
  */
 export function measuredTracks(
   work: FaceWork,
@@ -31,10 +34,14 @@ export function measuredTracks(
   const depths = new Float32Array(grid.columns * grid.rows);
   for (const { points, widest } of tracks) {
     const beside = BESIDE.halfWidths * widest + BESIDE.more;
-    for (const { k, foot, way } of pixelsNear(work.strip, points, REACH * widest).near) {
-      const left = sampleAt(grid, z, foot[0] - way[1] * beside, foot[1] + way[0] * beside);
-      const right = sampleAt(grid, z, foot[0] + way[1] * beside, foot[1] - way[0] * beside);
-      depths[k] = Math.max(depths[k], 0.5 * (left + right) - z[k]);
+    for (const { k, distance, foot, way } of pixelsNear(work.strip, points, REACH * widest).near) {
+      const metal = (reach: number) =>
+        0.5 * sampleAt(grid, z, foot[0] - way[1] * reach, foot[1] + way[0] * reach) +
+        0.5 * sampleAt(grid, z, foot[0] + way[1] * reach, foot[1] - way[0] * reach);
+      const near = metal(beside);
+      const bulge = clamp((near - metal(2 * beside)) / 3, 0, MOST_BULGE);
+      const level = near + bulge * (1 - (distance / beside) ** 2);
+      depths[k] = Math.max(depths[k], level - z[k]);
     }
   }
   const widest = Math.max(...tracks.map((track) => track.widest));

@@ -74,7 +74,7 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
       clamp(0.75 + 0.35 * gradient1((s * length) / 1.7, seed + 2) + 0.3 * ease(0.8, 0.97, s), 0.4, 1.1) *
       mix(0.35, 1, ease(0, 0.4, s)),
     depth: (s) =>
-      Math.max(SHALLOWEST, deep * (0.75 + 0.4 * gradient1((s * length) / 2.3, seed + 3)) * ease(-0.12, 0.3, s)) +
+      Math.max(SHALLOWEST, deep * (0.75 + 0.4 * gradient1((s * length) / 2.3, seed + 3)) * ease(-0.25, 0.2, s)) +
       hole * width * ease(0.86, 0.96, s),
     widest: half * 1.1,
     roofs: isRoofed ? [[from, Math.min(0.85, from + random.uniform(0.8, 2.4) / length)]] : [],
