@@ -1,38 +1,33 @@
-import { noiseField } from "../../surface";
+import { noiseField, noiseRows, type WriteRow } from "../../surface";
 import type { Field } from "../field";
 import type { FaceWork } from "../work";
-
-/** Noise that the scale, the ground band and the heat share, so that one follows the other. */
-export interface PlateNoise {
-  readonly blotch: Float32Array;
-  readonly blotchFine: Float32Array;
-  readonly micro: Float32Array;
-  readonly flake: Float32Array;
-}
 
 /** Seed of the plate's noise on this face; the same for the strip and the sides. */
 export const plateSeed = (work: FaceWork): number => work.random.child("plate").seed();
 
-type Rows = readonly [from: number, to: number];
+/** Wavelengths along and across in mm, what is added to the seed, octaves and gain. */
 const KINDS = {
-  blotch: (field: Field, seed: number, rows?: Rows) => noiseField(field.grid, 16, 16, seed + 1003, 4, 0.6, rows),
-  blotchFine: (field: Field, seed: number, rows?: Rows) => noiseField(field.grid, 5.5, 5.5, seed + 2004, 4, 0.62, rows),
-  micro: (field: Field, seed: number, rows?: Rows) => noiseField(field.grid, 1.1, 1.1, seed + 3005, 2, 0.7, rows),
-  flake: (field: Field, seed: number, rows?: Rows) => noiseField(field.grid, 19, 15, seed + 4006, 5, 0.62, rows),
-};
+  blotch: { waveX: 16, waveY: 16, own: 1003, octaves: 4, gain: 0.6 },
+  blotchFine: { waveX: 5.5, waveY: 5.5, own: 2004, octaves: 4, gain: 0.62 },
+  micro: { waveX: 1.1, waveY: 1.1, own: 3005, octaves: 2, gain: 0.7 },
+  flake: { waveX: 19, waveY: 15, own: 4006, octaves: 5, gain: 0.62 },
+} as const;
+type Kind = keyof typeof KINDS;
+type Rows = readonly [from: number, to: number];
 
-/** Waves of 16, 5.5, 1.1 and 19 mm over one patch. */
-export function drawPlateNoise(work: FaceWork, field: Field): PlateNoise {
+/** The noise that the scale, the ground band and the heat share, so that one follows the other; row by row over one patch. */
+export function plateNoiseRows(work: FaceWork, field: Field): Readonly<Record<Kind, WriteRow>> {
   const seed = plateSeed(work);
-  return {
-    blotch: KINDS.blotch(field, seed),
-    blotchFine: KINDS.blotchFine(field, seed),
-    micro: KINDS.micro(field, seed),
-    flake: KINDS.flake(field, seed),
+  const of = (kind: Kind) => {
+    const { waveX, waveY, own, octaves, gain } = KINDS[kind];
+    return noiseRows(field.grid, waveX, waveY, seed + own, octaves, gain);
   };
+  return { blotch: of("blotch"), blotchFine: of("blotchFine"), micro: of("micro"), flake: of("flake") };
 }
 
-/** One of them again: for the strip as it was drawn, for a side in the rows asked for only. */
-export function plateNoise(work: FaceWork, field: Field, kind: keyof PlateNoise, rows?: Rows): Float32Array {
-  return field === work.strip ? work.noise[kind] : KINDS[kind](field, plateSeed(work), rows);
+/** One of them: for the strip as it was kept when the plates were made, for a side again, in the rows asked for only. */
+export function plateNoise(work: FaceWork, field: Field, kind: Kind, rows: Rows): Float32Array {
+  if (field === work.strip) return work.noise[kind];
+  const { waveX, waveY, own, octaves, gain } = KINDS[kind];
+  return noiseField(field.grid, waveX, waveY, plateSeed(work) + own, octaves, gain, rows);
 }
