@@ -1,34 +1,66 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { columnX, gradient1, rowY } from "../../surface";
-import { type Field, mixMaterial } from "../field";
+import { gradient1 } from "../../surface";
+import { mixMaterial } from "../field";
 import type { FaceWork } from "../work";
-import { forEachPlatePixel, patchesOf } from "./patches";
+import { finishEdges } from "./edges";
+import { boxAround, forEachPlatePixel } from "./patches";
 import { stampText } from "./stamps";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** Where the datum line is scribed, mm from the datum end; the number is stamped beside it. */
 const DATUM_LINE = 10;
-const EDGE = { wide: 0.5, fall: 0.35 };
 
 /**
- * Broken edges, hard stamps and scribed lines: "0>" at the datum end, the specimen's number, plate letters A and B, a line
- * 10 mm from the datum end. Pass the same number for both faces; without one it is drawn.
+ * Cut sides, hard stamps and scribed lines: "0>" at the datum end, the specimen's number, plate letters A and B, a line 10 mm
+ * from the datum end with centre punches on it. Pass the same number for both faces; without one it is drawn. Every text
+ * sits where the hand put it, struck as hard as it was.
  */
 export function finishPlate(work: FaceWork, specimenNumber?: string): void {
   const random = work.random.child("plate/finish");
   const letters = random.child("stamps");
   const number = specimenNumber ?? `T${100 + random.integer(900)}`;
-  const margin = work.joint.width / 2 - 9;
-  stampText(work, "0>", 4, margin, 6, letters);
-  stampText(work, number, 24, margin, 6, letters);
-  stampText(work, "A", 16, 45, 8, letters);
-  stampText(work, "B", 16, -45, 8, letters);
-  scribe(work, DATUM_LINE, 34, 52, random.child("line A"));
-  scribe(work, DATUM_LINE, -52, -34, random.child("line B"));
-  stampText(work, `${DATUM_LINE}`, 3, 36, 3.2, letters);
-  const seed = random.child("edges").seed();
-  for (const field of patchesOf(work)) breakEdges(work, field, seed);
+  const margin = work.joint.width / 2 - letters.uniform(7, 13);
+  const stamp = (text: string, x: number, y: number, size: number) =>
+    stampText(work, text, x + letters.normal(0, 0.7), y + letters.normal(0, 1), size, letters);
+  stamp("0>", 4.5, margin, 6);
+  stamp(number, letters.uniform(21, 30), margin, 6);
+  const beside = letters.uniform(15, 22);
+  stamp("A", beside, letters.uniform(40, 52), 8);
+  stamp("B", beside, -letters.uniform(40, 52), 8);
+  const near = random.uniform(32, 36);
+  const far = random.uniform(46, 56);
+  scribe(work, DATUM_LINE, near, far, random.child("line A"));
+  scribe(work, DATUM_LINE, -far + random.normal(0, 1), -near, random.child("line B"));
+  stamp(`${DATUM_LINE}`, 3, near + 2, 3.2);
+  punchLine(work, near, far, random.child("punches"));
+  finishEdges(work, random.child("edges"));
+}
+
+/** Centre punches on the scribed line of both plates, so that it is found again after cleaning. */
+function punchLine(work: FaceWork, near: number, far: number, random: RandomStream): void {
+  for (const side of [-1, 1]) {
+    const count = 1 + random.integer(3);
+    for (let n = 0; n < count; n++) {
+      const y = side * (near + ((n + random.uniform(0.2, 0.8)) * (far - near)) / count);
+      punch(work, DATUM_LINE + random.normal(0, 0.15), y, random.uniform(0.1, 0.28), random);
+    }
+  }
+}
+
+/** One blow of a centre punch, `depth` mm deep: a cone with a raised rim, leaning a little. */
+function punch(work: FaceWork, x: number, y: number, depth: number, random: RandomStream): void {
+  const radius = 0.22 + 1.1 * depth;
+  const leanX = random.normal(0, 0.25);
+  const leanY = random.normal(0, 0.25);
+  forEachPlatePixel(work, boxAround(x, y, 2 * radius), (field, k, px, py) => {
+    const dx = (px - x) / radius;
+    const dy = (py - y) / radius;
+    const d = Math.hypot(dx, dy) * (1 + leanX * dx + leanY * dy);
+    if (d >= 1.9) return;
+    field.z[k] += 0.14 * depth * Math.exp(-(((d - 1.15) / 0.25) ** 2)) - depth * Math.max(0, 1 - d);
+    if (d < 1) mixMaterial(field, k, TONES.bareSteel, 0.4, 0.55, 0.45);
+  });
 }
 
 /** A line across, drawn with a scriber along a square. */
@@ -42,32 +74,4 @@ function scribe(work: FaceWork, x: number, from: number, to: number, random: Ran
     field.z[k] -= 0.06 * share;
     mixMaterial(field, k, TONES.groundSteel, 0.34, 0.75, 0.8 * share);
   });
-}
-
-/** The sheared edges of the plate, filed round and worn bright here and there. */
-function breakEdges(work: FaceWork, field: Field, seed: number): void {
-  const { grid } = field;
-  const { length, width } = work.joint;
-  for (let j = 0; j < grid.rows; j++) {
-    const y = rowY(grid, j);
-    const long = width / 2 - Math.abs(y);
-    const step = long < 1.5 ? 1 : grid.columns - 1;
-    for (let i = 0; i < grid.columns; i++) {
-      const x = columnX(grid, i);
-      const short = Math.min(x - 0.04 * gradient1(y / 3, seed + 1), length - x - 0.04 * gradient1(y / 3, seed + 2));
-      if (step > 1 && short > 1.3) {
-        // only the two ends of this row lie at an edge
-        if (x < length / 2) i = Math.max(i, grid.columns - 1 - Math.ceil(1.5 * grid.perMm));
-        continue;
-      }
-      const d = Math.min(short, long - 0.1 * gradient1(x / 14, seed + 3) - 0.03 * gradient1(x / 3, seed + 4));
-      if (d > 1.2) continue;
-      const k = j * grid.columns + i;
-      const rounded = 1 - clamp(d / EDGE.wide, 0, 1);
-      field.z[k] -= EDGE.fall * rounded * rounded;
-      const worn = ease(0.7, 0.1, d) * clamp(0.55 + 0.5 * gradient1((x + 1.7 * y) / 9, seed + 5), 0, 1);
-      mixMaterial(field, k, TONES.bareSteel, 0.58, 0.4, 0.5 * worn);
-      field.brush[k] *= 1 - worn;
-    }
-  }
 }

@@ -10,10 +10,12 @@ import { PLATE_TONES as TONES } from "./tones";
 /** Half width of the stamped V at the surface, and how far the thrown-up rim reaches, mm. */
 const HALF_WIDTH = 0.42;
 const RIM_REACH = 0.95;
+/** Share of letters on which the stamp jumped and was struck again. */
+const TWICE = 0.1;
 
 /**
- * Hard-stamps a text, one blow a letter, so that it reads upright for whoever looks at this face. (x, y) is the middle of
- * the left edge, `size` the height of the letters, mm. Throws on a letter that is not in the box.
+ * Hard-stamps a text, one blow a letter (now and then two), so that it reads upright for whoever looks at this face. (x, y) is
+ * the middle of the left edge, `size` the height of the letters, mm. Throws on a letter that is not in the box.
  */
 export function stampText(
   work: FaceWork,
@@ -25,12 +27,14 @@ export function stampText(
 ): void {
   const up = upOnScreen(work.face);
   const cell = size / 6;
+  const heavy = random.uniform(0.12, 0.34);
+  const slope = random.normal(0, 0.02);
   let left = x;
   for (const letter of text) {
     const glyph = GLYPHS[letter];
     if (!glyph) throw new Error(`no stamp for "${letter}"`);
     const shiftX = left + random.normal(0, 0.04 * size);
-    const shiftY = y + random.normal(0, 0.05 * size);
+    const shiftY = y + slope * (left - x) + random.normal(0, 0.05 * size);
     const tilt = random.normal(0, 0.05);
     const cosine = Math.cos(tilt);
     const sine = Math.sin(tilt);
@@ -44,7 +48,14 @@ export function stampText(
       }
       for (let n = 1; n < points.length; n++) segments.push([...points[n - 1], ...points[n]]);
     }
-    strike(work, segments, shiftX + 2 * cell, shiftY, size, random.uniform(0.16, 0.34), random);
+    const depth = heavy * random.uniform(0.75, 1.15);
+    strike(work, segments, shiftX + 2 * cell, shiftY, size, depth, random);
+    if (random.chance(TWICE)) {
+      const dx = random.normal(0, 0.5);
+      const dy = random.normal(0, 0.4);
+      const beside = segments.map(([ax, ay, bx, by]): Segment => [ax + dx, ay + dy, bx + dx, by + dy]);
+      strike(work, beside, shiftX + 2 * cell + dx, shiftY + dy, size, 0.4 * depth, random);
+    }
     left += size * 0.92;
   }
 }

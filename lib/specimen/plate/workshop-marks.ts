@@ -6,19 +6,19 @@ import type { FaceWork } from "../work";
 import { dress, tackPlaces } from "./dressing";
 import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
-import { grindWeldEnds } from "./weld-ends";
+import { finishWeldEnds } from "./weld-ends";
 
 const SCUFFS = 5;
 const DENTS = 9;
 
-/** What the workshop left on the plate and no inspector minds: ground-off strongbacks and tacks, scuffs, small dents, weld ends ground level. */
+/** What the workshop left on the plate and no inspector minds: ground-off strongbacks and tacks, scuffs, small dents, ends of the weld. */
 export function leaveWorkshopMarks(work: FaceWork): void {
   const random = work.random.child("plate/marks");
   if (work.face === "root") dressTacks(work, random.child("tacks"));
   dressStrongbacks(work, random.child("strongbacks"));
   for (let n = 0; n < SCUFFS; n++) scuff(work, random.child(`scuff ${n}`));
   for (let n = 0; n < DENTS; n++) dent(work, random.child(`dent ${n}`));
-  grindWeldEnds(work, random.child("ends"));
+  finishWeldEnds(work, random.child("ends"));
 }
 
 function dressTacks(work: FaceWork, random: RandomStream): void {
@@ -44,21 +44,29 @@ function dressTacks(work: FaceWork, random: RandomStream): void {
   }
 }
 
+/** A strongback stood across the joint on two fillets a plate's thickness apart; a tack or a clamp leaves one round place. */
 function dressStrongbacks(work: FaceWork, random: RandomStream): void {
-  const count = random.chance(0.7) ? 2 : 1;
+  const count = random.integer(3);
   for (let n = 0; n < count; n++) {
-    dress(
-      work,
-      {
-        x: work.joint.length * (count === 1 ? random.uniform(0.1, 0.9) : random.uniform(0.1, 0.42) + 0.48 * n),
-        y: random.pick([-1, 1]) * random.uniform(38, 54),
-        reachX: random.uniform(4, 8),
-        reachY: random.uniform(2.5, 4.5),
-        left: random.uniform(0.03, 0.1),
-        bare: random.uniform(0.5, 0.85),
-      },
-      random,
-    );
+    const x = work.joint.length * (count === 1 ? random.uniform(0.1, 0.9) : random.uniform(0.1, 0.42) + 0.48 * n);
+    const left = random.uniform(0.02, 0.1);
+    const bare = random.uniform(0.4, 0.85);
+    if (random.chance(0.5)) {
+      const y = random.pick([-1, 1]) * random.uniform(36, 56);
+      const place = { x, y, reachX: random.uniform(3, 8), reachY: random.uniform(2.5, 4.5), left, bare };
+      dress(work, place, random);
+      continue;
+    }
+    const apart = random.uniform(8, 13);
+    for (const side of [-1, 1]) {
+      const y = side * random.uniform(36, 50);
+      for (const flank of [-0.5, 0.5]) {
+        if (random.chance(0.25)) continue;
+        const long = random.uniform(4, 9);
+        const at = { x: x + flank * apart + random.normal(0, 0.6), y: y + random.normal(0, 1.5) };
+        dress(work, { ...at, reachX: random.uniform(1.8, 3), reachY: long, left, bare }, random);
+      }
+    }
   }
 }
 

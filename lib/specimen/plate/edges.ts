@@ -1,0 +1,157 @@
+import { clamp, ease } from "../../math";
+import type { RandomStream } from "../../random";
+import { gradient1, gradient2, value1 } from "../../surface";
+import { type Field, mixColour, mixMaterial } from "../field";
+import type { FaceWork } from "../work";
+import { forEachPlatePixel } from "./patches";
+import { PLATE_TONES as TONES } from "./tones";
+
+/** How a side of the plate was cut. Lengths in mm, from its nominal line inwards. */
+interface EdgeCut {
+  /** How far the real edge strays from the line: slowly, and by the tool's own marks with their pitch. */
+  readonly strays: number;
+  readonly marks: number;
+  readonly pitch: number;
+  /** Rounding: how wide and how deep; height of the burr. */
+  readonly round: readonly [number, number];
+  readonly fall: readonly [number, number];
+  readonly burr: number;
+  /** Reach and strength of burnt scale. */
+  readonly burnt: readonly [number, number];
+  readonly heat: number;
+  /** How much of it is worn bright. */
+  readonly worn: number;
+}
+
+const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut>> = {
+  flame: {
+    strays: 0.3,
+    marks: 0.22,
+    pitch: 1.35,
+    round: [0.6, 1.1],
+    fall: [0.25, 0.5],
+    burr: 0.03,
+    burnt: [1.4, 3.6],
+    heat: 0.75,
+    worn: 0.25,
+  },
+  sawn: {
+    strays: 0.1,
+    marks: 0.03,
+    pitch: 0.8,
+    round: [0.2, 0.35],
+    fall: [0.2, 0.3],
+    burr: 0.05,
+    burnt: [0, 0],
+    heat: 0,
+    worn: 0.75,
+  },
+  "rolled-over": {
+    strays: 0.14,
+    marks: 0.05,
+    pitch: 3.1,
+    round: [1.2, 1.9],
+    fall: [0.3, 0.5],
+    burr: 0,
+    burnt: [0, 0],
+    heat: 0,
+    worn: 0.4,
+  },
+  burred: {
+    strays: 0.14,
+    marks: 0.1,
+    pitch: 1.9,
+    round: [0.25, 0.4],
+    fall: [0.2, 0.3],
+    burr: 0.13,
+    burnt: [0, 0],
+    heat: 0,
+    worn: 0.6,
+  },
+};
+
+/** Everything happens within this far of an edge, mm. */
+const REACH = 4.6;
+/** Beyond a stray edge there is no plate: it falls off this steeply. */
+const BEYOND = 2.2;
+
+/**
+ * The four sides of the plate as they were cut: long sides alike, ends alike, each with its own wander. A sheared side is
+ * rolled over on one face and burred on the other. Changes no height further than 2 mm from a side.
+ */
+export function finishEdges(work: FaceWork, random: RandomStream): void {
+  const { length, width } = work.joint;
+  const joint = random.child("cuts");
+  const long = cutOf(joint.pick(["flame", "flame", "sheared", "sawn"] as const), work, joint);
+  const short = cutOf(joint.pick(["sawn", "sawn", "flame", "sheared"] as const), work, joint);
+  const half = width / 2;
+  const sides = [
+    { cut: long, box: { x0: 0, x1: length, y0: half - REACH, y1: half }, along: 0, line: half, inward: -1 },
+    { cut: long, box: { x0: 0, x1: length, y0: -half, y1: REACH - half }, along: 0, line: -half, inward: 1 },
+    { cut: short, box: { x0: 0, x1: REACH, y0: -half, y1: half }, along: 1, line: 0, inward: 1 },
+    { cut: short, box: { x0: length - REACH, x1: length, y0: -half, y1: half }, along: 1, line: length, inward: -1 },
+  ] as const;
+  sides.forEach(({ cut, box, along, line, inward }, n) => {
+    const edge = drawEdge(cut, random.child(`side ${n}`));
+    forEachPlatePixel(work, box, (field, k, x, y) => {
+      const s = along === 0 ? x : y;
+      const d = ((along === 0 ? y : x) - line) * inward;
+      shapeEdge(field, k, edge, s, d);
+    });
+  });
+}
+
+function cutOf(kind: "flame" | "sawn" | "sheared", { face }: FaceWork, random: RandomStream): EdgeCut {
+  const isBurredOnCap = random.chance(0.5);
+  if (kind !== "sheared") return CUTS[kind];
+  return CUTS[(face === "cap") === isBurredOnCap ? "burred" : "rolled-over"];
+}
+
+interface Edge extends Omit<EdgeCut, "round" | "fall" | "burnt"> {
+  readonly round: number;
+  readonly fall: number;
+  readonly burnt: number;
+  readonly lean: number;
+  readonly seed: number;
+}
+
+function drawEdge(cut: EdgeCut, random: RandomStream): Edge {
+  return {
+    ...cut,
+    round: random.uniform(...cut.round),
+    fall: random.uniform(...cut.fall),
+    burnt: random.uniform(...cut.burnt),
+    lean: random.normal(0, 0.0007),
+    seed: random.seed(),
+  };
+}
+
+function shapeEdge(field: Field, k: number, edge: Edge, s: number, d: number): void {
+  const { seed, round, fall } = edge;
+  const slow = 0.55 * gradient1(s / 61, seed) + 0.45 * gradient1(s / 17, seed + 1);
+  const pitch = edge.pitch * (1 + 0.3 * gradient1(s / 23, seed + 2));
+  const marks = Math.abs(gradient1(s / pitch, seed + 3)) + 0.5 * value1(s / (0.4 * pitch), seed + 4);
+  // never outside its nominal line: the plate is no larger than it was ordered
+  const edgeAt = edge.strays * (0.5 + slow) + edge.marks * marks + edge.lean * s;
+  const inside = d - Math.max(0, edgeAt);
+  if (inside < round) {
+    const rounded = 1 - clamp(inside / round, 0, 1);
+    field.z[k] -= fall * rounded * rounded + BEYOND * Math.max(0, -inside);
+  }
+  if (edge.burr > 0 && inside > -0.1 && inside < 0.7) {
+    const torn = clamp(0.4 + gradient1(s / 2.3, seed + 5) + 0.5 * gradient1(s / 0.7, seed + 6), 0, 1.4);
+    field.z[k] += edge.burr * torn * Math.exp(-(((inside - 0.22) / 0.16) ** 2));
+  }
+  const bare = 1 - field.bead[k];
+  const wander = gradient2(s / 3.1, d / 1.4, seed + 7);
+  if (edge.heat > 0 && inside < edge.burnt + 1) {
+    const hot = ease(edge.burnt + 0.6, 0.1 * edge.burnt, inside + 1.1 * wander + 0.9 * gradient1(s / 11, seed + 8));
+    mixMaterial(field, k, TONES.scaleBurnt, 0.6, 0.25, edge.heat * hot * bare * (1 - 0.8 * field.band[k]));
+    mixColour(field, k, TONES.blue, 0.22 * hot * (1 - hot) * 4 * clamp(0.2 + wander, 0, 1) * bare);
+  }
+  const worn =
+    edge.worn * ease(0.55, 0.05, inside) * clamp(0.55 + 0.6 * gradient1(s / 9, seed + 9) + 0.3 * wander, 0, 1);
+  if (worn <= 0) return;
+  mixMaterial(field, k, TONES.bareSteel, 0.56, 0.42, 0.6 * worn);
+  field.brush[k] *= 1 - worn;
+}
