@@ -12,7 +12,7 @@ export function boxBlur(
 ): Float32Array {
   const reachX = Math.max(0, Math.round(radiusX));
   const reachY = Math.max(0, Math.round(radiusY));
-  let from = Float32Array.from(values);
+  let from = values.slice();
   let to = new Float32Array(values.length);
   for (let pass = 0; pass < passes; pass++) {
     if (reachX > 0) {
