@@ -6,7 +6,7 @@ import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
-import { finishPlate, grindBand, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
+import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
 import { drawRecipe, type Recipe } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
 import type { ClutterItem, Truth, TruthItem } from "./truth";
@@ -40,7 +40,7 @@ export function generateFace(recipe: Recipe, face: Face, onStage: (stage: string
   for (const feature of features) feature.plan?.(work);
   onStage("cutting the plates");
   layParentPlate(work);
-  grindBand(work);
+  cleanJoint(work);
   onStage("welding");
   layWeld(work);
   for (const feature of features) feature.cut?.(work);

@@ -46,6 +46,10 @@ export interface SharedNoise {
   patchFine: Float32Array;
 }
 
+/** Skin of the plates as they came to be welded. */
+export const PLATE_STATES = ["mill-scale", "blasted", "pickled"] as const;
+export type PlateState = (typeof PLATE_STATES)[number];
+
 /** How this workshop and this hand look; 0..1 unless said otherwise. */
 export interface Look {
   readonly heatTint: number;
@@ -55,7 +59,13 @@ export interface Look {
   readonly spatter: number;
   readonly slag: number;
   readonly rust: number;
-  /** Width of the ground band beside the groove, mm. */
+  readonly plate: PlateState;
+  /** How light the plates are against usual ones, about 0.8 to 1.2, and their tinge: -1 brownish .. 1 bluish. */
+  readonly plateLight: number;
+  readonly plateBlue: number;
+  /** How the plates were cleaned beside the joint: ground bare, or only wire-brushed. */
+  readonly cleaning: "ground" | "brushed";
+  /** Width of the ground or brushed band beside the groove, mm. */
   readonly bandWidth: number;
   /** Of a stringer laid flat, mm. */
   readonly ripplePitch: number;

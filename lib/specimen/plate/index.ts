@@ -1,3 +1,4 @@
+export { cleanJoint } from "./clean-joint";
 export { tackPlaces } from "./dressing";
 export { finishPlate } from "./finish-plate";
 export { type GlobulePlace, type Landing, placeGlobule } from "./globule";

@@ -2,13 +2,14 @@ import { clamp, ease } from "../../math";
 import { columnX, hash01, noiseRows, rowY, type WriteRow } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { parentHeight } from "../parent";
-import type { FaceWork } from "../work";
+import type { FaceWork, Look } from "../work";
+import { layCleaned } from "./cleaned-plate";
 import { layHandlingScratches } from "./handling-scratches";
 import { patchesOf } from "./patches";
 import { plateNoiseRows, plateSeed } from "./plate-noise";
 import { PLATE_TONES as TONES } from "./tones";
 
-/** Parent plates of the joint with mill scale, lost flakes, rust and handling scratches; fills the strip's shared noise. */
+/** Parent plates of the joint with mill scale and its lost flakes, or blasted or pickled, with rust and handling scratches; fills the strip's shared noise. */
 export function layParentPlate(work: FaceWork): void {
   for (const field of patchesOf(work)) layPatch(work, field);
   layHandlingScratches(work);
@@ -40,12 +41,15 @@ function layPatch(work: FaceWork, field: Field): void {
     long: line(),
     short: line(),
   };
+  const { plate, rust } = work.look;
   field.metal.fill(SCALE_METAL);
   for (let j = 0; j < grid.rows; j++) {
     for (const name of LINES) write[name](j, lines[name], 0);
     if (field === work.strip) keepNoise(work, lines, j * grid.columns);
     layParent(work, field, lines, j);
-    layScale(field, lines, j, work.look.rust, seed + 9);
+    if (plate === "mill-scale") layScale(field, lines, j, rust, seed + 9);
+    else layCleaned(field, lines, j, plate, rust, seed + 9);
+    shadeRow(field, j, work.look);
   }
 }
 
@@ -65,6 +69,17 @@ function layParent(work: FaceWork, field: Field, { long, short }: Lines, j: numb
   const rise = (parentHeight(work.face, work.joint, work.plates, columnX(grid, last), y) - start) / last;
   for (let i = 0, k = j * grid.columns; i <= last; i++, k++) {
     parent[k] = start + rise * i + 0.035 * long[i] + 0.01 * short[i];
+  }
+}
+
+/** No two plates take in light alike: darker and paler ones, bluish and brownish ones. */
+function shadeRow({ grid, red, green, blue }: Field, j: number, { plateLight, plateBlue }: Look): void {
+  const warm = plateLight * (1 - 0.07 * plateBlue);
+  const cold = plateLight * (1 + 0.08 * plateBlue);
+  for (let k = j * grid.columns, end = k + grid.columns; k < end; k++) {
+    red[k] *= warm;
+    green[k] *= plateLight;
+    blue[k] *= cold;
   }
 }
 
