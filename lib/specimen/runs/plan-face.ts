@@ -5,7 +5,7 @@ import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
 import type { FacePlan, RunPlan } from "../plan";
 import type { Look } from "../work";
 import { draftRun, type Hand, type RunDraft } from "./draft-run";
-import { moveToe, outerRun } from "./edit";
+import { keepInSight } from "./keep-in-sight";
 import { POSITION_STYLES, type PositionStyle } from "./position-style";
 import { PROCESS_STYLES, type ProcessStyle } from "./process-style";
 import { nearTack, tacksOf } from "./tacks";
@@ -36,8 +36,6 @@ export function runHalfWidth(half: number, count: number): number {
 const TREMBLE = { most: 1.75, least: 0.6 };
 /** How much more even a steady hand's ripples are than a nervous one's. */
 const EVENER = 0.3;
-/** Outer toes reach at least this far over the edges of the groove: a welder sees them; mm. */
-const COVERED = 0.45;
 
 /** What planning one face goes by. */
 interface Planning {
@@ -75,7 +73,7 @@ export function planFace(
       random.child(`story/${n}`),
     );
   });
-  if (face === "cap") coverEdges(plan);
+  keepInSight(face, plan);
   return plan;
 }
 
@@ -92,20 +90,6 @@ function planCap(planning: Planning, random: RandomStream): FacePlan {
     fill: levelBelow(grid, joint.length, seed),
     runs: drafts.map((draft, n) => draftRun(draft, hand, grid, joint.length, random.child(`run/${n}`))),
   };
-}
-
-/** However the hand wanders, the outer toes keep outside the edges of the groove. */
-function coverEdges(plan: FacePlan): void {
-  for (const side of [-1, 1] as const) {
-    const run = outerRun(plan, side);
-    for (let i = 0; i < run.centre.length; i++) {
-      const over = side * run.centre[i] + run.halfWidth[i] - plan.groove;
-      const missing = 2 * COVERED - over;
-      if (missing <= 0) continue;
-      // eased, so that no toe is ruled along the edge
-      moveToe(run, side, i, side * (plan.groove + COVERED * (1 + Math.exp(-missing / COVERED))), 1);
-    }
-  }
 }
 
 /** Level of the layer below the cap: about 0.9 mm down, flush at the ends, where it runs out to the plate's edge. */

@@ -73,7 +73,7 @@ export const PROCESS_PAINTS: Readonly<Record<Process, ProcessPaint>> = {
     slag: {
       dark: linear("#1c1815"),
       pale: linear("#2f241a"),
-      bias: 0,
+      bias: 0.08,
       flake: [1.9, 1.1],
       edge: 0.26,
       thickness: 0.15,
@@ -110,7 +110,7 @@ export const PROCESS_PAINTS: Readonly<Record<Process, ProcessPaint>> = {
     slag: {
       dark: linear("#33261a"),
       pale: linear("#6b5437"),
-      bias: -0.1,
+      bias: 0.16,
       flake: [1.05, 0.75],
       edge: 0.16,
       thickness: 0.12,
@@ -147,7 +147,7 @@ export const PROCESS_PAINTS: Readonly<Record<Process, ProcessPaint>> = {
     slag: {
       dark: linear("#463d33"),
       pale: linear("#746656"),
-      bias: 0.02,
+      bias: 0.2,
       flake: [3.2, 1.9],
       edge: 0.1,
       thickness: 0.11,
