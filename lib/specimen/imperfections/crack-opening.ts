@@ -9,8 +9,8 @@ import { TONES } from "./tones";
 /** Width of a crack, mm, at t mm along a line of the given length. */
 export type OpeningWidth = (t: number, length: number) => number;
 
-/** Thinnest stretch, as a share of the widest. */
-const HAIRLINE = 0.2;
+/** Width of a stretch that is hardly to be seen, mm, unless the whole crack is finer. */
+const HAIRLINE = 0.055;
 /** Length over which an end tapers, mm. */
 const TAPER = 1.3;
 
@@ -22,10 +22,10 @@ export function unevenOpening(random: RandomStream, widest: number): OpeningWidt
   const seed = random.seed();
   return (t, length) => {
     const end = clamp(Math.min(t, length - t) / TAPER, 0, 1);
-    const swell = 0.16 + 1.3 * ease(-0.35, 0.8, fractal1(t / 5.2, seed, 2));
+    const swell = 0.22 + 1.25 * ease(-0.4, 0.7, fractal1(t / 5.2, seed, 2));
     const beat = 0.82 + 0.42 * fractal1(t / 1.1, seed + 3, 2);
     if (gradient1(t / 3.4, seed + 9) < -0.72 && t > 3 && t < length - 3) return 0;
-    return Math.max(HAIRLINE * widest * end, widest * swell * beat * Math.sqrt(end));
+    return Math.max(Math.min(HAIRLINE, widest) * Math.sqrt(end), widest * swell * beat * Math.sqrt(end));
   };
 }
 
@@ -33,7 +33,10 @@ export function unevenOpening(random: RandomStream, widest: number): OpeningWidt
 export function taperingOpening(random: RandomStream, widest: number): OpeningWidth {
   const seed = random.seed();
   return (t, length) =>
-    widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.85 + 0.6 * fractal1(t / 1.4, seed, 2), 0.35, 1.3);
+    Math.max(
+      Math.min(HAIRLINE, widest) * clamp((2 * (length - t)) / TAPER, 0, 1),
+      widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.85 + 0.6 * fractal1(t / 1.4, seed, 2), 0.35, 1.3),
+    );
 }
 
 /** Width of a short crack: about `widest` mm in its middle, nothing at both tips, uneven. */

@@ -8,6 +8,8 @@ import { crackPath, forkFrom, settleIntoCreases } from "./crack-path";
 import { craterNear, leaveCraterOpen } from "./crater";
 
 const NOTCH = 0.22;
+/** Tips too fine to be seen, mm at each end. */
+const HIDDEN_TIP = 0.3;
 /** A crack across a crater may run out of it to its run's toe: so many crater radii. */
 const OUT_OF_CRATER = 1.15;
 
@@ -21,7 +23,7 @@ function starBranches(random: RandomStream, crater: Crater, length: number): Poi
     const angle = first + ((n + random.normal(0, 0.2)) * 6.283) / count;
     const lengthwise = 0.7 + 0.3 * Math.abs(Math.cos(angle));
     const share = n < 2 ? random.uniform(0.95, 1.15) : random.uniform(0.35, 0.9);
-    const reach = clamp(0.6 * length * share * lengthwise, 0.5, OUT_OF_CRATER * crater.radiusX);
+    const reach = clamp(0.66 * length * share * lengthwise, 0.5, OUT_OF_CRATER * crater.radiusX);
     const from = random.uniform(0, 0.04) * length;
     return crackPath(
       random,
@@ -37,7 +39,7 @@ function starBranches(random: RandomStream, crater: Crater, length: number): Poi
 /** One line through the crater, along or across the weld, off the middle and aslant; sometimes forked. */
 function throughCrater(random: RandomStream, crater: Crater, length: number, isAlong: boolean): Point[][] {
   const most = OUT_OF_CRATER * 2 * (isAlong ? crater.radiusX : crater.radiusY);
-  const half = 0.5 * Math.min(length, most) + 0.2;
+  const half = 0.5 * Math.min(length, most) + HIDDEN_TIP;
   const angle = (isAlong ? 0 : Math.PI / 2) + random.normal(0, 0.2);
   const x = crater.x + random.normal(0, 0.15) * crater.radiusX;
   const y = crater.y + random.normal(0, 0.15) * crater.radiusY;

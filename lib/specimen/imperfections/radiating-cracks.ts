@@ -30,7 +30,7 @@ function drawArms(work: FaceWork, request: FeatureRequest, random: RandomStream)
   const widest = random.uniform(0.09, 0.13) + 0.006 * size;
   const count = clamp(3 + random.integer(3) + (size > 7 ? 1 : 0), 3, 6);
   return armAngles(random, count).flatMap((angle, n) => {
-    const reach = 0.5 * size * (n < 2 ? random.uniform(0.92, 1.08) : random.uniform(0.3, 0.85));
+    const reach = 0.56 * size * (n < 2 ? random.uniform(0.92, 1.08) : random.uniform(0.3, 0.85));
     const off = random.uniform(0, 0.05) * size;
     const away = angle + random.uniform(-1.2, 1.2);
     const from: Point = [request.x + off * Math.cos(away), y + off * Math.sin(away)];
