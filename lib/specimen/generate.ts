@@ -7,7 +7,15 @@ import { createWork } from "./create-work";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
 import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
-import { drawRecipe, type Recipe } from "./recipe";
+import {
+  type Attempts,
+  type Blueprint,
+  type Departure,
+  drawRecipe,
+  meetsBlueprint,
+  PRACTICE,
+  type Recipe,
+} from "./recipe";
 import { layWeld, paintWeld } from "./runs";
 import type { ClutterItem, Truth, TruthItem } from "./truth";
 import type { FaceWork, Feature } from "./work";
@@ -24,10 +32,20 @@ export interface MadeFace {
   readonly clutter: readonly ClutterItem[];
 }
 
+/** A face that meets its section of a blueprint. */
+export interface MetFace extends MadeFace {
+  /** Recipe in which this face is as it was made. */
+  readonly recipe: Recipe;
+  /** How many faces were made until one met the blueprint, 1 for the first. */
+  readonly attempts: number;
+}
+
 export interface Specimen {
   readonly recipe: Recipe;
   readonly surfaces: Readonly<Record<Face, Surface>>;
   readonly truth: Truth;
+  /** How many faces were made on either side until one met the blueprint. */
+  readonly attempts: Attempts;
 }
 
 /**
@@ -110,10 +128,40 @@ export function assembleTruth(recipe: Recipe, faces: readonly Pick<MadeFace, "it
   };
 }
 
-/** Makes both faces of the specimen of a seed. */
-export function generateSpecimen(seed: string): Specimen {
-  const recipe = drawRecipe(seed);
-  const [cap, root] = FACES.map((face) => generateFace(recipe, face));
+/** So many faces are made before a blueprint counts as one that cannot be met. */
+const MOST_ATTEMPTS = 16;
+
+/**
+ * Makes one face of the specimen of a seed and a blueprint, drawing what goes wrong on it anew until what is measured meets
+ * the blueprint. The other face has no say, so both can be made at the same time. Throws where the blueprint is refused
+ * and where no face meets it.
+ */
+export function generateMetFace(
+  seed: string,
+  face: Face,
+  blueprint: Blueprint = PRACTICE,
+  onStage: (stage: string) => void = () => {},
+): MetFace {
+  let last: Departure | null = null;
+  for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+    const recipe = drawRecipe(seed, blueprint, { cap: 0, root: 0, [face]: attempt });
+    const made = generateFace(recipe, face, onStage);
+    const meets = meetsBlueprint({ ...made, joint: recipe.joint }, blueprint.sections[face]);
+    if (meets.ok) return { ...made, recipe, attempts: attempt + 1 };
+    last = meets;
+  }
+  throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint; the last one: ${JSON.stringify(last)}`);
+}
+
+/** Makes both faces of the specimen of a seed and a blueprint, by default for practice. Throws as `generateMetFace` does. */
+export function generateSpecimen(seed: string, blueprint: Blueprint = PRACTICE): Specimen {
+  const [cap, root] = FACES.map((face) => generateMetFace(seed, face, blueprint));
+  const recipe: Recipe = { ...cap.recipe, faces: { cap: cap.recipe.faces.cap, root: root.recipe.faces.root } };
   const truth = assembleTruth(recipe, [cap, root]);
-  return { recipe, surfaces: { cap: cap.surface, root: root.surface }, truth };
+  return {
+    recipe,
+    surfaces: { cap: cap.surface, root: root.surface },
+    truth,
+    attempts: { cap: cap.attempts, root: root.attempts },
+  };
 }

@@ -3,7 +3,7 @@ import type { Surface } from "../surface";
 import { type Face, PROCESSES, type Process } from "../weld";
 import { generateFace } from "./generate";
 import { drawRecipe, type Recipe } from "./recipe";
-import { FEATURE_ROWS } from "./recipe/blueprint";
+import { FEATURE_ROWS } from "./recipe/feature-rows";
 import { type FeatureRow, NEUTRAL_ROWS } from "./recipe/rows";
 import type { ClutterItem, TruthItem } from "./truth";
 import type { FeatureRequest } from "./work";

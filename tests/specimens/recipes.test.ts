@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { IMPERFECTION_TYPES } from "@/lib/imperfections";
+import { CLUTTER, IMPERFECTION_TYPES, typesOn } from "@/lib/imperfections";
 import { drawRecipe, type Recipe } from "@/lib/specimen";
-import type { FeatureRequest } from "@/lib/specimen/work";
+import { FEATURE_ROWS } from "@/lib/specimen/recipe/feature-rows";
+import { NEUTRAL_ROWS } from "@/lib/specimen/recipe/rows";
+import { type FeatureRequest, HARMLESS } from "@/lib/specimen/work";
 import { FACES, type Face, grooveHalfWidth } from "@/lib/weld";
 
 const SEEDS = 1000;
@@ -13,19 +15,9 @@ interface Extent {
   readonly y1: number;
 }
 
-/** What lies over the whole width of the weld, whatever its request says. */
-const WHOLE_WELD = new Set([
-  "incompletely-filled-groove",
-  "excess-weld-metal",
-  "root-penetration",
-  "root-fusion",
-  "excess-penetration",
-  "burn-through",
-  "root-concavity",
-  "shrinkage-groove",
-  "root-porosity",
-]);
-const ON_PLATE = new Set(["stray-arc", "grinding-mark", "chipping-mark", "light-grinding"]);
+/** Where the table says that something lies; on a root bead whatever lies at a toe is taken to cross it. */
+const siteOf = (face: Face, { type }: FeatureRequest): string | undefined =>
+  [...FEATURE_ROWS, ...NEUTRAL_ROWS].find((row) => row.type === type && row.face === face)?.site;
 
 /** The smallest box that a request can be thought to fill, by the joint's geometry: worked out anew, not taken from the generator. */
 function extentOf(recipe: Recipe, face: Face, request: FeatureRequest): Extent {
@@ -34,12 +26,10 @@ function extentOf(recipe: Recipe, face: Face, request: FeatureRequest): Extent {
   const toe = (face === "cap" ? grooveHalfWidth(joint) : joint.rootGap / 2) + layout.overlap;
   const along = { x0: request.x, x1: request.x + request.length };
   const across = (a: number, b: number): Extent => ({ ...along, y0: Math.min(a, b), y1: Math.max(a, b) });
-  if (WHOLE_WELD.has(request.type)) return across(-toe, toe);
-  if (ON_PLATE.has(request.type)) {
-    if (request.y === undefined) throw new Error(`${request.id} has no place across`);
-    return across(request.y - 2, request.y + 2);
-  }
-  if (request.type === "spatter") return across(request.side * (toe + 1), request.side * 20);
+  if (request.y !== undefined) return across(request.y - 2, request.y + 2);
+  const site = siteOf(face, request);
+  if (site === "weld" || (face === "root" && site === "toe")) return across(-toe, toe);
+  if (site === "plate") return across(request.side * (toe + 1.5), request.side * 20);
   if (request.run !== undefined) {
     const share = layout.runs.length === 1 ? 0 : (2 * request.run) / (layout.runs.length - 1) - 1;
     const middle = share * toe * 0.5;
@@ -47,6 +37,9 @@ function extentOf(recipe: Recipe, face: Face, request: FeatureRequest): Extent {
   }
   return across(request.side * (toe - 0.5), request.side * (toe + 1));
 }
+
+const DECOYS = new Set<string>(HARMLESS);
+const LITTER = new Set<string>(CLUTTER);
 
 const gap = (a0: number, a1: number, b0: number, b1: number) => Math.max(a0 - b1, b0 - a1);
 
@@ -58,31 +51,25 @@ describe("recipes of a thousand seeds", () => {
 
   it("draws joints within the workshop's range, with grooves that the runs can cover", () => {
     for (const { joint } of recipes) {
-      expect(joint.thickness).toBeGreaterThanOrEqual(8);
-      expect(joint.thickness).toBeLessThanOrEqual(15);
-      expect(joint.grooveAngle).toBeGreaterThanOrEqual(50);
-      expect(joint.grooveAngle).toBeLessThanOrEqual(70);
-      expect(joint.rootGap).toBeGreaterThanOrEqual(2);
-      expect(joint.rootGap).toBeLessThanOrEqual(4);
-      expect(joint.rootFace).toBeGreaterThanOrEqual(1);
-      expect(joint.rootFace).toBeLessThanOrEqual(2);
+      expect(joint.thickness).toBeGreaterThanOrEqual(6);
+      expect(joint.thickness).toBeLessThanOrEqual(25);
       // opening of a single V: gap + 2 (t - c) tan(angle / 2)
       const opening =
         joint.rootGap + 2 * (joint.thickness - joint.rootFace) * Math.tan((joint.grooveAngle * Math.PI) / 360);
-      expect(opening).toBeLessThan(19.5);
+      expect(opening).toBeLessThan(24);
     }
   });
 
-  it("asks for five to nine things on the cap and four to seven on the root, and a few decoys", () => {
-    const decoys = new Set(["sound-stop", "shallow-undercut", "light-grinding"]);
+  it("asks for seven things on the cap and five on the root, and one or two of what tempts to a false call", () => {
     for (const recipe of recipes) {
-      const count = (face: Face) => recipe.faces[face].requests.filter((r) => !decoys.has(r.type)).length;
-      expect(count("cap")).toBeGreaterThanOrEqual(5);
-      expect(count("cap")).toBeLessThanOrEqual(9);
-      expect(count("root")).toBeGreaterThanOrEqual(4);
-      expect(count("root")).toBeLessThanOrEqual(7);
       for (const face of FACES) {
-        expect(recipe.faces[face].requests.filter((r) => decoys.has(r.type)).length).toBeLessThanOrEqual(2);
+        const types = recipe.faces[face].requests.map(({ type }) => type);
+        const harmless = types.filter((type) => DECOYS.has(type)).length;
+        const clutter = types.filter((type) => LITTER.has(type)).length;
+        expect(types.length - harmless - clutter).toBe(face === "cap" ? 7 : 5);
+        expect(harmless).toBeGreaterThanOrEqual(1);
+        expect(harmless).toBeLessThanOrEqual(2);
+        expect(clutter).toBeLessThanOrEqual(2);
       }
     }
   });
@@ -90,7 +77,9 @@ describe("recipes of a thousand seeds", () => {
   it("keeps everything 25 mm apart along the weld or 12 mm across, and 12 mm from the ends", () => {
     for (const recipe of recipes) {
       for (const face of FACES) {
-        const extents = recipe.faces[face].requests.map((request) => extentOf(recipe, face, request));
+        const extents = recipe.faces[face].requests
+          .filter(({ type }) => !LITTER.has(type))
+          .map((request) => extentOf(recipe, face, request));
         extents.forEach((a, n) => {
           expect(a.x0).toBeGreaterThanOrEqual(12);
           expect(a.x1).toBeLessThanOrEqual(recipe.joint.length - 12);
@@ -133,14 +122,15 @@ describe("recipes of a thousand seeds", () => {
     }
   });
 
-  it("lets every imperfection of the catalogue come up within sixty seeds", () => {
+  it("lets every imperfection that a row plants come up, and no other", () => {
     const seen = new Set<string>();
-    for (const recipe of recipes.slice(0, 60)) {
+    for (const recipe of recipes) {
       for (const face of FACES) for (const request of recipe.faces[face].requests) seen.add(`${request.type}`);
-      const { stepAtDatum, stepAtFarEnd } = recipe.plates;
-      if (Math.max(Math.abs(stepAtDatum), Math.abs(stepAtFarEnd)) > 1.2) seen.add("linear-misalignment");
     }
-    expect(IMPERFECTION_TYPES.filter((type) => !seen.has(type))).toEqual([]);
+    const rows = new Set(FEATURE_ROWS.map(({ type }) => type));
+    expect([...rows].filter((type) => !seen.has(type))).toEqual([]);
+    expect(IMPERFECTION_TYPES.filter((type) => seen.has(type) && !rows.has(type))).toEqual([]);
+    for (const { face, type } of FEATURE_ROWS) expect(typesOn(face), `${face} ${type}`).toContain(type);
   });
 
   it("plants lack of root fusion on the plate that stands out, and burns through wide gaps more than tight ones", () => {

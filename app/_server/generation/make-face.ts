@@ -1,6 +1,6 @@
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
-import { type ClutterItem, drawRecipe, generateFace, type TruthItem } from "@/lib/specimen";
+import { BLUEPRINTS, type ClutterItem, generateMetFace, type TruthItem } from "@/lib/specimen";
 import { encodeFace } from "@/lib/surface";
 import type { Face } from "@/lib/weld";
 import { encodeWebp } from "./encode-image";
@@ -9,14 +9,19 @@ export interface MadeFace {
   readonly face: Face;
   readonly items: readonly TruthItem[];
   readonly clutter: readonly ClutterItem[];
+  /** How many faces were made until one met the blueprint. */
+  readonly attempts: number;
   /** The packed surface, gzip-compressed as it is stored and sent. */
   readonly packed: Uint8Array;
 }
 
-/** Makes one face of the specimen of a seed and packs it. `onStage` tells in plain words what is being done. */
+/**
+ * Makes one face of the practice specimen of a seed and packs it; the other face has no say in it. `onStage` tells in plain
+ * words what is being done.
+ */
 export async function makeFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadeFace> {
-  const { surface, items, clutter } = generateFace(drawRecipe(seed), face, onStage);
+  const { surface, items, clutter, attempts } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
   onStage("packing");
   const packed = await promisify(gzip)(await encodeFace(surface, encodeWebp), { level: 6 });
-  return { face, items, clutter, packed };
+  return { face, items, clutter, attempts, packed };
 }

@@ -1,17 +1,87 @@
-import type { Face, Process } from "../../weld";
-import { CUT_ROWS, type FeatureRow, type Likelihood, type Range, SHAPED_ROWS } from "./rows";
+import { z } from "zod";
+import { FAMILIES, type Family } from "../../imperfections";
+import { BUTT_PLATE_LENGTH, type Face, POSITIONS, PROCESSES } from "../../weld";
+import { SIZE_BANDS, type SizeBand } from "../difficulty";
+import type { JointChoice } from "./joint";
+import { type Range, SITES, type Site } from "./rows";
 
-/** Everything that can go wrong on a butt plate. */
-export const FEATURE_ROWS: readonly FeatureRow[] = [...SHAPED_ROWS, ...CUT_ROWS];
+/** A number of indications of a kind: family, size among its kind, and where it lies. */
+export interface Slot {
+  readonly count: number;
+  readonly families: "any" | readonly Family[];
+  readonly band: "any" | SizeBand;
+  readonly place: "any" | Site;
+}
 
-/** What a likelihood weighs against another. */
-const WEIGHTS: Readonly<Record<Likelihood, number>> = { high: 3, medium: 2, low: 1, never: 0 };
+/** What is to be on one face. */
+export interface SectionBlueprint {
+  readonly slots: readonly Slot[];
+  /** Most indications beyond the slots: what comes by itself, such as plates that stand apart. */
+  readonly extras: number;
+  /** Least length of weld without any indication, mm. */
+  readonly cleanLength: number;
+  /** From how many to how many harmless features that look like an imperfection, and of clutter. */
+  readonly neutral: Range;
+  readonly clutter: Range;
+  /** Whether sizes may lie within the uncertainty of a limit. */
+  readonly nearLimits: boolean;
+  /** Mark to be expected of somebody who just passes, met within `WITHIN_MARKS`; null where any will do. */
+  readonly expectedMark: number | null;
+}
 
-/** Weight of a row for a process, before the joint has its say. */
-export const weightOf = (row: FeatureRow, process: Process): number => row.share * WEIGHTS[row.likelihood[process]];
+/** What a paper fixes of a specimen; everything else is drawn. */
+export interface Blueprint {
+  readonly joint: JointChoice;
+  readonly sections: Readonly<Record<Face, SectionBlueprint>>;
+}
 
-/** How many indications a face gets, equally likely, and how many decoys. */
-export const COUNTS: Readonly<Record<Face, { readonly indications: Range; readonly decoys: Range }>> = {
-  cap: { indications: [5, 9], decoys: [1, 2] },
-  root: { indications: [4, 7], decoys: [0, 1] },
-};
+/** How far the expected mark of a section may lie from what its blueprint says, marks. */
+export const WITHIN_MARKS = 1;
+
+const count = z.number().int().min(0).max(40);
+const counts = z
+  .tuple([count, count])
+  .readonly()
+  .refine(([least, most]) => least <= most, "from a smaller to a larger number");
+
+const slotSchema = z.strictObject({
+  count: count.min(1),
+  families: z.union([z.literal("any"), z.array(z.enum(FAMILIES)).min(1).readonly()]),
+  band: z.enum([...SIZE_BANDS, "any"]),
+  place: z.enum([...SITES, "any"]),
+});
+
+const sectionSchema = z.strictObject({
+  slots: z.array(slotSchema).max(40).readonly(),
+  extras: count,
+  cleanLength: z.number().min(0).max(10_000),
+  neutral: counts,
+  clutter: counts,
+  nearLimits: z.boolean(),
+  expectedMark: z.number().min(0).max(100).nullable(),
+});
+
+const thickness = z.number().int().min(6).max(25);
+
+/** A blueprint as it comes in from outside: counts are whole numbers up to 40, plates 6 to 25 mm thick. */
+export const blueprintSchema: z.ZodType<Blueprint> = z.strictObject({
+  joint: z.strictObject({
+    processes: z.array(z.enum(PROCESSES)).min(1).readonly(),
+    positions: z.array(z.enum(POSITIONS)).min(1).readonly(),
+    thickness: z
+      .tuple([thickness, thickness])
+      .readonly()
+      .refine(([least, most]) => least <= most, "from the thinnest to the thickest"),
+  }),
+  sections: z.strictObject({ cap: sectionSchema, root: sectionSchema }),
+});
+
+/** How many indications a section asks for. */
+export const countOf = (section: SectionBlueprint): number => section.slots.reduce((sum, slot) => sum + slot.count, 0);
+
+/** One entry for every indication that the slots ask for: the number of its slot. */
+export const unitsOf = (section: SectionBlueprint): number[] =>
+  section.slots.flatMap((slot, n) => Array.from({ length: slot.count }, () => n));
+
+/** Length of the weld of every specimen, mm. */
+export const WELD_LENGTH = BUTT_PLATE_LENGTH;

@@ -1,1 +1,12 @@
-export { drawRecipe, type FaceRecipe, type Recipe } from "./recipe";
+export {
+  type Blueprint,
+  blueprintSchema,
+  type SectionBlueprint,
+  type Slot,
+  WITHIN_MARKS,
+} from "./blueprint";
+export { BLUEPRINTS, PRACTICE } from "./blueprints";
+export { type Checked, checkBlueprint } from "./check-blueprint";
+export { cleanLengthOf, type Departure, type Meets, meetsBlueprint } from "./meets";
+export { type Attempts, type DrawnRecipe, drawRecipe, type FaceRecipe, type Recipe, tryRecipe } from "./recipe";
+export { explainRefusal, type Refusal } from "./refusal";

@@ -3,10 +3,16 @@ import type { ButtJoint, Face } from "../../weld";
 import type { PlateSetting } from "../parent";
 import type { FaceLayout } from "../runs";
 import type { FeatureRequest, Look } from "../work";
+import type { Blueprint } from "./blueprint";
+import { PRACTICE } from "./blueprints";
+import { asksForPlates, rowsFor } from "./check-blueprint";
+import { drawFace } from "./draw-face";
+import { runsNeeded, weightOf } from "./feature-rows";
 import { drawJoint, drawPlates } from "./joint";
 import { drawLayouts } from "./layout";
 import { drawLook } from "./look";
-import { drawRequests } from "./requests";
+import { fitPlates, NO_PLATES, type PlatesFit } from "./plate-slots";
+import { explainRefusal, type Refusal } from "./refusal";
 
 /** What is to be made of one face. */
 export interface FaceRecipe {
@@ -25,23 +31,78 @@ export interface Recipe {
   readonly faces: Readonly<Record<Face, FaceRecipe>>;
 }
 
-/** Draws the recipe of a seed: the same seed gives the same recipe everywhere. */
-export function drawRecipe(seed: string): Recipe {
+/** Which draw of either face is meant: 0 the first, a higher one where what was measured of it did not meet the blueprint. */
+export type Attempts = Readonly<Record<Face, number>>;
+const FIRST: Attempts = { cap: 0, root: 0 };
+
+export type DrawnRecipe = { readonly ok: true; readonly recipe: Recipe } | Refusal;
+
+/**
+ * Draws a recipe that should meet a blueprint, or says why there is none. The same seed, blueprint and attempts give the
+ * same recipe everywhere; joint, plates, look and runs depend on seed and blueprint only, either face on its own attempt.
+ */
+export function tryRecipe(seed: string, blueprint: Blueprint, attempts: Attempts = FIRST): DrawnRecipe {
   const random = randomStream(`specimen ${seed}`);
-  const joint = drawJoint(random.child("joint"));
-  const plates = drawPlates(random.child("plates"));
-  const look = drawLook(random.child("look"), joint.process);
-  const layouts = drawLayouts(joint, random.child("layout"));
-  const face = (name: Face): FaceRecipe =>
-    drawRequests({ face: name, joint, plates, layout: layouts[name] }, random.child(name));
-  return {
+  const joint = drawJoint(random.child("joint"), blueprint.joint);
+  const standing = drawStanding(blueprint, random);
+  if (!standing) return { ok: false, code: "plates-never-stand-so", face: "cap" };
+  const { plates, fit } = standing;
+  const layouts = drawLayoutsFor(joint, blueprint, random);
+  const face = (name: Face) => {
+    const stream = random.child(attempts[name] === 0 ? name : `${name} again ${attempts[name]}`);
+    const asked = { face: name, joint, plates, layout: layouts[name] };
+    return drawFace(asked, blueprint.sections[name], name === "cap" ? fit : NO_PLATES, stream);
+  };
+  const cap = face("cap");
+  if (!cap.ok) return cap;
+  const root = face("root");
+  if (!root.ok) return root;
+  const recipe: Recipe = {
     seed,
     joint,
     plates,
-    look,
+    look: drawLook(random.child("look"), joint.process),
     number: drawNumber(random.child("number")),
-    faces: { cap: face("cap"), root: face("root") },
+    faces: { cap: cap.recipe, root: root.recipe },
   };
+  return { ok: true, recipe };
+}
+
+/** As `tryRecipe`, for blueprints that are known to be possible, by default for practice. Throws on a refusal. */
+export function drawRecipe(seed: string, blueprint: Blueprint = PRACTICE, attempts: Attempts = FIRST): Recipe {
+  const drawn = tryRecipe(seed, blueprint, attempts);
+  if (!drawn.ok) throw new Error(`no specimen for this blueprint: ${explainRefusal(drawn)}`);
+  return drawn.recipe;
+}
+
+const TRIES = { plates: 400, layouts: 60 };
+
+function drawStanding({ sections }: Blueprint, random: RandomStream): { plates: PlateSetting; fit: PlatesFit } | null {
+  for (let attempt = 0; attempt < TRIES.plates; attempt++) {
+    const plates = drawPlates(random.child(attempt === 0 ? "plates" : `plates ${attempt}`));
+    const fit = fitPlates(plates, sections.cap);
+    if (fit) return { plates, fit };
+  }
+  return null;
+}
+
+/** Runs of both faces, drawn anew while the cap has fewer than its slots need; the last draw where none has enough. */
+function drawLayoutsFor(joint: ButtJoint, blueprint: Blueprint, random: RandomStream): Record<Face, FaceLayout> {
+  const least = leastRuns(joint, blueprint);
+  let layouts = drawLayouts(joint, random.child("layout"));
+  for (let attempt = 1; attempt < TRIES.layouts && layouts.cap.runs.length < least; attempt++) {
+    layouts = drawLayouts(joint, random.child(`layout ${attempt}`));
+  }
+  return layouts;
+}
+
+function leastRuns({ process, position }: ButtJoint, { sections: { cap } }: Blueprint): number {
+  const needed = cap.slots
+    .filter((slot) => !asksForPlates("cap", slot))
+    .map((slot) => rowsFor("cap", slot, cap).filter((row) => weightOf(row, process, position) > 0))
+    .filter((rows) => rows.length > 0)
+    .map((rows) => Math.min(...rows.map(runsNeeded)));
+  return Math.max(1, ...needed);
 }
 
 const drawNumber = (random: RandomStream): string => `T${100 + random.integer(900)}`;

@@ -22,8 +22,13 @@ export const gapAcross = (a: Zone, b: Zone): number => Math.max(a.y0 - b.y1, b.y
 export const areApart = (a: Zone, b: Zone): boolean =>
   gapAlong(a, b) >= Math.max(APART.along, a.room + b.room) || gapAcross(a, b) >= APART.across;
 
+/** Clutter keeps at least this far from everything along the weld, or across; mm: it is to be seen beside nothing else. */
+const CLUTTER_APART = { along: 12, across: 6 };
+export const areClutterApart = (a: Zone, b: Zone): boolean =>
+  gapAlong(a, b) >= CLUTTER_APART.along || gapAcross(a, b) >= CLUTTER_APART.across;
+
 /** How far what is measured may go beyond what was asked, mm. */
-const UNSURE = 1.5;
+export const UNSURE = 1.5;
 /** How a toe wavers, and how far imperfections of the toe reach out from it and in over the weld; mm. */
 const TOE = { wavers: 0.8, out: 3, in: 1.5 };
 /** Marks on the plate begin this far outside the toe and end here, mm: they stay within the fine strip. */

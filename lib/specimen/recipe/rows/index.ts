@@ -1,4 +1,4 @@
 export { CUT_ROWS } from "./cut-rows";
 export { NEUTRAL_ROWS } from "./neutral-rows";
-export type { FeatureRow, Likelihood, Range, Site } from "./row";
+export { type FeatureRow, type Likelihood, type Range, SITES, type Site } from "./row";
 export { SHAPED_ROWS } from "./shaped-rows";

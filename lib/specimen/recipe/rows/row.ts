@@ -5,7 +5,8 @@ import type { FeatureRequest } from "../../work";
  * Where an imperfection lies: along one toe, anywhere on one run, over the whole weld, on the plate beside it, or at the
  * place where an electrode ended.
  */
-export type Site = "toe" | "run" | "weld" | "plate" | "stop";
+export const SITES = ["toe", "run", "weld", "plate", "stop"] as const;
+export type Site = (typeof SITES)[number];
 
 export type Range = readonly [from: number, to: number];
 
