@@ -11,7 +11,7 @@ import { between, scaled, TONES } from "./tones";
 import { alongColumns } from "./weld-border";
 
 /** Higher or lower than the bead beside it by more than this, and sound metal between lump and notch; mm. */
-const THRESHOLD = 0.45;
+const THRESHOLD = 0.6;
 const BRIDGE = 12;
 /** The tack is looked for so far beyond its own ends, mm. */
 const LOOKED = 5;
@@ -38,7 +38,7 @@ const NOTCH = { tackSide: 0.75, beadSide: 1.9 };
 /**
  * A faulty tack that the root run went over without melting it away: a short length of other metal with ripples of its
  * own, standing out or sunk, with notches where the run met its ends. `severity` = height of the lump over the bead beside
- * it and depth of the notch below it, mm. Truth: `measureRidge`, threshold 0.45 mm; no size.
+ * it and depth of the notch below it, mm. Truth: `measureRidge`, threshold 0.6 mm; no size.
  */
 export const buildTackWeldedOver: FeatureBuilder = (request, random) => {
   const fault = drawFault(random.child("fault"));
