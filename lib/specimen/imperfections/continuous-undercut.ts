@@ -1,7 +1,7 @@
 import { measureToeGroove } from "../measure";
 import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
-import { drawBites, type UndercutShape, undercutFeature } from "./undercut";
+import { drawBites, outerToe, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
 import { drawEnds, unevenEnvelope } from "./uneven-ends";
 
 /** Deeper than this counts as undercut, mm; sound stretches up to `BRIDGE` mm do not end it. */
@@ -17,13 +17,14 @@ export const buildContinuousUndercut: FeatureBuilder = (request, random) => {
   const ends = drawEnds(random, request.length, [2, 4], [5, 10]);
   const range = { from: request.x - 0.25 * ends.first, to: request.x + request.length + 0.25 * ends.last };
   const shape: UndercutShape = {
-    side: request.side,
+    edge: outerToe(request.side),
     range,
     depth: request.severity,
     width: random.uniform(1.4, 2),
     bites: drawBites(random, range),
     envelope: unevenEnvelope(range.from, range.to, ends, 0.5, random.seed()),
     seed: random.seed(),
+    section: SECTIONS.plate,
   };
   return undercutFeature(request.id, shape, (work) => {
     const search = {

@@ -3,7 +3,7 @@ import type { RandomStream } from "../../random";
 import { measureToeGroove, type Range } from "../measure";
 import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
-import { drawBites, type UndercutShape, undercutFeature } from "./undercut";
+import { drawBites, outerToe, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
 import type { Envelope } from "./uneven-ends";
 
 const THRESHOLD = 0.1;
@@ -50,13 +50,14 @@ const chainEnvelope =
 export const buildIntermittentUndercut: FeatureBuilder = (request, random) => {
   const range = { from: request.x, to: request.x + request.length };
   const shape: UndercutShape = {
-    side: request.side,
+    edge: outerToe(request.side),
     range,
     depth: request.severity,
     width: random.uniform(1.2, 1.8),
     bites: drawBites(random, range),
     envelope: chainEnvelope(drawLinks(random, range.from, range.to)),
     seed: random.seed(),
+    section: SECTIONS.plate,
   };
   return undercutFeature(request.id, shape, (work) => {
     const search = {

@@ -1,7 +1,7 @@
 import { measureToeGroove } from "../measure";
 import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
-import { drawBites, type UndercutShape, undercutFeature } from "./undercut";
+import { drawBites, outerToe, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
 import { drawEnds, unevenEnvelope } from "./uneven-ends";
 
 /** What is deeper than 0.25 mm is recorded: the decoy stays well above that. */
@@ -17,13 +17,14 @@ export const buildShallowUndercut: FeatureBuilder = (request, random) => {
   const ends = drawEnds(random, request.length, [2, 4], [4, 9]);
   const range = { from: request.x, to: request.x + request.length };
   const shape: UndercutShape = {
-    side: request.side,
+    edge: outerToe(request.side),
     range,
     depth: Math.min(request.severity, DEEPEST),
     width: random.uniform(1.1, 1.7),
     bites: drawBites(random, range),
     envelope: unevenEnvelope(range.from, range.to, ends, 0.4, random.seed()),
     seed: random.seed(),
+    section: SECTIONS.plate,
   };
   return undercutFeature(request.id, shape, (work) => {
     const search = { side: request.side, range, threshold: THRESHOLD, bridge: BRIDGE };

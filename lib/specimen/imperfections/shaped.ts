@@ -4,7 +4,12 @@ import { buildContinuousUndercut } from "./continuous-undercut";
 import { buildExcessPenetration } from "./excess-penetration";
 import { buildExcessWeldMetal } from "./excess-weld-metal";
 import { buildIncompletelyFilledGroove } from "./incompletely-filled-groove";
+import { buildIncorrectWeldToe } from "./incorrect-weld-toe";
+import { buildInterRunFusion } from "./inter-run-fusion";
+import { buildInterRunUndercut } from "./inter-run-undercut";
 import { buildIntermittentUndercut } from "./intermittent-undercut";
+import { buildIrregularSurface } from "./irregular-surface";
+import { buildIrregularWidth } from "./irregular-width";
 import { buildOverlap } from "./overlap";
 import { buildRootConcavity } from "./root-concavity";
 import { buildRootFusion } from "./root-fusion";
@@ -29,6 +34,11 @@ export const SHAPED = {
   "root-fusion": buildRootFusion,
   "root-penetration": buildRootPenetration,
   "root-concavity": buildRootConcavity,
+  "inter-run-fusion": buildInterRunFusion,
+  "inter-run-undercut": buildInterRunUndercut,
+  "irregular-width": buildIrregularWidth,
+  "irregular-surface": buildIrregularSurface,
+  "incorrect-weld-toe": buildIncorrectWeldToe,
   sagging: buildSagging,
   "tack-imperfection": buildTackImperfection,
 } as const satisfies Partial<Record<ImperfectionType | Harmless, FeatureBuilder>>;

@@ -1,14 +1,15 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, fractal1, gradient1, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
 import type { Range, Side } from "../measure";
+import type { RunPlan } from "../plan";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature } from "../work";
 import { scaled, TONES } from "./tones";
 import { type Envelope, evenedOut, largestAlong } from "./uneven-ends";
-import { alongColumns, weldBorder } from "./weld-border";
+import { alongColumns, type WeldBorder, weldBorder } from "./weld-border";
 
 /** One scoop that the arc took out of the plate's edge, mm. */
 interface Bite {
@@ -20,9 +21,40 @@ interface Bite {
   readonly depth: number;
 }
 
-/** An undercut before it is cut: a chain of bites along a toe. */
-export interface UndercutShape {
+/** The edge of weld metal along which the arc melted a groove. */
+export interface MeltedEdge {
+  /** On which side of its metal the edge is: the groove lies beyond it. */
   readonly side: Side;
+  /** The run whose edge it is. */
+  readonly run: (work: FaceWork) => RunPlan;
+  /** Where the edge lies once the metal is laid. */
+  readonly border: (work: FaceWork) => WeldBorder;
+}
+
+/** An outer toe of the weld. */
+export const outerToe = (side: Side): MeltedEdge => ({
+  side,
+  run: (work) => outerRun(work.plan, side),
+  border: (work) => weldBorder(work, side),
+});
+
+/** Form of a groove's section. */
+export interface GrooveSection {
+  /** Where the bottom lies, from the metal's edge, as a share of the width. */
+  readonly bottomAt: number;
+  /** 0 sharp rim and bottom .. 1 washed round. */
+  readonly washed: number;
+}
+
+/** In the plate the rim stays sharp; in an earlier run, still hot, it is washed round. */
+export const SECTIONS = {
+  plate: { bottomAt: 0.17, washed: 0 },
+  run: { bottomAt: 0.33, washed: 0.75 },
+} as const satisfies Record<string, GrooveSection>;
+
+/** An undercut before it is cut: a chain of bites along an edge of weld metal. */
+export interface UndercutShape {
+  readonly edge: MeltedEdge;
   readonly range: Range;
   /** Largest depth, mm. */
   readonly depth: number;
@@ -31,6 +63,7 @@ export interface UndercutShape {
   readonly bites: readonly Bite[];
   readonly envelope: Envelope;
   readonly seed: number;
+  readonly section: GrooveSection;
 }
 
 /** Bites follow the electrode's oscillation: uneven, two to four ripples apart. */
@@ -83,15 +116,16 @@ const TOE_EASED = 3;
 
 /** Pulls the toe in over the undercut and makes it more ragged. */
 function planUndercut(work: FaceWork, shape: UndercutShape): void {
-  const run = outerRun(work.plan, shape.side);
-  const ragged = shape.side < 0 ? run.raggedMinus : run.raggedPlus;
+  const { side } = shape.edge;
+  const run = shape.edge.run(work);
+  const ragged = side < 0 ? run.raggedMinus : run.raggedPlus;
   const depth = undercutDepth(shape);
   const pulled = evenedOut((x) => clamp(depth(x) / Math.max(0.3, shape.depth), 0, 1), TOE_EASED);
   forColumns(work.strip.grid, shape.range.from - TOE_EASED, shape.range.to + TOE_EASED, (i, x) => {
     const share = pulled(x);
     ragged[i] *= 1 + 0.5 * share;
-    const edge = run.centre[i] + shape.side * run.halfWidth[i];
-    moveToe(run, shape.side, i, edge - shape.side * 0.3 * shape.width, share);
+    const edge = run.centre[i] + side * run.halfWidth[i];
+    moveToe(run, side, i, edge - side * 0.3 * shape.width, share);
   });
 }
 
@@ -108,30 +142,31 @@ interface UndercutTrace {
   readonly strength: number;
 }
 
-const BOTTOM_AT = 0.17;
-
 /** Cuts the groove along the border of the weld: a sharp bottom close to the bead, a scooped wall up to the bitten plate. */
 function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   const { strip } = work;
-  const { side, seed } = shape;
-  const border = weldBorder(work, side);
+  const { edge, seed, section } = shape;
+  const { side } = edge;
+  const border = edge.border(work);
   const depthAt = undercutDepth(shape);
   const trace: UndercutTrace[] = [];
-  const box = { x0: shape.range.from - 1, x1: shape.range.to + 1, y0: side < 0 ? -18 : 0, y1: side < 0 ? 0 : 18 };
+  const box = boxAlong(work, border, shape.range);
   forEachPixel(strip.grid, box, (k, x, y) => {
     const out = (y - alongColumns(work, border, x)) * side;
     if (!(out > -2 && out < 4)) return;
     const depth = depthAt(x);
     if (depth < 0.012) return;
     const relative = clamp(depth / shape.depth, 0, 1);
-    const reach = bitten(shape.bites, x).reach;
+    const reach = (1 - 0.4 * section.washed) * bitten(shape.bites, x).reach;
     const wide = shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach;
-    const bottom = BOTTOM_AT * wide + 0.06 * gradient1(x / 2.2, seed + 12);
+    const bottom = section.bottomAt * wide + 0.06 * gradient1(x / 2.2, seed + 12);
     const share =
-      out >= bottom ? outerWall((out - bottom) / (wide - bottom)) : innerWall((bottom - out) / (0.55 * wide));
+      out >= bottom
+        ? outerWall((out - bottom) / (wide - bottom), section.washed)
+        : innerWall((bottom - out) / (0.55 * wide));
     const rough = 1 + 0.09 * gradient2(x / 1.1, y / 0.7, seed + 11);
     strip.z[k] -= depth * share * rough;
-    strip.z[k] += burr(depth, out / wide, x, seed);
+    strip.z[k] += (1 - section.washed) * burr(depth, out / wide, x, seed);
     if (share <= 0.02) return;
     strip.clean[k] = Math.max(strip.clean[k], 0.75 * share);
     trace.push({ k, x, y, share, outer: out >= bottom, strength: ease(0.05, 0.4, depth) });
@@ -139,8 +174,20 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   return trace;
 }
 
+/** The pixels within 4 mm of a border along a stretch. */
+function boxAlong(work: FaceWork, border: WeldBorder, range: Range) {
+  const box = { x0: range.from - 1, x1: range.to + 1, y0: Number.POSITIVE_INFINITY, y1: Number.NEGATIVE_INFINITY };
+  forColumns(work.strip.grid, box.x0, box.x1, (i) => {
+    if (Number.isNaN(border[i])) return;
+    box.y0 = Math.min(box.y0, border[i] - 4);
+    box.y1 = Math.max(box.y1, border[i] + 4);
+  });
+  return box;
+}
+
 /** Wall on the plate's side: steep under the rim, hollow like a scoop, sharp at the bottom. */
-const outerWall = (v: number): number => (v >= 1 ? 0 : 1 - 0.72 * v - 0.28 * v ** 4);
+const outerWall = (v: number, washed: number): number =>
+  v >= 1 ? 0 : mix(1 - 0.72 * v - 0.28 * v ** 4, Math.cos((Math.PI * v) / 2) ** 1.6, washed);
 /** Wall on the bead's side: the bead's own edge, carried down. */
 const innerWall = (v: number): number => (v >= 1 ? 0 : (1 - v) ** 1.3);
 
@@ -163,7 +210,10 @@ function paintUndercut(work: FaceWork, shape: UndercutShape, trace: readonly Und
     } else {
       mixMaterial(strip, k, TONES.oxide, 0.4, 0.5, 0.4 * ease(0.05, 0.5, share) * strength);
     }
-    const line = ease(0.82, 0.97, share) * clamp(0.5 + 0.8 * gradient1(x / 2.4, shape.seed + 15), 0, 1);
+    const line =
+      (1 - 0.8 * shape.section.washed) *
+      ease(0.82, 0.97, share) *
+      clamp(0.5 + 0.8 * gradient1(x / 2.4, shape.seed + 15), 0, 1);
     mixMaterial(strip, k, TONES.shade, 0.6, 0.1, 0.65 * line * strength);
     const slag = ease(0.25, 0.6, share - 0.75 + 0.9 * gradient2(x / 1.7, y / 0.6, shape.seed + 16));
     mixMaterial(strip, k, TONES.slag, 0.35, 0, 0.6 * slag * strength);

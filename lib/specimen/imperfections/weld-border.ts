@@ -1,6 +1,7 @@
 import { clamp } from "../../math";
 import { columnOf, nearestRow, rowY } from "../../surface";
 import type { Side } from "../measure";
+import { forColumns } from "../runs/edit";
 import type { FaceWork } from "../work";
 
 /** The border of the weld metal as it lies, scallops included: y mm per column, NaN where there is no weld. */
@@ -33,7 +34,8 @@ export function weldBorder(work: FaceWork, side: Side): WeldBorder {
   return evened(raw);
 }
 
-function evened(raw: Float32Array): Float32Array {
+/** A line evened out over five columns; columns without one do not count. */
+export function evened(raw: Float32Array): Float32Array {
   return raw.map((value, i) => {
     let sum = 0;
     let weights = 0;
@@ -70,4 +72,13 @@ export function alongColumns(work: FaceWork, values: Float32Array, x: number): n
   const at = clamp(columnOf(work.strip.grid, x), 0, values.length - 1.001);
   const i = Math.floor(at);
   return values[i] + (at - i) * (values[i + 1] - values[i]);
+}
+
+/** A function of x as one value per column between two places, 0 elsewhere. */
+export function columnTable(work: FaceWork, value: (x: number) => number, from: number, to: number): Float32Array {
+  const table = new Float32Array(work.strip.grid.columns);
+  forColumns(work.strip.grid, from, to, (i, x) => {
+    table[i] = value(x);
+  });
+  return table;
 }

@@ -12,3 +12,7 @@ export { measureRidge, type RidgeSearch } from "./ridge";
 export { bandOutline, type Sounding, soundColumn } from "./sounding";
 export { longestStretch, type Stretch } from "./stretch";
 export { toeNear } from "./toe";
+export { measureSteepToe, type ToeSearch } from "./toe-angle";
+export { measureUnevenness } from "./unevenness";
+export { measureValley, type ValleySearch, valleySoundings } from "./valley";
+export { measureWidthChange } from "./width";

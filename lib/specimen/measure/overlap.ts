@@ -1,17 +1,14 @@
-import { columnX, rowOf, rowY, sampleAt } from "../../surface";
-import type { Finished, Heights, Measured, Range, Side } from "./finished";
-import { type PlateLine, plateBeside } from "./plate-line";
+import { columnX, sampleAt } from "../../surface";
+import { edgeOfWeld, SEARCH_FROM } from "./edge-of-weld";
+import type { Finished, Measured, Range, Side } from "./finished";
+import { plateBeside } from "./plate-line";
 import { columnsIn, gather, type Sounding } from "./sounding";
 
-/** Metal this much above the plate belongs to the weld, mm. */
-const CONTACT_RISE = 0.12;
 /** A rolled lip rises at least LIP_RISE above the plate at LIP_INSIDE from its edge, mm. */
 const LIP_INSIDE = 0.35;
 const LIP_RISE = 0.4;
 /** Beyond each end, the toe is taken as sound between these distances, mm. */
 const SOUND_TOE: Range = { from: 3, to: 9 };
-/** The edge is looked for from this far outside the toe to the middle of the joint, mm. */
-const SEARCH_FROM = 6;
 
 export interface OverlapSearch {
   readonly side: Side;
@@ -19,24 +16,6 @@ export interface OverlapSearch {
   /** How far the edge must reach out over the sound toe's line, mm. */
   readonly threshold: number;
   readonly bridge: number;
-}
-
-/**
- * Outermost y in a column at which the metal lies 0.12 mm above the plate, coming in from outside, interpolated between
- * pixels. It must rise further over the next three pixels: a globule's rim or a scratch is no edge. NaN if there is none.
- */
-function edgeOf(field: Heights, i: number, plate: PlateLine, side: Side, outer: number): number {
-  const { grid, z } = field;
-  const rise = (j: number) => z[j * grid.columns + i] - plate(rowY(grid, j));
-  const stop = Math.round(rowOf(grid, 0));
-  for (let j = Math.round(rowOf(grid, outer)); (j - stop) * side >= 0; j -= side) {
-    const here = rise(j);
-    if (here <= CONTACT_RISE || rise(j - 3 * side) <= here) continue;
-    const beyond = rise(j + side);
-    const share = beyond < CONTACT_RISE ? (here - CONTACT_RISE) / (here - beyond) : 0;
-    return rowY(grid, j) + (side * share) / grid.perMm;
-  }
-  return Number.NaN;
 }
 
 const median = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1];
@@ -81,7 +60,7 @@ function findEdge(face: Finished, { side }: OverlapSearch, i: number): Edge {
   const toe = side < 0 ? face.toeMinus : face.toePlus;
   const x = columnX(strip.grid, i);
   const plate = plateBeside(face, side, x);
-  const y = edgeOf(strip, i, plate, side, toe[i] + side * SEARCH_FROM);
+  const y = edgeOfWeld(strip, i, plate, side, toe[i] + side * SEARCH_FROM);
   const inside = y - side * LIP_INSIDE;
   return { x, y, hasLip: sampleAt(strip.grid, strip.z, x, inside) - plate(inside) >= LIP_RISE };
 }

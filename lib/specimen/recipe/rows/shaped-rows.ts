@@ -25,6 +25,20 @@ export const SHAPED_ROWS: readonly FeatureRow[] = [
     // in the horizontal position the metal hangs over the lower toe
     sideIn: { PC: -1 },
   }),
+  row("cap", "inter-run-fusion", "run", "mhml", 1, 1, [8, 40], [0.5, 1.4], 5, { variants: ["between"], leastRuns: 2 }),
+  row("cap", "inter-run-undercut", "run", "llll", 1, 1, [10, 50], [0.45, 0.95], 4, {
+    variants: ["between"],
+    leastRuns: 2,
+    positions: { PC: 1.5 },
+  }),
+  row("cap", "irregular-width", "weld", "mlml", 0.7, 1, [20, 60], [3, 5], 6, { positions: { PF: 1.5, PE: 1.5 } }),
+  row("root", "irregular-width", "weld", "mlml", 0.3, 1, [20, 60], [2.3, 3.5], 6, { positions: { PF: 1.3, PE: 1.3 } }),
+  row("cap", "irregular-surface", "weld", "mlml", 1, 1, [20, 60], [1, 1.8], 6, { positions: { PF: 1.5, PE: 2 } }),
+  row("cap", "incorrect-weld-toe", "toe", "mmml", 1, 1, [20, 80], [1.25, 1.7], 14, {
+    positions: { PC: 1.5 },
+    // in the horizontal position the metal hangs over the lower toe
+    sideIn: { PC: -1 },
+  }),
   row("root", "root-penetration", "weld", "hmml", 1, 1, [15, 42], [0.9, 1.7], 12),
   row("root", "root-fusion", "toe", "hhml", 1, 1, [15, 42], [0.55, 1.3], 8),
   row("root", "excess-penetration", "weld", "mmll", 0.55, 1, [10, 28], [3.2, 4.6], 10),

@@ -1,0 +1,64 @@
+import { measureValley } from "../measure";
+import type { FaceWork, Feature, FeatureBuilder } from "../work";
+import { truthItem } from "./found";
+import { laterRun, runBorder } from "./run-border";
+import { drawBites, type MeltedEdge, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
+import { drawEnds, unevenEnvelope } from "./uneven-ends";
+import { alongColumns } from "./weld-border";
+
+/** Deeper than this below the sound valley counts, mm; sound stretches up to `BRIDGE` mm do not end it. */
+const THRESHOLD = 0.22;
+const BRIDGE = 2;
+
+/** Edge of a run on the run before it. */
+const edgeOf = (run: number): MeltedEdge => ({
+  side: -1,
+  run: (work) => work.plan.runs[run],
+  border: (work) => runBorder(work, run),
+});
+
+/**
+ * Inter-run undercut: a groove melted into the earlier run along the edge of the later one (`run`, the last one if
+ * absent), with a shining wall and bites. `severity` = largest depth below the sound valley, mm. Nothing with a single
+ * run. Truth: `measureValley` with threshold 0.22 mm and gaps up to 2 mm.
+ */
+export const buildInterRunUndercut: FeatureBuilder = (request, random): Feature => {
+  const ends = drawEnds(random, request.length, [2, 3.5], [4, 8]);
+  const range = { from: request.x - 0.3 * ends.first, to: request.x + request.length + 0.3 * ends.last };
+  const drawn: Omit<UndercutShape, "edge"> = {
+    range,
+    depth: request.severity,
+    width: random.uniform(1.2, 1.6),
+    bites: drawBites(random, range),
+    envelope: unevenEnvelope(range.from, range.to, ends, 0.5, random.seed()),
+    seed: random.seed(),
+    section: SECTIONS.run,
+  };
+  let made: Feature | null = null;
+
+  function measure(work: FaceWork) {
+    const run = laterRun(work, request);
+    if (run === null) return null;
+    const border = runBorder(work, run);
+    const found = measureValley(work.strip, {
+      edge: (x) => alongColumns(work, border, x),
+      side: -1,
+      range: { from: range.from - 1, to: range.to + 1 },
+      threshold: THRESHOLD,
+      bridge: BRIDGE,
+    });
+    return found && truthItem(work, request.id, "inter-run-undercut", found);
+  }
+
+  return {
+    id: request.id,
+    plan(work) {
+      const run = laterRun(work, request);
+      if (run !== null) made = undercutFeature(request.id, { ...drawn, edge: edgeOf(run) }, measure);
+      made?.plan?.(work);
+    },
+    cut: (work) => made?.cut?.(work),
+    paint: (work) => made?.paint?.(work),
+    measure,
+  };
+};
