@@ -67,7 +67,7 @@ function drag(work: FaceWork, chalk: Chalk, line: HandLine, footprint: Footprint
       mixMaterial(field, k, chalk.colour, 0.92, 0, 0.9 * share);
       field.z[k] += THICK * share;
       field.brush[k] *= 1 - share;
-      leaveTrace(footprint, field, x, y, share);
+      leaveTrace(footprint, field, x, y, 1.3 * share);
     };
   });
 }

@@ -53,7 +53,8 @@ function drawIslands(
   });
 }
 
-function layIsland(work: FaceWork, island: Island, footprint: Footprint): void {
+/** Lays an island; `raised` knows how far each pixel has risen already, since islands that meet do not pile up. */
+function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, footprint: Footprint): void {
   const field = work.strip;
   const { x: cx, y: cy, radius, stretch, seed } = island;
   const reach = 2.2 * radius * Math.sqrt(stretch) + 0.4;
@@ -84,7 +85,10 @@ function layIsland(work: FaceWork, island: Island, footprint: Footprint): void {
     );
     if (cover <= 0) return;
     const dome = Math.sqrt(Math.max(0, 1 - Math.min(1, d) ** 2));
-    field.z[k] += cover * (island.thick * (0.35 + 0.65 * dome) - 0.012 * clamp(high, -1.5, 1.5));
+    const before = raised.get(k) ?? 0;
+    const rise = Math.max(before, cover * island.thick * (0.35 + 0.65 * dome));
+    field.z[k] += rise - before - (before > 0 ? 0 : 0.012 * cover * clamp(high, -1.5, 1.5));
+    raised.set(k, rise);
     const thin = clamp(island.clear * (1.25 - dome) + 0.35 * gradient2(x / 0.6, y / 0.6, seed + 4), 0, 1);
     const colour =
       thin < 0.5
@@ -108,7 +112,8 @@ export const glassSpots: FeatureBuilder = (request, random): Feature => {
       const coarse = clamp((request.severity || 1.3) / 1.3, 0.6, 1.6);
       const run = runIndex(work, request);
       const islands = drawIslands(random.child("islands"), work, run, request.x, Math.max(4, request.length), coarse);
-      for (const island of islands) layIsland(work, island, footprint);
+      const raised = new Map<number, number>();
+      for (const island of islands) layIsland(work, island, raised, footprint);
     },
     clutter: (work) => clutterFrom(work, request.id, "glass-spots", footprint),
   };

@@ -71,7 +71,7 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
       const rim = kept * ease(0.5, 0.1, inside);
       mixColour(field, k, TONES.scaleBed, 0.22 * rim * clamp(0.4 + gradient1(x / 1.8, seed + 15), 0, 1));
       mixColour(field, k, TONES.rust, 0.4 * rim * clamp(gradient1(x / 4.6, seed + 16) - 0.1, 0, 1));
-      leaveTrace(footprint, field, x, y, 0.7 * kept);
+      leaveTrace(footprint, field, x, y, 0.4 * kept);
     });
   }
 }

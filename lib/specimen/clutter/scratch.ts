@@ -93,7 +93,8 @@ function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number
     const corners = [0, 0.25, 0.5, 0.75, 1].map((q) => at(first + (last - first) * q));
     return {
       line: drawByHand(random, random.chance(0.5) ? corners : corners.reverse(), STEADY),
-      depth: Math.min(DEEPEST, depth * (n === 0 ? 1 : random.uniform(0.35, 0.8))),
+      // the tracks of a chain cross each other
+      depth: Math.min(DEEPEST, depth * (n === 0 ? 1 : random.uniform(0.35, 0.8))) * (isChain ? 0.6 : 1),
       half: random.uniform(0.15, 0.27) * (isChain ? 1.4 : 1),
       burr: random.pick([-1, 1] as const),
       beat,
