@@ -94,7 +94,7 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
       thin < 0.5
         ? between(TONES.glassDark, TONES.glassBrown, 2 * thin)
         : between(TONES.glassBrown, TONES.glassAmber, 2 * thin - 1);
-    mixMaterial(field, k, colour, 0.13, 0, 0.93 * cover);
+    mixMaterial(field, k, colour, 0.19, 0, 0.9 * cover);
     field.brush[k] *= 1 - cover;
     leaveTrace(footprint, field, x, y, cover);
   });

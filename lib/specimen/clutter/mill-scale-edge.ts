@@ -66,10 +66,16 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
       const light = 1 + 0.22 * gradient2(x / 8, y / 5, seed + 17) + 0.14 * gradient2(x / 0.7, y / 0.7, seed + 18);
       mixMaterial(field, k, scaled(between(TONES.scale, TONES.scaleBrown, tone), light), 0.46, 0.24, 0.8 * kept);
       field.brush[k] *= 1 - 0.9 * kept;
-      field.z[k] += thick * kept * (0.9 + 0.25 * gradient2(x / 1.4, y / 1.4, seed + 14));
+      // at its break the scale is thick here and worn to nothing there
+      const standing = clamp(
+        0.45 + 0.8 * gradient1(x / 3.8, seed + 19) + 0.3 * gradient2(x / 1.4, y / 1.4, seed + 14),
+        0,
+        1,
+      );
+      field.z[k] += thick * kept * standing;
       // a fresh break has a pale rim on the scale and rust has crept under it here and there
       const rim = kept * ease(0.5, 0.1, inside);
-      mixColour(field, k, TONES.scaleBed, 0.22 * rim * clamp(0.4 + gradient1(x / 1.8, seed + 15), 0, 1));
+      mixColour(field, k, TONES.scaleBed, 0.2 * rim * clamp(0.1 + gradient1(x / 1.8, seed + 15), 0, 1));
       mixColour(field, k, TONES.rust, 0.4 * rim * clamp(gradient1(x / 4.6, seed + 16) - 0.1, 0, 1));
       leaveTrace(footprint, field, x, y, 0.4 * kept);
     });

@@ -65,17 +65,17 @@ function leaveSpot(work: FaceWork, spot: Spot, footprint: Footprint): void {
       const along = (x - spot.x) * c + (y - spot.y) * s;
       const across = -(x - spot.x) * s + (y - spot.y) * c;
       const lobes =
-        0.22 * gradient2(x / (0.8 * radius), y / (0.8 * radius), seed) + 0.1 * gradient2(x / 0.3, y / 0.3, seed + 1);
+        0.13 * gradient2(x / (1.1 * radius), y / (1.1 * radius), seed) + 0.07 * gradient2(x / 0.3, y / 0.3, seed + 1);
       const d = Math.hypot(along / spot.stretch, across) / radius + lobes;
       const halo = ease(2.5, 1, d) ** 2 * clamp(0.6 + 0.6 * gradient2(x / 1.2, y / 1.2, seed + 2), 0, 1);
-      mixColour(field, k, TONES.scorch, 0.42 * halo);
+      mixColour(field, k, TONES.scorch, 0.6 * halo);
       mixColour(field, k, TONES.scorchBlue, 0.16 * halo * ease(1.2, 1.8, d));
       const tail = spot.scrape > 0 ? scrapeAt(spot, along, across) : 0;
       const core = ease(1.06, 0.84, d);
       if (core <= 0 && tail <= 0) return;
       // torn metal shows lines along the blow; a thin skin of the globule sticks in places
       const lines = 0.5 + 0.5 * value1(across / 0.14, seed + 3);
-      const skin = ease(0.1, 0.5, gradient2(x / (0.7 * radius), y / (0.7 * radius), seed + 4) + 0.55 - bare);
+      const skin = ease(0.1, 0.5, 0.8 * gradient2(x / (1.3 * radius), y / (1.3 * radius), seed + 4) + 0.55 - bare);
       const bright = clamp(Math.max(core * (1 - skin), 0.75 * tail) * (0.75 + 0.3 * lines), 0, 1);
       mixMaterial(field, k, TONES.scorch, 0.62, 0.15, 0.85 * core * skin);
       mixMaterial(field, k, scaled(TONES.bareSteel, 0.78 + 0.3 * lines), 0.38, 0.75, 0.85 * bright);
