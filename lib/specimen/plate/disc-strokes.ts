@@ -1,7 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { gradient1, hash01, value1 } from "../../surface";
-import type { Field } from "../field";
+import { type Grid, gradient1, hash01, noiseRows, rowsBetween, value1 } from "../../surface";
 
 /**
  * One touch of the grinding disc: an arc of the disc's own radius, touching over a short length. Scratches are circles about
@@ -26,23 +25,41 @@ export interface Stroke {
   readonly crisp: 1 | -1;
 }
 
-/** What the strokes leave on one patch. */
+/**
+ * What the strokes leave on the rows of one patch. The values of a pixel lie side by side: strokes cross the rows in
+ * short spans, and with a plane for each the processor would wait for memory most of the time.
+ */
 export interface Ground {
-  /** Scratch height, about -1..1. */
-  readonly scratch: Float32Array;
-  /** Slow noise that is constant along a scratch: how far single scratches reach. */
-  readonly reach: Float32Array;
-  readonly tone: Float32Array;
-  /** 0 where no stroke has touched. */
-  readonly touched: Float32Array;
-  readonly cosine: Float32Array;
-  readonly sine: Float32Array;
+  /** First row and the one beyond the last. */
+  readonly first: number;
+  readonly end: number;
+  readonly values: Float32Array;
 }
+
+/** Places of a pixel's values, and how many there are. */
+export const GROUND = {
+  /** Scratch height, about -1..1. */
+  scratch: 0,
+  /** Slow noise that is constant along a scratch: how far single scratches reach. */
+  reach: 1,
+  tone: 2,
+  /** 0 where no stroke has touched. */
+  touched: 3,
+  /** Direction of the scratches, doubled. */
+  cosine: 4,
+  sine: 5,
+  /** Noise of the hand: pressure and unsteadiness. */
+  press: 6,
+  warp: 7,
+  size: 8,
+} as const;
 
 const TABLE = 8192;
 /** mm between entries: half a pixel of the strip, so that nothing finer than the pixels can flicker. */
 const TABLE_STEP = 0.0625;
 const TABLES = 3;
+/** No entry of the reach table is further from 0. */
+const REACH_MOST = 1.04;
 
 /** Strokes over one side of the joint from |y| = inner to outer, in the order in which they lie on each other. */
 export function planStrokes(
@@ -104,21 +121,28 @@ export function drawGrit(seed: number): Grit {
   };
 }
 
-/** A patch that nobody has touched yet. */
-export function untouched(field: Field): Ground {
-  const plane = () => new Float32Array(field.z.length);
-  return { scratch: plane(), reach: plane(), tone: plane(), touched: plane(), cosine: plane(), sine: plane() };
-}
-
-/** Noise of the hand on one patch: pressure and unsteadiness. */
-export interface Hand {
-  readonly press: Float32Array;
-  readonly warp: Float32Array;
+/** Rows of a patch, given in mm, that nobody has touched yet. */
+export function untouched(grid: Grid, rows: readonly [from: number, to: number], seed: number): Ground {
+  const { first, end } = rowsBetween(grid, rows);
+  const press = noiseRows(grid, 8, 5, seed + 54, 3, 0.5, rows);
+  const warp = noiseRows(grid, 14, 14, seed + 53, 1, 0.5, rows);
+  const pressLine = new Float32Array(grid.columns);
+  const warpLine = new Float32Array(grid.columns);
+  const values = new Float32Array(GROUND.size * grid.columns * (end - first));
+  for (let j = first, g = 0; j < end; j++) {
+    press(j, pressLine, 0);
+    warp(j, warpLine, 0);
+    for (let i = 0; i < grid.columns; i++, g += GROUND.size) {
+      values[g + GROUND.press] = pressLine[i];
+      values[g + GROUND.warp] = warpLine[i];
+    }
+  }
+  return { first, end, values };
 }
 
 /** Lays strokes on a patch, later ones over earlier ones. */
-export function layStrokes(field: Field, ground: Ground, strokes: readonly Stroke[], grit: Grit, hand: Hand): void {
-  for (const stroke of strokes) layStroke(field, ground, stroke, grit, hand);
+export function layStrokes(grid: Grid, ground: Ground, strokes: readonly Stroke[], grit: Grit): void {
+  for (const stroke of strokes) layStroke(grid, ground, stroke, grit);
 }
 
 /** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
@@ -145,13 +169,11 @@ function reachTable(seed: number): Float32Array {
   });
 }
 
-function layStroke(field: Field, ground: Ground, stroke: Stroke, grit: Grit, { press, warp }: Hand): void {
+function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, grit: Grit): void {
   const table = grit.profiles[stroke.table];
   const ends = grit.reach;
-  const { grid } = field;
-  const { columns, rows, perMm } = grid;
+  const { columns, perMm } = grid;
   const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone, crisp } = stroke;
-  const { scratch, reach, touched } = ground;
   const nearest = (radius - halfWidth) ** 2;
   const furthest = (radius + halfWidth) ** 2;
   const middleX = centreX + cosine * radius;
@@ -160,12 +182,16 @@ function layStroke(field: Field, ground: Ground, stroke: Stroke, grit: Grit, { p
   const reachY = halfWidth * Math.abs(sine) + halfLength * Math.abs(cosine) + 4;
   const i0 = clamp(Math.floor((middleX - reachX - grid.x0) * perMm), 0, columns);
   const i1 = clamp(Math.ceil((middleX + reachX - grid.x0) * perMm), 0, columns);
-  const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), 0, rows);
-  const j1 = clamp(Math.ceil((middleY + reachY - grid.y0) * perMm), 0, rows);
+  const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), first, end);
+  const j1 = clamp(Math.ceil((middleY + reachY - grid.y0) * perMm), first, end);
   // where the arc does not come round inside the box, each row meets it in one short span
   const oneSpan = Math.abs(cosine) * radius > reachX;
   const heading = cosine > 0 ? 1 : -1;
   const mask = TABLE - 1;
+  const step = 1 / perMm;
+  // beyond this no scratch reaches: tells it before any table is looked at
+  const longest = halfLength + 3 * REACH_MOST + 1.9;
+  const inverseWidth = 1 / halfWidth;
   for (let j = j0; j < j1; j++) {
     const dy = grid.y0 + (j + 0.5) / perMm - centreY;
     const dy2 = dy * dy;
@@ -178,32 +204,40 @@ function layStroke(field: Field, ground: Ground, stroke: Stroke, grit: Grit, { p
       from = Math.max(from, Math.floor((Math.min(a, b) - grid.x0) * perMm));
       to = Math.min(to, Math.ceil((Math.max(a, b) - grid.x0) * perMm));
     }
-    for (let i = from, k = j * columns + from; i < to; i++, k++) {
-      const dx = grid.x0 + (i + 0.5) / perMm - centreX;
+    for (let i = from, g = ((j - first) * columns + from) * GROUND.size; i < to; i++, g += GROUND.size) {
+      const dx = grid.x0 + (i + 0.5) * step - centreX;
       const r2 = dx * dx + dy2;
-      if (r2 < nearest || r2 > furthest) continue;
+      const ahead = dy * cosine - dx * sine;
+      if (r2 < nearest || r2 > furthest || ahead > longest || ahead < -longest) continue;
       const r = Math.sqrt(r2);
-      const place = (r + offset + 0.1 * warp[k]) / TABLE_STEP;
-      const n = place | 0;
-      let along = (dy * cosine - dx * sine) / (halfLength + 3 * ends[n & mask] + 1.7 * warp[k]);
-      along *= along;
-      if (along > 1) continue;
-      const across = (r - radius) / halfWidth;
+      const across = (r - radius) * inverseWidth;
       const across2 = across * across;
-      const edge = (across * crisp > 0 ? across2 * across2 * across2 : across2) + along * along;
-      let share = (1 - edge - 0.3 * press[k]) * 2;
-      if (share <= 0) continue;
+      const side = across * crisp > 0 ? across2 * across2 * across2 : across2;
+      const left = 1 - side - 0.3 * values[g + GROUND.press];
+      if (left <= 0) continue;
+      const warp = values[g + GROUND.warp];
+      const place = (r + offset + 0.1 * warp) * (1 / TABLE_STEP);
+      const n = place | 0;
+      const grain = ends[n & mask];
+      let along = ahead / (halfLength + 3 * grain + 1.7 * warp);
+      along *= along;
+      let share = (left - along * along) * 2;
+      if (along > 1 || share <= 0) continue;
       share = share >= 1 ? opacity : opacity * share * share * (3 - 2 * share);
       const low = table[n & mask];
       const line = (low + (place - n) * (table[(n + 1) & mask] - low)) * gain;
-      scratch[k] += (line - scratch[k]) * share;
-      reach[k] += (ends[n & mask] - reach[k]) * share;
-      ground.tone[k] += (tone - ground.tone[k]) * share;
+      const touched = values[g + GROUND.touched];
+      values[g + GROUND.scratch] += (line - values[g + GROUND.scratch]) * share;
+      values[g + GROUND.reach] += (grain - values[g + GROUND.reach]) * share;
+      values[g + GROUND.tone] += (tone - values[g + GROUND.tone]) * share;
       // the direction switches within a narrow zone: half-way angles would belong to no scratch
-      const turned = touched[k] === 0 ? 1 : clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
-      ground.cosine[k] += ((dy2 - dx * dx) / r2 - ground.cosine[k]) * turned;
-      ground.sine[k] += ((-2 * dx * dy) / r2 - ground.sine[k]) * turned;
-      if (share > touched[k]) touched[k] = share;
+      const turned = touched === 0 ? 1 : clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
+      if (turned > 0) {
+        const inverse = 1 / r2;
+        values[g + GROUND.cosine] += ((dy2 - dx * dx) * inverse - values[g + GROUND.cosine]) * turned;
+        values[g + GROUND.sine] += (-2 * dx * dy * inverse - values[g + GROUND.sine]) * turned;
+      }
+      if (share > touched) values[g + GROUND.touched] = share;
     }
   }
 }

@@ -1,8 +1,17 @@
 import { clamp, ease } from "../../math";
-import { fractal1, gradient1, noiseField, rowY } from "../../surface";
+import { columnX, fractal1, gradient1, noiseRows, rowY, type WriteRow } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
-import { drawGrit, type Grit, type Ground, layStrokes, planStrokes, type Stroke, untouched } from "./disc-strokes";
+import {
+  drawGrit,
+  GROUND,
+  type Grit,
+  type Ground,
+  layStrokes,
+  planStrokes,
+  type Stroke,
+  untouched,
+} from "./disc-strokes";
 import { patchesOf } from "./patches";
 import { plateNoise } from "./plate-noise";
 import { PLATE_TONES as TONES } from "./tones";
@@ -57,77 +66,121 @@ function grindPatch(
   const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, furthest);
   if (y0 >= y1) return;
   const rows: readonly [number, number] = [y0, y1];
-  const noise: BandNoise = {
-    press: noiseField(grid, 8, 5, seed + 54, 3, 0.5, rows),
-    touch: noiseField(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows),
-    warp: noiseField(grid, 14, 14, seed + 53, 1, 0.5, rows),
+  const band: Band = {
+    groove: work.plan.groove,
+    ground: untouched(grid, rows, seed),
     blotchFine: plateNoise(work, field, "blotchFine", rows),
     flake: plateNoise(work, field, "flake", rows),
+    touch: noiseRows(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows),
   };
-  const ground = untouched(field);
   for (const { side, strokes, limit } of sides) {
     const from = side > 0 ? Math.max(0, y0) : y0;
     const to = side > 0 ? y1 : Math.min(0, y1);
     if (from >= to) continue;
-    layStrokes(field, ground, strokes, grit, noise);
-    const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(grid.x0 + (i + 0.5) / grid.perMm));
-    bareMetal(work, field, [from, to], ground, limits, noise);
+    layStrokes(grid, band.ground, strokes, grit);
+    const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(columnX(grid, i)));
+    bareMetal(field, [from, to], band, limits);
   }
 }
 
-interface BandNoise {
-  readonly press: Float32Array;
-  readonly touch: Float32Array;
-  readonly warp: Float32Array;
+/** What is known of the band on one patch, a value per pixel. */
+interface Band {
+  readonly groove: number;
+  readonly ground: Ground;
   readonly blotchFine: Float32Array;
   readonly flake: Float32Array;
+  readonly touch: WriteRow;
 }
 
-function bareMetal(
-  work: FaceWork,
-  field: Field,
-  [from, to]: readonly [number, number],
-  ground: Ground,
-  limits: Float32Array,
-  noise: BandNoise,
-): void {
-  const { grid, z, parent, band, brush, brushAngle } = field;
-  const { scratch, reach, tone, touched } = ground;
-  const { press, touch, blotchFine, flake } = noise;
-  const { groove } = work.plan;
-  const colour: [number, number, number] = [0, 0, 0];
-  for (let j = 0; j < grid.rows; j++) {
+/** How much of one row is thinned scale and how much bare metal, a share per column. */
+interface Laid {
+  readonly touch: Float32Array;
+  readonly thin: Float32Array;
+  readonly bare: Float32Array;
+}
+
+function bareMetal(field: Field, [from, to]: readonly [number, number], band: Band, limits: Float32Array): void {
+  const { grid } = field;
+  const line = () => new Float32Array(grid.columns);
+  const laid: Laid = { touch: line(), thin: line(), bare: line() };
+  for (let j = band.ground.first; j < band.ground.end; j++) {
     const y = rowY(grid, j);
     if (y < from || y >= to) continue;
-    const away = Math.abs(y);
-    for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
-      // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
-      const inside = limits[i] - away + 0.9 * reach[k] + 3 * blotchFine[k] + 2.4 * flake[k] + touch[k];
-      const worn = ease(-6.5, 5, inside) * Math.max(0.8, touched[k]);
-      const cover = Math.max(worn, ease(groove + ALWAYS_BARE + 3, groove + ALWAYS_BARE, away));
-      if (cover <= 0.02) continue;
-      const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach[k] + 0.5 * touch[k] + 0.1 * scratch[k];
-      let bare = ease(0.22, 0.95, cover + 0.55 * easy * (1.5 - cover)) * ease(0, 0.25, cover);
-      // low spots keep their scale
-      bare *= ease(-0.66, -0.3, 0.8 * press[k] + 0.35 * flake[k] + 0.25 * (bare - 0.5));
-      const thin = ease(0.02, 0.5, cover + 0.4 * easy) * (1 - bare);
-      if (thin > 0.01) {
-        const streak = clamp(scratch[k] + 0.4, 0, 1);
-        mixMaterial(field, k, TONES.scaleThin, 0.5, 0.34, thin * (0.26 + 0.42 * streak));
-        z[k] += 0.003 * scratch[k] * thin;
-      }
-      if (bare <= 0.004) continue;
-      band[k] = bare;
-      const together = Math.min(1, Math.sqrt(ground.cosine[k] ** 2 + ground.sine[k] ** 2));
-      brush[k] = 0.5 * bare * together;
-      brushAngle[k] = 0.5 * Math.atan2(ground.sine[k], ground.cosine[k]);
-      z[k] += (parent[k] - 0.012 + 0.0078 * scratch[k] - z[k]) * bare;
-      const light = 0.88 + 0.09 * scratch[k] + 0.1 * press[k] + 0.1 * blotchFine[k] + 1.25 * tone[k];
-      colour[0] = TONES.groundSteel[0] * light;
-      colour[1] = TONES.groundSteel[1] * light * 0.995;
-      colour[2] = TONES.groundSteel[2] * light * 0.985;
-      const rough = clamp(0.39 + 0.06 * press[k] + 0.03 * scratch[k] - 0.3 * tone[k], 0.3, 0.58);
-      mixMaterial(field, k, colour, rough, 0.78, 0.94 * bare);
-    }
+    band.touch(j, laid.touch, 0);
+    // three short loops: the compiler inlines what is called in each, but not in one long one
+    takeScale(laid, band, limits, Math.abs(y), j);
+    paintThinScale(field, laid.thin, band.ground, j);
+    paintBareMetal(field, laid.bare, band, j);
   }
+}
+
+/** Works out how much scale the disc has left in row j, `away` mm from the centre line. */
+function takeScale({ touch, thin, bare }: Laid, band: Band, limits: Float32Array, away: number, j: number): void {
+  const { blotchFine, flake, groove } = band;
+  const { values, first } = band.ground;
+  const { length } = limits;
+  const always = ease(groove + ALWAYS_BARE + 3, groove + ALWAYS_BARE, away);
+  for (let i = 0, k = j * length, g = (j - first) * length * GROUND.size; i < length; i++, k++, g += GROUND.size) {
+    const reach = values[g + GROUND.reach];
+    // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
+    const inside = limits[i] - away + 0.9 * reach + 3 * blotchFine[k] + 2.4 * flake[k] + touch[i];
+    const worn = ease(-6.5, 5, inside) * Math.max(0.8, values[g + GROUND.touched]);
+    const cover = Math.max(worn, always);
+    thin[i] = 0;
+    bare[i] = 0;
+    if (cover <= 0.02) continue;
+    const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach + 0.5 * touch[i] + 0.1 * values[g + GROUND.scratch];
+    const cleared = ease(0.22, 0.95, cover + 0.55 * easy * (1.5 - cover)) * ease(0, 0.25, cover);
+    // low spots keep their scale
+    const low = 0.8 * values[g + GROUND.press] + 0.35 * flake[k] + 0.25 * (cleared - 0.5);
+    bare[i] = cleared * ease(-0.66, -0.3, low);
+    thin[i] = ease(0.02, 0.5, cover + 0.4 * easy) * (1 - bare[i]);
+  }
+}
+
+function paintThinScale(field: Field, thin: Float32Array, { values, first }: Ground, j: number): void {
+  const { length } = thin;
+  for (let i = 0, k = j * length, g = (j - first) * length * GROUND.size; i < length; i++, k++, g += GROUND.size) {
+    if (thin[i] <= 0.01) continue;
+    const scratch = values[g + GROUND.scratch];
+    const streak = clamp(scratch + 0.4, 0, 1);
+    mixMaterial(field, k, TONES.scaleThin, 0.5, 0.34, thin[i] * (0.26 + 0.42 * streak));
+    field.z[k] += 0.003 * scratch * thin[i];
+  }
+}
+
+function paintBareMetal(field: Field, bare: Float32Array, { ground, blotchFine }: Band, j: number): void {
+  const { z, parent, band, brush, brushAngle } = field;
+  const { values, first } = ground;
+  const { length } = bare;
+  const colour: [number, number, number] = [0, 0, 0];
+  for (let i = 0, k = j * length, g = (j - first) * length * GROUND.size; i < length; i++, k++, g += GROUND.size) {
+    const share = bare[i];
+    if (share <= 0.004) continue;
+    band[k] = share;
+    const cosine = values[g + GROUND.cosine];
+    const sine = values[g + GROUND.sine];
+    brush[k] = 0.5 * share * Math.min(1, Math.sqrt(cosine * cosine + sine * sine));
+    brushAngle[k] = 0.5 * directionOf(cosine, sine);
+    const scratch = values[g + GROUND.scratch];
+    const press = values[g + GROUND.press];
+    const tone = values[g + GROUND.tone];
+    z[k] += (parent[k] - 0.012 + 0.0078 * scratch - z[k]) * share;
+    const light = 0.88 + 0.09 * scratch + 0.1 * press + 0.1 * blotchFine[k] + 1.25 * tone;
+    colour[0] = TONES.groundSteel[0] * light;
+    colour[1] = TONES.groundSteel[1] * light * 0.995;
+    colour[2] = TONES.groundSteel[2] * light * 0.985;
+    const rough = clamp(0.39 + 0.06 * press + 0.03 * scratch - 0.3 * tone, 0.3, 0.58);
+    mixMaterial(field, k, colour, rough, 0.78, 0.94 * share);
+  }
+}
+
+/** atan2 to 0.004 radians (Rajan and others, IEEE Signal Processing Magazine, 2006), in a fifth of its time: the brushing is kept in steps of 0.008. */
+function directionOf(cosine: number, sine: number): number {
+  const isFlat = Math.abs(cosine) >= Math.abs(sine);
+  const ratio = isFlat ? sine / cosine : cosine / sine;
+  if (Number.isNaN(ratio)) return 0;
+  const angle = ratio * (Math.PI / 4 + 0.273 * (1 - Math.abs(ratio)));
+  if (!isFlat) return (sine > 0 ? Math.PI / 2 : -Math.PI / 2) - angle;
+  return cosine > 0 ? angle : sine >= 0 ? angle + Math.PI : angle - Math.PI;
 }
