@@ -71,7 +71,7 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
       1,
     );
     const fades = ease(1.25, 0.86, place) * ease(-0.12, 0.04, place);
-    const scale = mix(0.5, 1, strip.band[k]);
+    const scale = mix(0.72, 1, strip.band[k]);
     const share = strength * ease(0, 0.35, column.amount) * fades * wiped * bare * scale;
     mixMaterial(strip, k, colour, 0.42, metal, share);
     strip.brush[k] *= 1 - 0.35 * share;
@@ -89,7 +89,7 @@ export const temperColour: FeatureBuilder = (request, random): Feature => {
   const ends = drawEnds(draw, request.length, [6, 13], [10, 24]);
   const heat: Heat = {
     there: unevenEnvelope(request.x, request.x + request.length, ends, 1.2, draw.seed()),
-    strength: mix(0.3, 0.86, Math.min(1, severity)),
+    strength: mix(0.42, 0.88, Math.min(1, severity)),
     reach: mix(REACH.least, REACH.most, severity) * draw.uniform(0.85, 1.1),
     seed: draw.seed(),
   };
