@@ -73,7 +73,7 @@ function growCrust(work: FaceWork, request: FeatureRequest, { there, severity, s
     // the gas failed unevenly: tongues of sound metal reach in from the ends, single flecks lie beyond
     const lost = there(x + 4.5 * gradient2(x / 8, y / 3.1, seed) + 1.3 * gradient2(x / 2.2, y / 1.3, seed + 8));
     const thick = lost * (0.45 + 0.5 * severity) + 0.42 * patch + 0.09 * fine - 0.5 * Math.max(0, outside);
-    const film = ease(0.08, 0.36, thick) * ease(0, 0.12, lost) * (outside > 0 ? 0.55 : 1);
+    const film = ease(-0.02, 0.5, thick) * ease(0, 0.2, lost) * (outside > 0 ? 0.55 : 1);
     if (film <= 0.01) return;
     const crust = ease(0.34, 0.74, thick) * strip.bead[k];
     const { crack, own } = crackedCrust(x, y, seed + 3);
@@ -94,7 +94,7 @@ function paintCrust({ strip }: FaceWork, crusted: readonly Crusted[], seed: numb
     const pale = clamp(0.5 + 0.32 * lump + 0.5 * (own - 0.5) * crust - 0.5 * patch, 0, 1);
     const dark = between(SCALE.black, SCALE.grey, pale);
     const brown = between(dark, SCALE.brown, 0.55 * ease(0, 0.5, 0.6 * hash01(Math.floor(own * 997), 3, seed) - patch));
-    const thin = 0.62 + 0.24 * crust;
+    const thin = 0.5 + 0.34 * crust;
     mixMaterial(
       strip,
       k,
@@ -172,7 +172,7 @@ export function measuredScale(work: FaceWork, id: string, from: number, to: numb
  */
 export const scaledSurface: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("crust");
-  const ends = drawEnds(draw, request.length, [3, 7], [5, 14]);
+  const ends = drawEnds(draw, request.length, [4, 9], [7, 18]);
   const crust: Crust = {
     there: unevenEnvelope(request.x, request.x + request.length, ends, 1.6, draw.seed()),
     severity: request.severity > 0 ? request.severity : 0.7,

@@ -12,8 +12,8 @@ import { drawEnds, type Envelope, unevenEnvelope } from "./uneven-ends";
 const BANDS: readonly { readonly at: number; readonly colour: Colour; readonly metal: number }[] = [
   { at: 0, colour: linear("#434346"), metal: 0.3 },
   { at: 0.15, colour: linear("#535a68"), metal: 0.45 },
-  { at: 0.3, colour: linear("#4c5d82"), metal: 0.55 },
-  { at: 0.42, colour: linear("#64546f"), metal: 0.55 },
+  { at: 0.3, colour: linear("#505f7e"), metal: 0.55 },
+  { at: 0.42, colour: linear("#65586c"), metal: 0.55 },
   { at: 0.53, colour: linear("#795144"), metal: 0.58 },
   { at: 0.68, colour: linear("#8d6c40"), metal: 0.62 },
   { at: 0.86, colour: linear("#a8955f"), metal: 0.66 },
