@@ -64,7 +64,7 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
         1,
       );
       const light = 1 + 0.22 * gradient2(x / 8, y / 5, seed + 17) + 0.14 * gradient2(x / 0.7, y / 0.7, seed + 18);
-      mixMaterial(field, k, scaled(between(TONES.scale, TONES.scaleBrown, tone), light), 0.46, 0.24, 0.8 * kept);
+      mixMaterial(field, k, scaled(between(TONES.scale, TONES.scaleBrown, tone), light), 0.46, 0.24, 0.7 * kept);
       field.brush[k] *= 1 - 0.9 * kept;
       // at its break the scale is thick here and worn to nothing there
       const standing = clamp(

@@ -34,6 +34,9 @@ interface Touch {
 /** Radius of the disc, mm. */
 const DISC = 58;
 
+/** Who dresses a stop fills its crater first. */
+const FILLED = 0.5;
+
 /** How strongly a pixel was ground, how light it is and the direction of its scratches. */
 type Ground = Map<number, readonly [share: number, light: number, angle: number]>;
 
@@ -82,21 +85,21 @@ function grind(work: FaceWork, place: RestartPlace, touches: readonly Touch[]): 
     forEachPixel(strip.grid, box, (k, x, y, _, j) => {
       if (strip.bead[k] < 0.3) return;
       const r = Math.hypot(x - centreX, y - centreY);
-      const lines = 0.14 * value1(r / 0.5, seed) + 0.1 * value1(r / 1.3, seed + 1);
+      const lines = 0.2 * value1(r / 0.4, seed) + 0.16 * value1(r / 1.1, seed + 1);
       const oval = Math.hypot((x - cx) / reachX, (y - cy) / reachY);
       const d = oval * (1 + 0.3 * gradient2(x / 5, y / 3, seed + 2)) + lines;
-      if (d > 1.25) return;
+      if (d > 1.3) return;
       const scratch = 0.6 * value1(r / 0.28, seed + 3) + 0.6 * value1(r / 0.75, seed + 4);
       const uneven = 0.05 * gradient2(x / 6, y / 4, seed + 5) + SCRATCH * scratch;
       const over = strip.z[k] - form(x, j) + deep * (1 - 1.25 * d * d) - uneven;
-      const pressed = ease(1.15, 0.8, d);
+      const pressed = ease(1.25, 0.6, d);
       if (over > 0) strip.z[k] -= over * pressed;
       // hollows between ripples keep their skin
-      const share = pressed * ease(-0.035, 0.012, over);
+      const share = pressed * ease(-0.05, 0.035, over + 0.02 * scratch);
       if (share < 0.03) return;
       strip.clean[k] = Math.max(strip.clean[k], share);
       const [before = 0] = ground.get(k) ?? [];
-      const light = touch.tone + 0.16 * scratch;
+      const light = touch.tone + 0.22 * scratch;
       if (share >= 0.7 * before) ground.set(k, [Math.max(share, before), light, angle + Math.PI / 2]);
     });
   }
@@ -109,7 +112,7 @@ function paintGround(field: Field, ground: Ground, seed: number): void {
     const x = (k % columns) / perMm;
     const y = Math.floor(k / columns) / perMm;
     const patchy = light + 0.12 * gradient2(x / 3, y / 2, seed + 6);
-    mixMaterial(field, k, scaled(TONES.cutMetal, patchy), 0.4, 0.72, 0.85 * share);
+    mixMaterial(field, k, scaled(TONES.cutMetal, patchy), 0.42, 0.68, 0.76 * share);
     mixMaterial(field, k, TONES.straw, 0.42, 0.7, 0.14 * share * clamp(gradient1(x / 6, seed + 7), 0, 1));
     field.brush[k] += (0.8 - field.brush[k]) * share;
     if (share > 0.4) field.brushAngle[k] = angle;
@@ -157,11 +160,11 @@ function drawTouches(random: RandomStream, halfWidth: number): Touch[] {
   return Array.from({ length: 2 + random.integer(2) }, (_, n) => ({
     x: n === 0 ? 0 : random.uniform(-6, 6),
     y: n === 0 ? 0 : random.normal(0, 0.25) * halfWidth,
-    reachX: random.uniform(4.5, 8.5),
+    reachX: random.uniform(5, 9),
     reachY: halfWidth * random.uniform(0.7, 1.1),
     deep: random.uniform(0.06, 0.15) * (n === 0 ? 1 : 0.75),
     angle: heading + random.normal(0, 0.2),
-    tone: random.uniform(0.66, 0.84),
+    tone: random.uniform(0.58, 0.76),
     seed: random.seed(),
   }));
 }
@@ -179,7 +182,7 @@ export const dressedStop: FeatureBuilder = (request, random): Feature => {
   return {
     id: request.id,
     plan(work) {
-      place = planSoundStop(work, request, draw);
+      place = planSoundStop(work, request, draw, FILLED);
       if (place) touches = drawTouches(random.child("dressing"), place.halfWidth);
     },
     cut(work) {

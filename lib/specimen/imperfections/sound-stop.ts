@@ -5,15 +5,23 @@ import { placeStop, setStart } from "./electrode-stop";
 import { measuredRestart, type RestartPlace } from "./restart-profile";
 import { runIndex } from "./visible-run";
 
-/** Plans an ordinary, well made stop and restart at the request's x; null where the weld is too short for one. */
-export function planSoundStop(work: FaceWork, request: FeatureRequest, draw: RandomStream): RestartPlace | null {
+/**
+ * Plans an ordinary, well made stop and restart at the request's x, `filled` (0..1) how far the crater was filled beyond the
+ * usual; null where the weld is too short for one.
+ */
+export function planSoundStop(
+  work: FaceWork,
+  request: FeatureRequest,
+  draw: RandomStream,
+  filled = 0,
+): RestartPlace | null {
   const run = work.plan.runs[runIndex(work, request)];
   const i = nearestColumn(work.strip.grid, request.x);
   const halfWidth = run.halfWidth[i];
   const small = work.face === "root" ? 0.6 : 1;
   const stop = placeStop(run, request.x);
   if (!stop) return null;
-  stop.earlier.crater = draw.uniform(0.45, 0.7) * small;
+  stop.earlier.crater = draw.uniform(0.45, 0.7) * small * (1 - filled);
   setStart(stop.later, run.direction, request.x - run.direction * draw.uniform(1, 4));
   Object.assign(stop.later, {
     hump: draw.uniform(0.2, 0.45) * small,
