@@ -1,5 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
+import { toeAt } from "../runs/edit";
 import type { FeatureBuilder } from "../work";
 import { poreGroup } from "./pore-group";
 import { placeOnRun, runIndex } from "./visible-run";
@@ -13,6 +14,10 @@ interface Spot {
 const SMALLEST = 0.3;
 const FLATTENING = 0.75;
 const NECK = 0.08;
+/** Distance of middles from the largest hole's, as a share of both diameters: its rim stands free, so that it can be measured. */
+const ROUND_LARGEST = 0.78;
+/** Holes keep off the toes by this much, mm. */
+const OFF_TOE = 0.8;
 
 /** Mouth diameters of a cluster, largest first: one as asked, perhaps a second large one, the rest log-normal and small. */
 function diameters(random: RandomStream, count: number, largest: number): number[] {
@@ -57,7 +62,10 @@ export function clusterSpots(random: RandomStream, length: number, largest: numb
       }
       const apart = random.chance(0.16) ? 0.34 : 0.6;
       const inside = Math.abs(x) + diameter / 2 < 0.54 * length;
-      const free = spots.every((s) => Math.hypot(s.x - x, s.y - y) > apart * (s.diameter + diameter) + NECK);
+      const free = spots.every((s, n) => {
+        const clear = n === 0 ? ROUND_LARGEST : apart;
+        return Math.hypot(s.x - x, s.y - y) > clear * (s.diameter + diameter) + NECK;
+      });
       if (inside && free) {
         spots.push({ x, y, diameter });
         break;
@@ -84,10 +92,16 @@ export const clusteredPorosity: FeatureBuilder = (request, random) =>
   poreGroup(request.id, "clustered-porosity", random, (work) => {
     const length = Math.max(request.length, 2 * request.severity);
     const middle = request.x + length / 2;
-    const y = request.y ?? placeOnRun(work, runIndex(work, request), middle, random.child("place"), 0.5);
-    return clusterSpots(random.child("spots"), length, request.severity).map((spot, n) => ({
+    const spots = clusterSpots(random.child("spots"), length, request.severity);
+    const reach = Math.max(...spots.map((spot) => Math.abs(spot.y) + spot.diameter / 2));
+    const low = toeAt(work, -1, middle, length / 2) + OFF_TOE;
+    const high = toeAt(work, 1, middle, length / 2) - OFF_TOE;
+    const squeezed = Math.min(1, (high - low) / (2 * reach));
+    const wanted = placeOnRun(work, runIndex(work, request), middle, random.child("place"), 0.35);
+    const y = request.y ?? clamp(wanted, low + squeezed * reach, high - squeezed * reach);
+    return spots.map((spot, n) => ({
       x: middle + spot.x,
-      y: y + spot.y,
+      y: y + squeezed * spot.y,
       diameter: spot.diameter,
       open: n === 0,
     }));

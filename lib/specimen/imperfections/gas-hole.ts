@@ -46,8 +46,10 @@ export interface GasHoleWish {
 const coveredShare = (from: number): number => (Math.acos(from) - from * Math.sqrt(1 - from * from)) / Math.PI;
 
 /** The edge is this much wider than what counts as mouth (35 % of the depth); a dimple falls off more gently. */
-const MOUTH_TO_EDGE = { hole: 1.16, dimple: 1.32 };
+const MOUTH_TO_EDGE = { hole: 1.16, dimple: 1.25 };
 const DEEPEST = 2.6;
+/** A smaller saucer would hardly be a hole, mm. */
+const SAUCER_FROM = 0.32;
 
 type Shape = "open" | "skin" | "slag" | "pinhole";
 
@@ -64,7 +66,7 @@ function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
   const kind = random.uniform(0, 1);
   const slender = random.uniform(0, 1);
   if (shape === "pinhole") return 0.2 + radius * mix(0.25, 0.45, slender);
-  if (kind < 0.2 && shape === "open") return 0.1 + radius * mix(0.24, 0.4, slender);
+  if (kind < 0.2 && shape === "open" && radius > SAUCER_FROM) return 0.14 + radius * mix(0.2, 0.36, slender);
   return Math.min(DEEPEST, 0.1 + radius * (kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender)));
 }
 
@@ -125,7 +127,7 @@ const RIM = { from: 0.78, to: 1.2 };
 const DISTURBED = 2.5;
 const RING = 1.9;
 
-/** Plane through the metal round the hole: its height at the middle and slopes along x and y. */
+/** Plane through the metal round the hole, or through its middle where that lies lower, as in the valley between runs. */
 function planeAround(field: Field, hole: GasHole): (dx: number, dy: number) => number {
   const r = RING * hole.radius;
   let level = 0;
@@ -139,7 +141,8 @@ function planeAround(field: Field, hole: GasHole): (dx: number, dy: number) => n
     slopeX += (z * c) / (8 * r);
     slopeY += (z * s) / (8 * r);
   }
-  return (dx, dy) => level + slopeX * dx + slopeY * dy;
+  const middle = Math.min(level, sampleAt(field.grid, field.z, hole.x, hole.y));
+  return (dx, dy) => middle + slopeX * dx + slopeY * dy;
 }
 
 /** Position in the mouth in units of its outline: |(a, b)| is 1 on the edge. */
@@ -168,14 +171,14 @@ function fromBottom(a: number, b: number, ox: number, oy: number): number {
 /** Depth as a share of the whole, q from the bottom (0) to the edge (1): a ramp on the far side of the lean, a wall on the near one. */
 function bowlProfile(hole: GasHole, angle: number, q: number): number {
   const steep = 0.5 + 0.5 * Math.cos(angle - hole.leanTo);
-  return Math.max(0, 1 - q ** mix(1.75, 2.5, steep)) ** mix(1.05, 0.72, steep);
+  return Math.max(0, 1 - q ** mix(1.95, 2.6, steep)) ** mix(0.95, 0.72, steep);
 }
 
 /** Depth as a share of the whole in a dimple with a pinhole, (a, b) in radii. */
 function dimpleProfile({ dimple, ...pin }: NonNullable<GasHole["pinhole"]>, a: number, b: number): number {
   const d = Math.hypot(a, b);
   const inPin = Math.max(0, 1 - (Math.hypot(a - pin.a, b - pin.b) / pin.radius) ** 2);
-  return dimple * Math.max(0, 1 - d ** 3) + (1 - dimple) * Math.sqrt(inPin);
+  return dimple * Math.max(0, 1 - d ** 4) + (1 - dimple) * Math.sqrt(inPin);
 }
 
 /** How far inside the skin a place is, in radii: above 0 the skin covers it. Its edge is torn. */
@@ -237,7 +240,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
       const onLip = Math.max(0, 0.5 + 0.5 * Math.cos(angle - hole.lipAt)) ** 1.5;
       const sunk = 0.5 - 0.5 * Math.cos(angle - hole.lipAt);
       height +=
-        hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - radius * (0.03 + 0.05 * sunk) * ease(1.4, 1, d);
+        hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - radius * (0.02 + 0.05 * sunk) * ease(1.35, 1, d);
     }
     if (d > RIM.from && d < RIM.to) rim.push(k);
     heights.push([k, height, sampleAt(grid, field.tint, x + dx * bent, y + dy * bent)]);

@@ -10,7 +10,7 @@ function buildPore(request: FeatureRequest, random: RandomStream, harmless: bool
   return {
     id: request.id,
     cut(work: FaceWork) {
-      const y = request.y ?? placeOnRun(work, runIndex(work, request), request.x, random.child("place"), 0.65);
+      const y = request.y ?? placeOnRun(work, runIndex(work, request), request.x, random.child("place"), 0.55);
       hole = drawGasHole(random.child("hole"), request.x, y, request.severity);
       trace = cutGasHole(work.strip, hole);
     },
