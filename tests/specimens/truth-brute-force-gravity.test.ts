@@ -81,21 +81,19 @@ function across(surface: Surface, x: number, low: number, high: number): (y: num
   return (y) => zLow + ((zHigh - zLow) * (y - low)) / (high - low);
 }
 
-/** Largest depth below the line from edge to edge (or from toe to toe), over the middle share of it. */
+/** Largest depth below the line from edge to edge, over the middle share of it. */
 const hollow =
-  (edge: ((joint: ButtJoint) => number) | null, toe: number, share: number, threshold: number, bridge: number) =>
+  (edge: (joint: ButtJoint) => number, toe: number, share: number, threshold: number, bridge: number) =>
   ({ surface, item, joint }: Given): Opinion => {
-    const places = [0.1, 0.3, 0.5, 0.7, 0.9].map((share) => item.start + share * (item.end - item.start));
+    // where the metal is sunk no toe rises from the plate: it is taken from the sound weld beside it
+    const half = edge(joint);
+    const places = [item.start - 16, item.start - 13, item.start - 10, item.end + 10, item.end + 13, item.end + 16];
     const toes = ([-1, 1] as const).map((side) => median(places.map((x) => toeOf(surface, side, x, side * toe))));
     const near = columns(item.start - BEYOND, item.end + BEYOND, (x) => {
-      // plates are felt 3 to 9 mm outside the toes, the line is drawn between the edges, or between the toes themselves
-      const low = edge ? -edge(joint) : toes[0];
-      const high = edge ? edge(joint) : toes[1];
-      const minus = plate(surface, -1, x, toes[0])(low);
-      const plus = plate(surface, 1, x, toes[1])(high);
-      const line = (y: number) => minus + ((plus - minus) * (y - low)) / (high - low);
-      const spare = (0.5 - 0.5 * share) * (high - low);
-      return largest(low + spare, high - spare, (y) => line(y) - heightAt(surface, x, y));
+      const minus = plate(surface, -1, x, toes[0])(-half);
+      const plus = plate(surface, 1, x, toes[1])(half);
+      const line = (y: number) => minus + ((plus - minus) * (y + half)) / (2 * half);
+      return largest(-share * half, share * half, (y) => line(y) - heightAt(surface, x, y));
     });
     return longest(near, threshold, bridge);
   };
@@ -204,7 +202,7 @@ describe("sagging", () => {
     "is as deep as plain loops say: %s",
     (name, setting) => {
       const asked = [0.7, 1.15, 1.7];
-      judge(name, threeOf(setting, "sagging", 30, asked), hollow(null, 14, 1, 0.2, 4), asked);
+      judge(name, threeOf(setting, "sagging", 30, asked), hollow(grooveHalfWidth, 14, 1, 0.2, 4), asked);
     },
   );
 });

@@ -1,7 +1,7 @@
 import { clamp, ease, mix } from "../../math";
 import { forEachPixel, gradient1, gradient2, nearestColumn, rowY } from "../../surface";
 import { mixMaterial } from "../field";
-import { betweenToes, measureHollow } from "../measure";
+import { betweenEdges, measureHollow } from "../measure";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
 import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork, FeatureBuilder } from "../work";
@@ -28,7 +28,7 @@ const BEYOND = 14;
  * Sagging: metal that ran down by its own weight while it was liquid. Where it ran follows the welding position
  * (`drawSagShape`): in PC to the lower toe, leaving the upper plate's edge bare or barely covered; in PA and PF the
  * middle sank; in PE a belly hangs beside a hollow on the asked side. `severity` = largest depth below the plates, mm.
- * Truth: `measureHollow` from toe to toe, threshold 0.2 mm.
+ * Truth: `measureHollow` between the groove's edges, threshold 0.2 mm.
  */
 export const buildSagging: FeatureBuilder = (request, random) => {
   const ends = { first: random.uniform(12, 22), last: random.uniform(12, 22) };
@@ -204,7 +204,7 @@ export const buildSagging: FeatureBuilder = (request, random) => {
       });
     },
     measure(work) {
-      const found = measureHollow(work, betweenToes(work), 1, {
+      const found = measureHollow(work, betweenEdges(work.plan.groove), 1, {
         range: { from: from - 2, to: to + 2 },
         threshold: THRESHOLD,
         bridge: BRIDGE,
