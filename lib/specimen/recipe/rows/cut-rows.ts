@@ -26,7 +26,7 @@ export const CUT_ROWS: readonly FeatureRow[] = [
   row("cap", "spatter", "plate", "hhhl", 1, 1, [12, 36], [0.55, 1.3], 6),
   row("cap", "grinding-mark", "plate", "mmmm", 1, 1, [9, 28], [0.22, 0.8], 5, { half: 4 }),
   row("cap", "chipping-mark", "plate", "mmmm", 1, 1, [3, 11], [0.22, 0.6], 3, { half: 2.5 }),
-  row("root", "burn-through", "weld", "mlll", 1, 1, [0, 0], [4.5, 8], 8),
+  row("root", "burn-through", "weld", "mlll", 1, 1, [0, 0], [3, 8], 8),
   row("root", "root-porosity", "weld", "lmlm", 1, 1, [8, 24], [0.7, 1.3], 3, { afterStop: 0.4 }),
   row("root", "surface-pore", "run", "mhmm", 1, 1, [0, 0], [0.56, 1.8], 2, { afterStop: 0.6 }),
   row("root", "linear-porosity", "run", "lmll", 1, 1, [10, 40], [0.45, 1.3], 2, { afterStop: 0.3 }),
