@@ -35,7 +35,7 @@ interface Facet {
 }
 
 /** Height that the lowest facet leaves at the very end, mm. */
-const LEFT = { cap: [0.3, 1], root: [0.1, 0.4] } as const;
+const LEFT = { cap: [0.45, 1.3], root: [0.15, 0.5] } as const;
 /** mm from the end within which weld may be ground, and plate beside it scratched. */
 const REACH = { weld: 12, plate: 5 };
 
@@ -45,9 +45,9 @@ function drawFacets(end: number, { face }: FaceWork, random: RandomStream): Face
     const leftOver = face === "cap" ? random.uniform(...LEFT.cap) : random.uniform(...LEFT.root);
     return {
       left: leftOver * (1 + 0.5 * n),
-      slope: random.uniform(0.35, 0.95),
-      tilt: 0.045 * lean,
-      tone: random.uniform(0.42, 0.64),
+      slope: random.uniform(0.5, 1.25),
+      tilt: 0.08 * lean,
+      tone: random.uniform(0.36, 0.7),
       arcX: end + random.uniform(-26, 26),
       arcY: random.pick([-1, 1]) * random.uniform(46, 60),
     };
@@ -80,14 +80,21 @@ function grindEnd(work: FaceWork, end: number, random: RandomStream): void {
     }
     const r = Math.hypot(x - lowest.arcX, y - lowest.arcY);
     const scratch = value1(r / 0.36, seed + 2) + 0.6 * value1(r / 0.95, seed + 3);
-    ramp += 0.07 * gradient2(x / 4.4, y / 3.6, seed + 7) + 0.05 * value1(r / 1.3, seed + 6);
+    ramp += 0.12 * gradient2(x / 4.4, y / 3.6, seed + 7) + 0.11 * value1(r / 1.3, seed + 6) + 0.05 * scratch;
     const above = strip.z[k] - levelAt(i, y) - ramp;
     if (above <= 0) return;
     // hollows between ripples and runs are only just touched
-    const share = ease(0, 0.2, above);
-    strip.z[k] -= (above - 0.009 * scratch) * ease(0, 0.06, above);
+    const share = ease(-0.02, 0.3, above - 0.08 * scratch);
+    strip.z[k] -= (above - 0.012 * scratch) * ease(0, 0.1, above);
     const smoky = clamp(dull + 0.6 * gradient2(x / 3.5, y / 3, seed + 5), 0, 1);
-    mixMaterial(strip, k, scaled(TONES.groundSteel, lowest.tone + 0.1 * scratch), 0.58, 0.45, 0.78 * share);
+    mixMaterial(
+      strip,
+      k,
+      scaled(TONES.groundSteel, lowest.tone + 0.16 * scratch),
+      0.56 + 0.05 * scratch,
+      0.45,
+      0.78 * share,
+    );
     mixMaterial(strip, k, TONES.smoke, 0.66, 0.28, 0.42 * smoky * share);
     mixColour(strip, k, TONES.rust, 0.12 * ease(0.4, 0.9, smoky) * share);
     strip.brush[k] += (0.45 - strip.brush[k]) * share;
