@@ -7,6 +7,7 @@ import { frontFusion, MERGED, rearFusion, toeFusion } from "./fusion";
 import { type Pool, rowsOf } from "./pool";
 import type { RippleNoise } from "./ripple-noise";
 import { placeInTrain, type RippleTrain, valueAt } from "./ripple-train";
+import { sharePower } from "./share-power";
 
 /** One electrode length at the moment it is laid. */
 export interface Laying {
@@ -30,156 +31,172 @@ const FINE_BEND = { weave: 0.08, stringer: 0.25 };
 /** No metal is looked for further out than this, in planned half widths. */
 const REACH = 1.12;
 const LEAST_TOE = 0.15;
+/** Place across of what the pool does not reach. */
+const NOWHERE = 2;
 /** A low bead ripples less, a hollow one still this much. */
 const LEAST_RIPPLE = 0.4;
 const TINT = 0.16;
 
-/** What is the same along one column of the pool, mm. */
-interface Column {
-  readonly i: number;
-  readonly travel: number;
-  readonly centre: number;
-  readonly minus: number;
-  readonly plus: number;
-  readonly height: number;
-  readonly chordMinus: number;
-  readonly chordPlus: number;
-  readonly tail: number;
-  readonly tilt: number;
-  readonly ripple: number;
-  readonly fine: number;
-  readonly scallop: number;
-  readonly dwell: number;
-  readonly bend: number;
+/** What is the same along a column of the pool, and what has been worked out of the row being laid; a value per column. */
+interface Lines {
+  readonly travel: Float32Array;
+  readonly tail: Float32Array;
+  readonly ripple: Float32Array;
+  readonly scallop: Float32Array;
+  /** Travel of the pool when the metal froze here, mm. */
+  readonly frozen: Float32Array;
+  /** Distance of the toe from the centre, mm. */
+  readonly toe: Float32Array;
+  /** Place across, 0 centre .. 1 toe; above MERGED where there is no metal. */
+  readonly across: Float32Array;
+  /** How much of the pool's height counts. */
+  readonly fused: Float32Array;
 }
 
-/** Lays the metal of one pool on the heights that are there, and marks it with its run, its travel and its place across. */
+/**
+ * Lays the metal of one pool on the heights that are there, and marks it with its run, its travel and its place across. Row by
+ * row in short loops: along the columns, or in one long loop, it takes twice as long.
+ */
 export function depositPool(laying: Laying): void {
   const { field, pool } = laying;
   const { grid } = field;
+  const lines = linesOf(laying);
+  let first = grid.rows;
+  let last = -1;
   for (let i = pool.first; i <= pool.last; i++) {
     if (pool.half[i] <= 0) continue;
-    const column = columnOf(laying, i);
     const rows = rowsOf(pool, grid, i);
-    for (let j = rows.from; j <= rows.to; j++) layPixel(laying, column, j * grid.columns + i, rowY(grid, j));
+    first = Math.min(first, rows.from);
+    last = Math.max(last, rows.to);
+  }
+  for (let j = first; j <= last; j++) {
+    freeze(laying, lines, j);
+    pile(laying, lines, j);
+    mark(laying, lines, j);
   }
 }
 
-function columnOf({ field, run, segment, pool }: Laying, i: number): Column {
-  const half = pool.half[i];
-  const height = pool.height[i];
+function linesOf({ field, run, segment, pool }: Laying): Lines {
+  const { columns } = field.grid;
+  const line = () => new Float32Array(columns);
+  const along = (value: (i: number) => number) => {
+    const values = line();
+    for (let i = pool.first; i <= pool.last; i++) values[i] = value(i);
+    return values;
+  };
   return {
-    i,
-    travel: pool.direction * columnX(field.grid, i),
-    centre: pool.centre[i],
-    minus: pool.minus[i],
-    plus: pool.plus[i],
-    height,
-    chordMinus: pool.chordMinus[i],
-    chordPlus: pool.chordPlus[i],
-    tail: run.tail[i] * half,
-    tilt: pool.tilt[i],
-    ripple: (segment.rippleFactor ?? 1) * run.ripple[i] * clamp(height * 0.5 + 0.5, LEAST_RIPPLE, 1),
-    fine: run.fine * run.ripple[i],
-    scallop: half / (half + 0.8),
-    dwell: run.dwell,
-    bend: run.bend * Math.min(run.pitch, MOST_BEND),
+    travel: along((i) => pool.direction * columnX(field.grid, i)),
+    tail: along((i) => run.tail[i] * pool.half[i]),
+    ripple: along(
+      (i) => (segment.rippleFactor ?? 1) * run.ripple[i] * clamp(pool.height[i] * 0.5 + 0.5, LEAST_RIPPLE, 1),
+    ),
+    scallop: along((i) => pool.half[i] / (pool.half[i] + 0.8)),
+    frozen: line(),
+    toe: line(),
+    across: line(),
+    fused: line(),
   };
 }
 
-function layPixel(laying: Laying, column: Column, k: number, y: number): void {
-  const { field, run, segment, pool, train, noise } = laying;
-  const { i, travel } = column;
-  const dy = y - column.centre;
-  const isMinus = dy < 0;
-  const planned = isMinus ? column.minus : column.plus;
-  const far = Math.abs(dy);
-  if (far > REACH * planned) return;
-  const frozen = frozenTravel(run, column, noise, k, dy, Math.min(1, far / planned));
-  const place = placeInTrain(train, frozen);
-  const ragged = isMinus ? run.raggedMinus[i] : run.raggedPlus[i];
-  const toe = Math.max(
-    LEAST_TOE,
-    planned + scallopAt(train, place, isMinus, column.dwell, noise.bendFine[k]) * ragged * column.scallop,
-  );
-  const s = far / toe;
-  if (s > MERGED) return;
-  const inside = Math.min(1, s);
-  const exponent = isMinus ? run.exponentMinus[i] : run.exponentPlus[i];
-  const chord = mix(
-    column.chordMinus,
-    column.chordPlus,
-    clamp((dy + column.minus) / (column.minus + column.plus), 0, 1),
-  );
-  let metal = chord + column.height * (1 - inside ** exponent) + reliefAt(laying, column, k, y, frozen, place, inside);
-  let fused = toeFusion(s, exponent);
-  if (travel > pool.front) fused *= frontFusion(pool, travel, far, planned);
-  if (segment.wetting > 0 && travel < pool.start + segment.wetting) {
-    fused *= rearFusion(pool, segment, travel, y, inside);
+/** Where the metal of row j froze and how far out the toe lies there: bent by the noise, and all that belongs to single ripples is looked up in it. */
+function freeze({ field, run, pool, train, noise }: Laying, lines: Lines, j: number): void {
+  const { travel, tail, scallop, frozen, toe, across } = lines;
+  const { centre, half, minus, plus, tilt } = pool;
+  const { bend, bendFine } = noise;
+  const y = rowY(field.grid, j);
+  const bent = run.bend * Math.min(run.pitch, MOST_BEND);
+  for (let i = pool.first, k = j * field.grid.columns + i; i <= pool.last; i++, k++) {
+    const dy = y - centre[i];
+    const isMinus = dy < 0;
+    const planned = isMinus ? minus[i] : plus[i];
+    const far = Math.abs(dy);
+    across[i] = NOWHERE;
+    if (half[i] <= 0 || far > REACH * planned) continue;
+    const front = travel[i] + tail[i] * (1 - sharePower(Math.min(1, far / planned), run.tailPower)) + tilt[i] * dy;
+    frozen[i] = front + (BEND.wide * bend[k] + BEND.fine * bendFine[k]) * bent;
+    const place = placeInTrain(train, frozen[i]);
+    // looked up in travel, not in x, or the flanks get ridges
+    const reach =
+      SCALLOP.height * valueAt(isMinus ? train.height : train.forked, place) +
+      SCALLOP.luck * valueAt(train.reach, place) +
+      run.dwell * valueAt(isMinus ? train.dwellMinus : train.dwellPlus, place) +
+      SCALLOP.fine * bendFine[k];
+    const ragged = isMinus ? run.raggedMinus[i] : run.raggedPlus[i];
+    toe[i] = Math.max(LEAST_TOE, planned + reach * ragged * scallop[i]);
+    across[i] = far / toe[i];
   }
-  // a restart lies on the end of the old metal and does not eat into it
-  if (segment.wetting > 0 && travel < pool.start + pool.half[i]) metal = Math.max(metal, field.z[k]);
-  field.z[k] += (metal - field.z[k]) * fused;
-  mark(laying, k, clamp((toe - far) * field.grid.perMm * 0.5 + 0.5, 0, 1), fused, frozen, dy / toe, place);
 }
 
-/** Travel of the pool when the metal here froze, bent by the noise: all that belongs to single ripples is looked up in it. */
-function frozenTravel(run: RunPlan, column: Column, noise: RippleNoise, k: number, dy: number, share: number): number {
-  const front = column.travel + column.tail * (1 - share ** run.tailPower) + column.tilt * dy;
-  return front + (BEND.wide * noise.bend[k] + BEND.fine * noise.bendFine[k]) * column.bend;
-}
-
-/** How far the toe reaches out with the ripple that froze there, mm: looked up in travel, not in x, or the flanks get ridges. */
-function scallopAt(train: RippleTrain, place: number, isMinus: boolean, dwell: number, bendFine: number): number {
-  return (
-    SCALLOP.height * valueAt(isMinus ? train.height : train.forked, place) +
-    SCALLOP.luck * valueAt(train.reach, place) +
-    dwell * valueAt(isMinus ? train.dwellMinus : train.dwellPlus, place) +
-    SCALLOP.fine * bendFine
-  );
+/** Raises row j to the metal. */
+function pile(laying: Laying, { travel, ripple, frozen, across, fused }: Lines, j: number): void {
+  const { field, run, segment, pool } = laying;
+  const { centre, half, minus, plus, height, chordMinus, chordPlus } = pool;
+  const { z } = field;
+  const y = rowY(field.grid, j);
+  const wetted = segment.wetting > 0 ? pool.start + segment.wetting : Number.NEGATIVE_INFINITY;
+  for (let i = pool.first, k = j * field.grid.columns + i; i <= pool.last; i++, k++) {
+    if (across[i] > MERGED) continue;
+    const dy = y - centre[i];
+    const isMinus = dy < 0;
+    const inside = Math.min(1, across[i]);
+    const exponent = isMinus ? run.exponentMinus[i] : run.exponentPlus[i];
+    const chord = mix(chordMinus[i], chordPlus[i], clamp((dy + minus[i]) / (minus[i] + plus[i]), 0, 1));
+    const smooth = chord + height[i] * (1 - sharePower(inside, exponent));
+    let metal = smooth + reliefAt(laying, k, travel[i], y, frozen[i], inside, ripple[i], run.fine * run.ripple[i]);
+    let share = toeFusion(across[i], exponent);
+    if (travel[i] > pool.front) share *= frontFusion(pool, travel[i], Math.abs(dy), isMinus ? minus[i] : plus[i]);
+    if (travel[i] < wetted) share *= rearFusion(pool, segment, travel[i], y, inside);
+    // a restart lies on the end of the old metal and does not eat into it
+    if (segment.wetting > 0 && travel[i] < pool.start + half[i]) metal = Math.max(metal, z[k]);
+    z[k] += (metal - z[k]) * share;
+    fused[i] = share;
+  }
 }
 
 /** Ripples, fine ripples and the crater's dish above the smooth bead, mm. */
 function reliefAt(
   { run, pool, train, noise }: Laying,
-  column: Column,
   k: number,
+  travel: number,
   y: number,
   frozen: number,
-  place: number,
   inside: number,
+  rippleHeight: number,
+  fineHeight: number,
 ): number {
+  const place = placeInTrain(train, frozen);
   const fork = clamp(0.5 + 1.2 * noise.fork[k], 0, 1);
   let ripple = mix(valueAt(train.height, place), valueAt(train.forked, place), fork);
   let dish = 0;
   let fineShare = 1;
-  if (pool.crater && isNearCrater(pool.crater, column.travel)) {
-    const rings = craterRings(pool, pool.crater, train, column.travel, y, noise.bend[k]);
+  if (pool.crater && isNearCrater(pool.crater, travel)) {
+    const rings = craterRings(pool, pool.crater, train, travel, y, noise.bend[k]);
     ripple = mix(ripple, rings.relief, rings.share);
     fineShare = 1 - rings.share;
     dish = rings.dish;
   }
   const fineBend = (run.weave ? FINE_BEND.weave : FINE_BEND.stringer) * noise.bendFine[k];
-  const fine = column.fine * fineShare * valueAt(train.fine, placeInTrain(train, frozen + fineBend));
-  const strength = clamp(0.85 + 0.75 * noise.strength[k], 0.2, 1.6) * (1 - inside ** 7);
-  return (column.ripple * ripple + fine) * strength - dish;
+  const fine = fineHeight * fineShare * valueAt(train.fine, placeInTrain(train, frozen + fineBend));
+  const inside2 = inside * inside;
+  const strength = clamp(0.85 + 0.75 * noise.strength[k], 0.2, 1.6) * (1 - inside2 * inside2 * inside2 * inside);
+  return (rippleHeight * ripple + fine) * strength - dish;
 }
 
-function mark(
-  { field, train, number }: Laying,
-  k: number,
-  covered: number,
-  fused: number,
-  frozen: number,
-  across: number,
-  place: number,
-): void {
-  if (covered > 0.4 && fused > 0.25) {
-    field.run[k] = number;
-    field.travel[k] = frozen;
-    field.across[k] = across;
+function mark({ field, pool, train, number }: Laying, lines: Lines, j: number): void {
+  const { grid, run, travel, bead, tint } = field;
+  const { frozen, toe, across, fused } = lines;
+  const y = rowY(grid, j);
+  for (let i = pool.first, k = j * grid.columns + i; i <= pool.last; i++, k++) {
+    if (across[i] > MERGED) continue;
+    const covered = clamp(toe[i] * (1 - across[i]) * grid.perMm * 0.5 + 0.5, 0, 1);
+    if (covered > 0.4 && fused[i] > 0.25) {
+      run[k] = number;
+      travel[k] = frozen[i];
+      field.across[k] = (y - pool.centre[i]) / toe[i];
+    }
+    const shown = covered * ease(0.02, 0.3, fused[i]);
+    if (shown > bead[k]) bead[k] = shown;
+    const lightness = TINT * valueAt(train.tint, placeInTrain(train, frozen[i]));
+    tint[k] += (lightness - tint[k]) * covered * Math.min(1, fused[i] * 1.3);
   }
-  const shown = covered * ease(0.02, 0.3, fused);
-  if (shown > field.bead[k]) field.bead[k] = shown;
-  field.tint[k] += (TINT * valueAt(train.tint, place) - field.tint[k]) * covered * Math.min(1, fused * 1.3);
 }
