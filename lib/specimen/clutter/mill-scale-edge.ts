@@ -42,20 +42,25 @@ function leftByGrinder({ seed, near, wide }: Scale, x: number, out: number, grai
 function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
   const { from, to, side, seed, thick } = scale;
   const envelope = unevenEnvelope(from, to, { first: 6, last: 8 }, 1.2, seed + 20);
-  const far = Math.abs(toeAt(work, side, (from + to) / 2, 3)) + 2 * (scale.near + scale.wide) + 4;
-  const box = { x0: from - 2, x1: to + 2, y0: side < 0 ? -far : 0, y1: side < 0 ? 0 : far };
+  const toe = Math.abs(toeAt(work, side, (from + to) / 2, 3));
+  const near = Math.max(0, toe - 2);
+  const far = toe + 2 * (scale.near + scale.wide) + 4;
+  const box = { x0: from - 2, x1: to + 2, y0: side < 0 ? -far : near, y1: side < 0 ? -near : far };
   for (const field of patchesOf(work)) {
     const grain = grainOf(field, box, 0.35);
     const toes = new Map<number, number>();
     forEachPixel(field.grid, box, (k, x, y, i) => {
       if (field.bead[k] > 0.1) return;
-      const toe = toes.get(i) ?? toeAt(work, side, x, 1.5);
-      toes.set(i, toe);
-      const out = (y - toe) * side;
-      const inside = behindEdge(scale, x, out) - 2.6 * (1 - envelope(x)) ** 2;
-      if (out < 0.25 || inside <= 0) return;
+      const edge = toes.get(i) ?? toeAt(work, side, x, 1.5);
+      toes.set(i, edge);
+      const out = (y - edge) * side;
+      if (out < 0.25) return;
+      const share = envelope(x);
+      const left = leftByGrinder(scale, x, out, grain(k)) * ease(0, 0.6, share);
+      if (left <= 0.01) return;
+      const inside = behindEdge(scale, x, out) - 2.6 * (1 - share) ** 2;
+      if (inside <= 0) return;
       const hole = fractal2(x / 3.6, y / 2.9, seed + 11, 4, 0.6) + 0.22 * ease(2.5, 0, inside);
-      const left = leftByGrinder(scale, x, out, grain(k)) * ease(0, 0.6, envelope(x));
       const kept = ease(0, 0.2, inside) * ease(0.5, 0.44, hole) * left;
       if (kept <= 0.01) return;
       const tone = clamp(
@@ -77,7 +82,7 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
       const rim = kept * ease(0.5, 0.1, inside);
       mixColour(field, k, TONES.scaleBed, 0.2 * rim * clamp(0.1 + gradient1(x / 1.8, seed + 15), 0, 1));
       mixColour(field, k, TONES.rust, 0.4 * rim * clamp(gradient1(x / 4.6, seed + 16) - 0.1, 0, 1));
-      leaveTrace(footprint, field, x, y, 0.4 * kept);
+      leaveTrace(footprint, field, x, y, 0.33 * kept);
     });
   }
 }

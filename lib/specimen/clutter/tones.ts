@@ -4,7 +4,7 @@ import { linear } from "../imperfections/tones";
 /** Colours of what people and weather leave on plates; linear light. */
 export const CLUTTER_TONES = {
   chalkWhite: linear("#dedbd2"),
-  chalkYellow: linear("#d8c46a"),
+  chalkYellow: linear("#cfbf78"),
   paintWhite: linear("#e2e1dc"),
   paintYellow: linear("#d9b21f"),
   paintRed: linear("#a32a20"),

@@ -14,7 +14,7 @@ import { scaled, TONES } from "./tones";
 const SOUND = { from: 13, to: 18 };
 /** A place counts as ground from this share on. */
 const GROUND_FROM = 0.4;
-const BRIDGE = 2;
+const BRIDGE = 0.6;
 /** Depth of single scratches, mm. */
 const SCRATCH = 0.012;
 
