@@ -18,17 +18,32 @@ interface Cut {
   readonly depth: number;
 }
 
-/** One to three blows beside each other, alike in direction; the first is the deepest. */
+interface Tool {
+  readonly length: readonly [number, number];
+  readonly width: readonly [number, number];
+  /** How much the directions of its blows differ, radians. */
+  readonly shaky: number;
+}
+
+/** What was struck with: a chisel or the blade of the hammer leaves long wedges, its point short dents. Lengths in mm. */
+const TOOLS: Readonly<Record<"blade" | "narrow" | "point", Tool>> = {
+  blade: { length: [2.6, 5.2], width: [0.95, 1.5], shaky: 0.22 },
+  narrow: { length: [1.8, 3.4], width: [0.8, 1.1], shaky: 0.4 },
+  point: { length: [1.3, 2.1], width: [1, 1.5], shaky: 1.2 },
+};
+
+/** One to three blows beside each other with one tool, alike in direction; the first is the deepest. */
 function drawCuts(random: RandomStream, length: number, depth: number): Cut[] {
+  const tool = TOOLS[random.pick(["blade", "blade", "narrow", "point"] as const)];
   const heading = random.uniform(0.6, 2.5);
   const count = length < 3 ? 1 : length < 6 ? 2 : 3;
   const spacing = count > 1 ? Math.max(1.5, (length - 1.8) / (count - 1)) : 0;
   return Array.from({ length: count }, (_, n) => ({
     x: (n - (count - 1) / 2) * spacing + (count > 2 && n === 1 ? random.normal(0, 0.15) * spacing : 0),
     y: random.normal(0, 0.9),
-    length: random.uniform(2.6, 5.2),
-    width: random.uniform(0.95, 1.5),
-    turn: heading + random.normal(0, 0.22),
+    length: random.uniform(...tool.length),
+    width: random.uniform(...tool.width),
+    turn: heading + random.normal(0, tool.shaky),
     depth: depth * (n === 0 ? 0.98 : random.uniform(0.55, 0.98)),
   }));
 }

@@ -26,7 +26,7 @@ interface Throwing {
 /** Common practice, no source: coated electrodes throw coarse drops wide, solid wire a dense fine rain. */
 const THROWING: Readonly<Record<Process, Throwing>> = {
   "111": { density: 2.3, fine: 1.1, spread: 0.62, reach: 5 },
-  "135": { density: 4.4, fine: 0.74, spread: 0.42, reach: 3.6 },
+  "135": { density: 4.4, fine: 0.84, spread: 0.42, reach: 3.6 },
   "136": { density: 2.8, fine: 0.9, spread: 0.5, reach: 4.2 },
   "141": { density: 2.2, fine: 0.7, spread: 0.5, reach: 3 },
 };
@@ -55,7 +55,8 @@ function drawSwarm(random: RandomStream, length: number, coarse: number, process
       ? Math.abs(burst.out + random.normal(0, 0.42 * reach))
       : Math.abs(random.normal(0, reach)) * random.uniform(0.5, 1.1);
     const heavy = random.chance(0.06) ? 1.5 : 1;
-    const radius = clamp(random.logNormal(0.24 * coarse * fine * heavy, spread), 0.1, 0.95);
+    // what holds the patch together is large enough to be felt
+    const radius = clamp(random.logNormal(0.24 * coarse * fine * heavy, spread), gathered ? 0.1 : 0.19, 0.95);
     const x = (share - 0.5) * (length - 2 * radius);
     const isSplash = random.chance(splashed);
     return {
@@ -83,7 +84,7 @@ const LOOKED_AT = 4;
  * (0.55 to 1.4). Truth: what stands 0.1 mm or more above the plate, see `measuredBumps`; width = extent across; no size.
  */
 export const spatter: FeatureBuilder = (request, random): Feature => {
-  const coarse = clamp((request.severity || 0.9) / 0.9, 0.62, 1.6);
+  const coarse = clamp((request.severity || 0.9) / 0.9, 0.75, 1.6);
   const middle = request.x + request.length / 2;
   return {
     id: request.id,

@@ -26,7 +26,7 @@ interface Tear {
   readonly seed: number;
 }
 
-const WIDTH = { least: 4, most: 15, clear: 1 };
+const WIDTH = { least: 4, most: 11.5, clear: 1 };
 
 function drawTear(random: RandomStream, request: FeatureRequest, room: number): Tear {
   const length = Math.max(8, request.length);
