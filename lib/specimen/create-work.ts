@@ -38,7 +38,8 @@ function createNoise(size: number): SharedNoise {
     blotchFine: plane(),
     micro: plane(),
     flake: plane(),
-    patch: plane(),
-    patchFine: plane(),
+    // drawn with the grain, when the weld is laid
+    patch: new Float32Array(0),
+    patchFine: new Float32Array(0),
   };
 }

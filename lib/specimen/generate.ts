@@ -49,32 +49,50 @@ export interface Specimen {
 }
 
 /**
- * Makes one face of a recipe's specimen and measures its truth. `onStage` hears in plain words what is being done. The
- * same recipe gives the same bytes. Throws where a height is not a number.
+ * Makes one face of a recipe's specimen and measures its truth. `onStage` hears in plain words what is being done;
+ * `afterStep` hears the name of every step when it is done, for those who measure. The same recipe gives the same bytes.
+ * Throws where a height is not a number.
  */
-export function generateFace(recipe: Recipe, face: Face, onStage: (stage: string) => void = () => {}): MadeFace {
+export function generateFace(
+  recipe: Recipe,
+  face: Face,
+  onStage: (stage: string) => void = () => {},
+  afterStep: (step: string) => void = () => {},
+): MadeFace {
   const work = createWork(recipe, face);
   const features = buildFeatures(recipe, face);
   for (const feature of features) feature.plan?.(work);
+  afterStep("plan");
   onStage("cutting the plates");
   layParentPlate(work);
+  afterStep("parent plate");
   cleanJoint(work);
+  afterStep("joint cleaned");
   onStage("welding");
   layWeld(work);
+  afterStep("weld");
   for (const feature of features) feature.cut?.(work);
+  afterStep("features cut");
   onStage("cleaning");
   paintHeat(work);
+  afterStep("heat");
   paintWeld(work);
+  afterStep("weld painted");
   scatterSpatter(work);
   leaveWorkshopMarks(work);
   finishPlate(work, recipe.number);
+  afterStep("workshop");
   for (const feature of features) feature.paint?.(work);
+  afterStep("features painted");
   checkFinite(work);
   onStage("measuring");
   const items = measureFace(work, features);
   const clutter = clutterOf(work, features);
+  afterStep("measuring");
   const [sideB, sideA] = work.sides;
-  return { face, surface: finishSurface(face, work.strip, sideB, sideA), items, clutter };
+  const surface = finishSurface(face, work.strip, sideB, sideA);
+  afterStep("finished surface");
+  return { face, surface, items, clutter };
 }
 
 function buildFeatures(recipe: Recipe, face: Face): Feature[] {

@@ -7,6 +7,7 @@ import { drawRecipe, generateFace } from "@/lib/specimen";
 import { decodeFace, encodeFace } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
 import { percentile } from "./percentile";
+import { benchStages } from "./specimen-stages";
 
 const WORKER = resolve("dist/specimen-worker.mjs");
 
@@ -30,6 +31,7 @@ export async function benchSpecimen({ long }: { long: boolean }): Promise<string
     }
   }
   lines.push(`one face, warm thread: median ${percentile(make, 0.5)} ms, p95 ${percentile(make, 0.95)} ms`);
+  lines.push(...benchStages());
   lines.push(`packing one face (heights, pictures): median ${percentile(pack, 0.5)} ms`);
 
   execFileSync("node", ["app/_server/build-worker.mjs"], { stdio: "ignore" });
