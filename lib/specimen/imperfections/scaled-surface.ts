@@ -64,14 +64,18 @@ function growCrust(work: FaceWork, request: FeatureRequest, { there, severity, s
   const low = toeAt(work, -1, x0 + length / 2, length / 2) - BEYOND_TOE - 1.5;
   const high = toeAt(work, 1, x0 + length / 2, length / 2) + BEYOND_TOE + 1.5;
   const crusted: Crusted[] = [];
-  forEachPixel(strip.grid, { x0: x0 - 4, x1: x0 + length + 4, y0: low, y1: high }, (k, x, y) => {
-    const side = y < 0 ? -1 : 1;
-    const outside = (y - toeAt(work, side, x, 0.5)) * side;
+  const toes = new Map<number, readonly [minus: number, plus: number]>();
+  forEachPixel(strip.grid, { x0: x0 - 4, x1: x0 + length + 4, y0: low, y1: high }, (k, x, y, i) => {
+    const known = toes.get(i);
+    const toe = known ?? [toeAt(work, -1, x, 0.5), toeAt(work, 1, x, 0.5)];
+    if (!known) toes.set(i, toe);
+    const outside = y < 0 ? toe[0] - y : y - toe[1];
     if (outside > BEYOND_TOE) return;
-    const patch = 0.6 * gradient2(x / 7, y / 3.4, seed + 1) + 0.36 * gradient2(x / 2.3, y / 1.5, seed + 2);
-    const fine = gradient2(x / 0.9, y / 0.7, seed + 7);
     // the gas failed unevenly: tongues of sound metal reach in from the ends, single flecks lie beyond
     const lost = there(x + 4.5 * gradient2(x / 8, y / 3.1, seed) + 1.3 * gradient2(x / 2.2, y / 1.3, seed + 8));
+    if (lost <= 0) return;
+    const patch = 0.6 * gradient2(x / 7, y / 3.4, seed + 1) + 0.36 * gradient2(x / 2.3, y / 1.5, seed + 2);
+    const fine = gradient2(x / 0.9, y / 0.7, seed + 7);
     const thick = lost * (0.45 + 0.5 * severity) + 0.42 * patch + 0.09 * fine - 0.5 * Math.max(0, outside);
     const film = ease(-0.02, 0.5, thick) * ease(0, 0.2, lost) * (outside > 0 ? 0.55 : 1);
     if (film <= 0.01) return;

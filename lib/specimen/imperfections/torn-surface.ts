@@ -78,6 +78,7 @@ function tearOut(field: Field, tear: Tear, x0: number, y0: number): Torn[] {
     if (field.bead[k] > 0.3) return;
     const u = ((x - x0) * c + (y - y0) * s) / (length / 2);
     const v = (-(x - x0) * s + (y - y0) * c) / (width / 2);
+    if (Math.abs(u) > 1.55 || Math.abs(v) > 1.75) return;
     const d = scarDistance(tear, u, v, x, y);
     const border = ease(1.55, 1, d + 0.22 * gradient2(x / 2.6, y / 2.1, seed + 10)) * (1 - ease(1.04, 0.94, d));
     if (d > 1.08 && border <= 0.01) return;

@@ -32,7 +32,6 @@ interface Spot {
   readonly k: number;
   readonly x: number;
   readonly y: number;
-  taken: boolean;
 }
 
 /**
@@ -49,42 +48,68 @@ export function measureMaskExtent(
 ): MaskExtent | null {
   const spots: Spot[] = [];
   forEachPixel(grid, region, (k, x, y) => {
-    if (mask[k] > threshold) spots.push({ k, x, y, taken: false });
+    if (mask[k] > threshold) spots.push({ k, x, y });
   });
   const patch = largestPatch(spots, bridge);
   return patch.length === 0 ? null : extentOf(grid, mask, patch);
 }
 
-/** Splits spots into patches of neighbours at most `bridge` apart and returns the one with most spots. */
-function largestPatch(spots: readonly Spot[], bridge: number): Spot[] {
-  const cells = new Map<string, Spot[]>();
-  const cellOf = (x: number, y: number) => [Math.floor(x / bridge), Math.floor(y / bridge)] as const;
-  for (const spot of spots) {
-    const key = cellOf(spot.x, spot.y).join();
-    const cell = cells.get(key);
-    if (cell) cell.push(spot);
-    else cells.set(key, [spot]);
-  }
-  let largest: Spot[] = [];
-  for (const seed of spots) {
-    if (seed.taken) continue;
-    seed.taken = true;
-    const patch = [seed];
-    for (let n = 0; n < patch.length; n++) {
-      const { x, y } = patch[n];
-      const [cx, cy] = cellOf(x, y);
-      for (let dx = -1; dx <= 1; dx++)
-        for (let dy = -1; dy <= 1; dy++)
-          for (const other of cells.get(`${cx + dx},${cy + dy}`) ?? []) {
-            if (other.taken || Math.hypot(other.x - x, other.y - y) > bridge + 1e-9) continue;
-            other.taken = true;
-            patch.push(other);
-          }
-    }
-    if (patch.length > largest.length) largest = patch;
-  }
-  return largest;
+/** Spots so near to each other that they belong together whatever lies round them. */
+interface Cell {
+  readonly u: number;
+  readonly v: number;
+  readonly spots: Spot[];
+  patch: number;
 }
+
+/** Splits spots into patches of neighbours at most `bridge` apart and returns the one with most spots, in their order. */
+function largestPatch(spots: readonly Spot[], bridge: number): Spot[] {
+  const { cells, cellOf } = sortIntoCells(spots, bridge / Math.SQRT2);
+  const sizes: number[] = [];
+  for (const first of cells.values()) {
+    if (first.patch >= 0) continue;
+    const patch = sizes.length;
+    first.patch = patch;
+    const found = [first];
+    let size = 0;
+    for (let n = 0; n < found.length; n++) {
+      size += found[n].spots.length;
+      for (let du = -2; du <= 2; du++)
+        for (let dv = -2; dv <= 2; dv++) {
+          const other = cells.get(keyOf(found[n].u + du, found[n].v + dv));
+          if (!other || other.patch >= 0 || !areNear(found[n], other, bridge)) continue;
+          other.patch = patch;
+          found.push(other);
+        }
+    }
+    sizes.push(size);
+  }
+  if (sizes.length === 0) return [];
+  const largest = sizes.indexOf(Math.max(...sizes));
+  return spots.filter((spot) => cellOf(spot).patch === largest);
+}
+
+/** Cells on a face have numbers well within +-5000. */
+const keyOf = (u: number, v: number): number => (u + 5000) * 10000 + v + 5000;
+
+function sortIntoCells(spots: readonly Spot[], side: number): { cells: Map<number, Cell>; cellOf: (s: Spot) => Cell } {
+  const cells = new Map<number, Cell>();
+  const cellOf = ({ x, y }: Spot): Cell => {
+    const u = Math.floor(x / side);
+    const v = Math.floor(y / side);
+    const key = keyOf(u, v);
+    const known = cells.get(key);
+    if (known) return known;
+    const made: Cell = { u, v, spots: [], patch: -1 };
+    cells.set(key, made);
+    return made;
+  };
+  for (const spot of spots) cellOf(spot).spots.push(spot);
+  return { cells, cellOf };
+}
+
+const areNear = (a: Cell, b: Cell, bridge: number): boolean =>
+  a.spots.some((one) => b.spots.some((other) => Math.hypot(other.x - one.x, other.y - one.y) <= bridge + 1e-9));
 
 function extentOf(grid: Grid, mask: Float32Array, patch: readonly Spot[]): MaskExtent {
   const half = 0.5 / grid.perMm;
