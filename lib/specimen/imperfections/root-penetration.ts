@@ -15,7 +15,7 @@ const BRIDGE = 2;
 /** The gap is sounded within this share of its half width, so that a slit at its foot does not count. */
 const SOUNDED = 0.7;
 /** Slope of the root faces, burnt back a little by the arc. */
-const WALL_SLOPE = 4.5;
+const WALL_SLOPE = 3.2;
 /** The two root edges lose the bead this far from each other at either end, mm, and at most so much of the length. */
 const EDGES_APART = { mm: [2, 7], most: 0.22 } as const;
 /** A withdrawn toe comes to lie so far across the gap's middle, as a share of its half width: the tongue hugs the other edge. */
@@ -111,7 +111,7 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
   const cornerAt = (work: FaceWork, edge: BareEdge) => (x: number) => {
     const melted = clamp(gradient1(x / 4.6, edge.seed + 22) + 0.35 * gradient1(x / 1.7, edge.seed + 23), 0, 1) ** 1.5;
     const straight = 0.05 * gradient1(x / 13, edge.seed + 20) + 0.03 * gradient1(x / 2.6, edge.seed + 21);
-    return work.plan.groove + 0.05 + straight + 0.3 * melted;
+    return work.plan.groove + 0.05 + straight + 0.6 * melted;
   };
 
   function narrowRun(work: FaceWork): void {
@@ -186,8 +186,8 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
     const sag = gradient1((x + 0.4 * y * y + 0.5 * gradient2(x / 2.3, y / 1.2, seed + 28)) / 0.9, seed + 29);
     return (
       0.1 * sag +
-      0.14 * gradient2(x / 1.6, y / 0.9, seed + 26) +
-      0.05 * gradient2(x / 0.45, y / 0.4, seed + 27) -
+      0.13 * gradient2(x / 2.4, y / 1.2, seed + 26) +
+      0.035 * gradient2(x / 0.5, y / 0.45, seed + 27) -
       0.07 * (y - 0.5 * gradient1(x / 4, seed + 32)) ** 2
     );
   }
@@ -195,8 +195,8 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
   const boxOf = (work: FaceWork) => ({
     x0: from - 14,
     x1: to + 14,
-    y0: -work.plan.groove - 0.9,
-    y1: work.plan.groove + 0.9,
+    y0: -work.plan.groove - 1.2,
+    y1: work.plan.groove + 1.2,
   });
 
   /** Rusty walls and edges; the floor dull metal, oxide and slag in patches, lighter than a hole. */
@@ -248,8 +248,8 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
     covered: number,
   ): void {
     const mottle = clamp(0.5 + 0.8 * gradient2(x / 1.4, y / 0.9, seed + 4), 0, 1);
-    const wall = between(scaled(TONES.oxide, 0.8), TONES.brown, mottle);
-    const metal = between(scaled(TONES.skin, 1.05), scaled(TONES.cutMetal, 0.4), mottle);
+    const wall = between(scaled(TONES.oxide, 1.2), scaled(TONES.brown, 1.2), mottle);
+    const metal = between(scaled(TONES.skin, 1.3), scaled(TONES.cutMetal, 0.55), mottle);
     mixMaterial(
       field,
       k,
@@ -263,7 +263,7 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       0.3,
       gradient2(x / 2.2, y / 0.8, seed + 33) + 0.35 * gradient2(x / 0.7, y / 0.5, seed + 34),
     );
-    mixMaterial(field, k, scaled(TONES.slag, 2.2), 0.4, 0, 0.8 * share * slag * (1 - 0.5 * covered));
+    mixMaterial(field, k, scaled(TONES.slag, 2.6), 0.4, 0, 0.6 * share * slag * (1 - 0.5 * covered));
   }
 
   return {

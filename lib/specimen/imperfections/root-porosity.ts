@@ -16,32 +16,77 @@ interface Cell {
   readonly turn: number;
 }
 
-const CELLS_PER_MM2 = 2.1;
+/** Cells per mm2 where they lie thickest. */
+const DENSITY: readonly [number, number] = [0.9, 2.3];
 const WALL = 0.82;
 
-/** Packed cells of several sizes with thin walls between, few and small towards the ends. */
-function drawCells(random: RandomStream, work: FaceWork, x0: number, length: number, largest: number): Cell[] {
+/** Where the gas came up: a place along (share of the length from the middle) and across (share of the half width). */
+interface Swarm {
+  readonly along: number;
+  readonly across: number;
+  readonly spreadAlong: number;
+  readonly spreadAcross: number;
+}
+
+const drawSwarms = (random: RandomStream): Swarm[] =>
+  Array.from({ length: 1 + random.integer(3) }, () => ({
+    along: random.uniform(-0.38, 0.38),
+    across: random.normal(0, 0.28),
+    spreadAlong: random.uniform(0.07, 0.24),
+    spreadAcross: random.uniform(0.16, 0.42),
+  }));
+
+/** How thick the cells lie at a place, 0..1. */
+const swarming = (swarms: readonly Swarm[], along: number, across: number): number =>
+  swarms.reduce((most, swarm) => {
+    const a = (along - swarm.along) / (1.7 * swarm.spreadAlong);
+    const b = (across - swarm.across) / (1.9 * swarm.spreadAcross);
+    return Math.max(most, Math.exp(-(a * a) - b * b));
+  }, 0);
+
+/** Packed cells of several sizes in uneven swarms with strays between them; one near either end. */
+function drawCells(
+  random: RandomStream,
+  work: FaceWork,
+  swarms: readonly Swarm[],
+  x0: number,
+  length: number,
+  largest: number,
+): Cell[] {
   const run = work.plan.runs[0];
   const { grid } = work.strip;
   const cells: Cell[] = [];
   const middle = x0 + length / 2;
   const halfWidth = run.halfWidth[nearestColumn(grid, middle)];
-  const want = Math.round(CELLS_PER_MM2 * length * halfWidth);
+  const covered = Math.min(
+    1,
+    swarms.reduce((sum, swarm) => sum + 3.2 * swarm.spreadAlong, 0),
+  );
+  const want = Math.max(6, Math.round(random.uniform(...DENSITY) * length * halfWidth * covered));
+  const deepest = clamp(largest, 0.5, 1.3);
   for (let attempt = 0; attempt < 14 * want && cells.length < want; attempt++) {
-    const share = random.chance(0.75) ? random.normal(0, 0.24) : random.uniform(-0.5, 0.5);
-    const size = random.logNormal(0.26, 0.5) * (cells.length < 3 ? 2 : 1);
-    const radius = clamp(size, 0.13, largest / 2) * (Math.abs(share) > 0.36 ? 0.7 : 1);
+    const swarm = random.pick(swarms);
+    const isEnd = cells.length < 2;
+    const isStray = !isEnd && random.chance(0.14);
+    const share = isEnd
+      ? (cells.length === 0 ? -1 : 1) * random.uniform(0.44, 0.49)
+      : isStray
+        ? random.uniform(-0.5, 0.5)
+        : swarm.along + random.normal(0, swarm.spreadAlong);
+    const size = isEnd ? random.uniform(0.28, 0.36) : random.logNormal(0.24, 0.55) * (cells.length < 5 ? 1.8 : 1);
+    const radius = clamp(size, 0.12, largest / 2) * (isStray ? 0.75 : 1);
     const x = middle + share * length;
     if (x - radius < x0 || x + radius > x0 + length) continue;
     const i = nearestColumn(grid, x);
-    const y = run.centre[i] + run.halfWidth[i] * clamp(random.normal(0, 0.36), -0.8, 0.8);
+    const off = isStray ? random.normal(0, 0.4) : swarm.across + random.normal(0, swarm.spreadAcross);
+    const y = run.centre[i] + run.halfWidth[i] * clamp(off, -0.82, 0.82);
     if (cells.some((c) => Math.hypot(c.x - x, c.y - y) < WALL * (c.radius + radius))) continue;
     cells.push({
       x,
       y,
       radius,
-      depth: radius * random.uniform(0.7, 1.7),
-      stretch: random.uniform(1, 1.7),
+      depth: isEnd ? 1.3 * radius : radius * deepest * random.uniform(0.4, 1.2),
+      stretch: random.uniform(1, 1.9),
       turn: random.uniform(0, Math.PI),
     });
   }
@@ -63,7 +108,7 @@ function cutCell(field: Field, cell: Cell, seed: number, mark: (k: number, depth
       const across = (-dx * s + dy * c) * Math.sqrt(cell.stretch);
       const d = Math.hypot(along, across) / cell.radius;
       if (d < 1) {
-        const bowl = (1 - d * d) ** 0.85;
+        const bowl = (1 - d * d) ** 1.15;
         field.z[k] -= cell.depth * bowl;
         mark(k, bowl);
       } else if (d < 1.5) {
@@ -89,8 +134,8 @@ function spongeShare(
 }
 
 /**
- * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.6 to 1.4): crusty, swollen,
- * hardly rippled, full of packed ragged cells. Truth: from the first to the last cell that is 0.15 mm or more deep; width
+ * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.6 to 1.4): ragged cells in
+ * uneven swarms, thick or thin, with strays between; round them crusty, swollen metal that hardly ripples. Truth: from the first to the last cell that is 0.15 mm or more deep; width
  * = extent across; no size.
  */
 export const rootPorosity: FeatureBuilder = (request, random): Feature => {
@@ -100,6 +145,8 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
   const length = Math.max(4, request.length);
   const middle = request.x + length / 2;
   const half = 0.56 * length;
+  const swarms = drawSwarms(random.child("swarms"));
+  const crusted = draw.uniform(0.35, 1);
   let cells: Cell[] = [];
   const hollow = new Map<number, number>();
   const crust = new Map<number, number>();
@@ -111,20 +158,24 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
         const x = columnX(work.strip.grid, i);
         const share = ease(1.2, 0.6, Math.abs(x - middle) / half + 0.2 * gradient1(x / 1.7, seed + 50));
         if (share <= 0) continue;
-        run.ripple[i] *= 1 - 0.75 * share;
-        run.height[i] += share * (swelling + 0.25 * gradient1(x / 1.9, seed + 51));
+        run.ripple[i] *= 1 - 0.6 * crusted * share;
+        run.height[i] += crusted * share * (swelling + 0.25 * gradient1(x / 1.9, seed + 51));
         run.halfWidth[i] *= 1 + 0.1 * share * gradient1(x / 2.3, seed + 52);
       }
     },
     cut(work) {
       const { strip } = work;
       const run = work.plan.runs[0];
-      cells = drawCells(random.child("cells"), work, request.x, length, request.severity || 1);
+      cells = drawCells(random.child("cells"), work, swarms, request.x, length, request.severity || 1);
       const box = { x0: middle - 1.3 * half, x1: middle + 1.3 * half, y0: -6, y1: 6 };
       forEachPixel(strip.grid, box, (k, x, y, i) => {
         if (strip.bead[k] < 0.3) return;
-        const share = spongeShare(run, i, x, y, middle, half, seed + 3);
-        if (share <= 0) return;
+        const thick = swarming(swarms, (x - middle) / length, (y - run.centre[i]) / run.halfWidth[i]);
+        const share =
+          spongeShare(run, i, x, y, middle, half, seed + 3) *
+          crusted *
+          ease(0.05, 0.8, thick + 0.25 * gradient2(x / 1.3, y / 1.1, seed + 8));
+        if (share <= 0.01) return;
         strip.z[k] +=
           share * (0.045 * gradient2(x / 0.8, y / 0.7, seed + 4) + 0.03 * gradient2(x / 0.35, y / 0.35, seed + 5));
         crust.set(k, share);
@@ -143,10 +194,17 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
         const j = (k - i) / columns;
         const patch = gradient2(i / 11, j / 9, seed + 6);
         const tone = clamp(0.45 + 0.5 * patch + 0.5 * gradient2(i / 3, j / 3, seed + 7), 0, 1);
-        mixMaterial(strip, k, between(TONES.oxide, scaled(TONES.wall, 1.2), tone), 0.78, 0.15, 0.8 * share);
+        mixMaterial(
+          strip,
+          k,
+          between(scaled(TONES.oxide, 1.15), scaled(TONES.wall, 1.2), tone),
+          0.74,
+          0.2,
+          0.7 * share,
+        );
         mixMaterial(strip, k, TONES.rust, 0.85, 0.05, 0.22 * share * ease(0.1, 0.6, patch));
       }
-      for (const [k, depth] of hollow) mixMaterial(strip, k, TONES.shade, 0.7, 0.1, 0.5 * ease(0.35, 0.95, depth));
+      for (const [k, depth] of hollow) mixMaterial(strip, k, TONES.soot, 0.7, 0.1, 0.14 * ease(0.5, 1, depth));
     },
     measure: (work) => measuredSponge(work, request.id, cells),
   };
