@@ -11,7 +11,7 @@ import { weldZone, zoneRows } from "./weld-zone";
 /** How much darker and how much less bare soot leaves the metal. */
 const SOOT = { dark: 0.4, dull: 0.3 };
 /** A weld rusts where a specimen is rustier than this; share covered where it is rustiest. */
-const RUST = { from: 0.5, most: 0.75 };
+const RUST = { from: 0.5, most: 0.85 };
 
 interface Relief {
   /** Depth of a pixel below its surroundings within a third of a millimetre and within one, mm. */
@@ -116,7 +116,7 @@ function paintMetal(
       let rough = mix(style.rough.oxide, style.rough.bare, bare) + 0.05 * micro[k];
       let metal = mix(style.metal.oxide, style.metal.bare, bare);
       if (rusty > 0) {
-        const film = rusty * clamp(0.35 + 1.1 * patchFine[k] + 0.9 * patch[k] + 0.5 * hollow - 0.25 * bare, 0, 1);
+        const film = rusty * ease(0.15, 0.8, 0.32 + patchFine[k] + 0.8 * patch[k] + 0.6 * hollow - 0.15 * bare);
         for (let c = 0; c < 3; c++) colour[c] += (TONES.rust[c] - colour[c]) * film;
         rough += (0.8 - rough) * film;
         metal *= 1 - 0.8 * film;

@@ -110,7 +110,7 @@ export const PROCESS_PAINTS: Readonly<Record<Process, ProcessPaint>> = {
     slag: {
       dark: linear("#33261a"),
       pale: linear("#6b5437"),
-      bias: 0.16,
+      bias: 0.34,
       flake: [1.05, 0.75],
       edge: 0.16,
       thickness: 0.12,
@@ -149,7 +149,7 @@ export const PROCESS_PAINTS: Readonly<Record<Process, ProcessPaint>> = {
       pale: linear("#746656"),
       bias: 0.2,
       flake: [3.2, 1.9],
-      edge: 0.1,
+      edge: 0.15,
       thickness: 0.11,
       toe: 1.1,
       hollow: 1.2,
