@@ -58,7 +58,7 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
     const away = (y - column.toe) * side;
     const warped = away + 0.95 * gradient2(x / 8, y / 5, seed + 2) + 0.3 * gradient2(x / 1.8, y / 1.5, seed + 3);
     // where less heat went in the bands draw together before they fade
-    const place = warped / (reach * column.hot * mix(0.12, 1, column.amount));
+    const place = warped / (reach * column.hot * mix(0.4, 1, column.amount));
     if (place < -0.12 || place > 1.25) return;
     const { colour, metal } = bandAt(place);
     const bare = 1 - clamp(1.3 * strip.bead[k], 0, 1);
@@ -72,7 +72,7 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
     );
     const fades = ease(1.25, 0.86, place) * ease(-0.12, 0.04, place);
     const scale = mix(0.72, 1, strip.band[k]);
-    const share = strength * ease(0, 0.35, column.amount) * fades * wiped * bare * scale;
+    const share = strength * ease(0, 0.75, column.amount) * fades * wiped * bare * scale;
     mixMaterial(strip, k, colour, 0.42, metal, share);
     strip.brush[k] *= 1 - 0.35 * share;
   });
@@ -86,10 +86,11 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
 export const temperColour: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("heat");
   const severity = clamp(request.severity > 0 ? request.severity : 0.7, 0, 1.2);
-  const ends = drawEnds(draw, request.length, [6, 13], [10, 24]);
+  const { length } = request;
+  const ends = drawEnds(draw, length, [0.14 * length, 0.26 * length], [0.24 * length, 0.42 * length]);
   const heat: Heat = {
     there: unevenEnvelope(request.x, request.x + request.length, ends, 1.2, draw.seed()),
-    strength: mix(0.42, 0.88, Math.min(1, severity)),
+    strength: mix(0.52, 0.86, Math.min(1, severity)),
     reach: mix(REACH.least, REACH.most, severity) * draw.uniform(0.85, 1.1),
     seed: draw.seed(),
   };
