@@ -268,7 +268,7 @@ export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): voi
   const rough = mix(0.55, 0.36, hole.gloss);
   for (const { k, part, share, value } of trace) {
     if (part === "ring") {
-      const film = share * clamp(0.28 + 0.6 * value, 0, 0.7) * (1 - 0.6 * hole.gloss);
+      const film = share * clamp(0.16 + 0.6 * value, 0, 0.6) * (1 - 0.6 * hole.gloss);
       mixMaterial(field, k, scaled(TONES.skin, 0.85), 0.52, 0.4, film);
       continue;
     }
