@@ -41,7 +41,7 @@ function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
     if (!(out > -1 && out < 1.4)) return;
     const weight =
       toe.envelope(x) *
-      clamp(0.55 + 0.75 * fractal1(x / 5.2, seed, 3, 0.6) + 0.3 * gradient1(x / 0.8, seed + 4), 0, 1.1);
+      clamp(0.66 + 0.75 * fractal1(x / 5.2, seed, 3, 0.6) + 0.3 * gradient1(x / 0.8, seed + 4), 0, 1.1);
     if (weight < 0.03) return;
     const wander = 0.05 + 0.05 * gradient1(x / 1.3, seed + 5);
     const half = 0.1 + 0.15 * weight * (0.7 + 0.4 * gradient1(x / 2.3, seed + 6));
@@ -57,7 +57,7 @@ function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
 }
 
 /**
- * A toe with a tight dark line, fused and without depth, over `length` mm; `severity` 0.4 to 1.2 how dark. It tempts to
+ * A toe with a tight dark line, fused and without depth, over `length` mm; `severity` 0.6 to 1.2 how dark. It tempts to
  * call undercut or overlap.
  */
 export const tightToe: FeatureBuilder = (request, random): Feature => {
@@ -69,7 +69,7 @@ export const tightToe: FeatureBuilder = (request, random): Feature => {
     from,
     to,
     side: request.side,
-    dark: clamp(request.severity, 0.4, 1.2),
+    dark: clamp(request.severity, 0.6, 1.2),
     envelope: unevenEnvelope(from, to, ends, 0.8, draw.seed()),
     seed: draw.seed(),
   };
