@@ -75,15 +75,10 @@ export const ASSESSMENT: Blueprint = {
 
 /** The last rehearsal before a sitting: twice as much to find, on plates on which it has room. */
 export const FINAL_MOCK: Blueprint = {
-  joint: { ...ANY_JOINT, thickness: [10, 20] },
+  joint: { ...ANY_JOINT, thickness: [12, 20] },
   sections: {
     cap: {
-      slots: [
-        slot(4, "any", "small"),
-        slot(4, "any", "medium"),
-        slot(1, "any", "large"),
-        slot(3, ["surface-mark"], "any", "plate"),
-      ],
+      slots: [slot(5, "any", "small"), slot(4, "any", "medium"), slot(3, ["surface-mark"], "any", "plate")],
       extras: 2,
       cleanLength: 40,
       neutral: [0, 1],

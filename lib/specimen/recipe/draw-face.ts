@@ -17,6 +17,8 @@ export type DrawnFace = { readonly ok: true; readonly recipe: FaceRecipe; readon
 
 /** So many faces are drawn before one that has room, and then one with the expected mark, counts as not to be had. */
 const TRIES = { room: 120, mark: 900 };
+/** After so many draws two of three are crowded. */
+const CROWDED_FROM = 10;
 /** For an indication that finds no place, so many others are tried before the face is drawn anew. */
 const TRIES_PER_UNIT = 3;
 /** A face's predicted mark lies this near to the wanted one, so that the measured one most likely is near enough; marks. */
@@ -31,7 +33,7 @@ export function drawFace(asked: Asked, section: SectionBlueprint, plates: Plates
   let nearest: number | null = null;
   for (let attempt = 0; attempt < TRIES.mark; attempt++) {
     if (nearest === null && attempt >= TRIES.room) break;
-    const drawing = emptyFace(asked);
+    const drawing = emptyFace(asked, attempt > CROWDED_FROM && attempt % 3 > 0);
     const isWhole = fillFace(drawing, open, section, random.child(`draw ${attempt}`));
     placed = Math.max(placed, drawing.planted.length);
     if (!isWhole) continue;

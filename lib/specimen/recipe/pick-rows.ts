@@ -19,10 +19,10 @@ export function candidatesFor(slot: Slot, section: SectionBlueprint, asked: Aske
   return rowsFor(asked.face, slot, section)
     .map((row) => ({
       row,
-      sizings: sizingsOf(row, slot.band, !section.nearLimits),
+      sizings: sizingsOf(row, slot.band, !section.nearLimits, asked.joint.process),
       weight: weightIn(row, asked),
     }))
-    .filter(({ row, weight }) => weight > 0 && hasRuns(row, asked));
+    .filter(({ row, sizings, weight }) => sizings.length > 0 && weight > 0 && hasRuns(row, asked));
 }
 
 const weightIn = (row: FeatureRow, asked: Asked): number =>

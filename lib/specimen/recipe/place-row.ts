@@ -4,13 +4,16 @@ import { type PlateSetting, stepAt } from "../parent";
 import type { FaceLayout } from "../runs";
 import type { FeatureRequest } from "../work";
 import { isBetweenRuns, kindOf, runsNeeded } from "./feature-rows";
+import { drawWithin, freeStretches } from "./free-stretches";
 import type { FeatureRow, Range } from "./rows";
 import { drawLength, drawSeverity, type Sizing } from "./sizing";
 import {
   APART,
   areApart,
-  areClutterApart,
+  CLUTTER_APART,
   FROM_ENDS,
+  gapAcross,
+  isClutterApart,
   type Lanes,
   lanesOf,
   ON_PLATE,
@@ -42,6 +45,8 @@ export interface Drawing {
   readonly planted: Planted[];
   /** Ordinary stops left, per run. */
   readonly stops: number[][];
+  /** Whether everything is put close to what lies there already, so that more has room. */
+  readonly isCrowded: boolean;
 }
 
 /** Where along the weld, mm, one end of a row is to lie. */
@@ -50,7 +55,9 @@ export interface Wish {
   readonly within: Range;
 }
 
-const TRIES = 90;
+const TRIES = 40;
+/** Most of the range of lengths that is used on a crowded face. */
+const CROWDED_LENGTH = 0.3;
 /** An ordinary stop takes this much room along the weld on its run, mm. */
 const STOP_ROOM = 7;
 /** A planted stop is no nearer than this to another stop of its run, or the builders would move that, mm. */
@@ -58,7 +65,8 @@ const OWN_STOP = 42;
 /** Share of places that follow the side a position favours. Common practice, no source. */
 const FOLLOWS_POSITION = 0.85;
 
-export const emptyFace = (asked: Asked): Drawing => ({
+export const emptyFace = (asked: Asked, isCrowded: boolean): Drawing => ({
+  isCrowded,
   asked,
   lanes: lanesOf(asked.face, asked.joint, asked.layout),
   planted: [],
@@ -73,12 +81,13 @@ export function placeRow(
   random: RandomStream,
   wish?: Wish,
 ): boolean {
-  const share = random.uniform(0, 1);
+  const share = random.uniform(0, drawing.isCrowded ? CROWDED_LENGTH : 1);
   for (let attempt = 0; attempt < TRIES; attempt++) {
     // the longer it is looked for in vain, the shorter it may be
     const length = drawLength(sizing, share, attempt / TRIES);
     const place =
       row.site === "stop" ? placeAtStop(drawing, random, wish) : placeFreely(drawing, row, length, random, wish);
+    if (!place) continue;
     const zone = zoneOf(row, drawing.lanes, place);
     if (!isFree(drawing, row, place, zone)) continue;
     if (row.site === "stop") drawing.stops[place.run] = drawing.stops[place.run].filter((stop) => stop !== place.stop);
@@ -88,22 +97,41 @@ export function placeRow(
   return false;
 }
 
-/** Anywhere on its lane, or just after an electrode was changed: there the metal was cold and the arc unsteady. */
-function placeFreely(drawing: Drawing, row: FeatureRow, length: number, random: RandomStream, wish?: Wish): Place {
+/** Anywhere on its lane that is free, or just after an electrode was changed: there the metal was cold and the arc unsteady. */
+function placeFreely(
+  drawing: Drawing,
+  row: FeatureRow,
+  length: number,
+  random: RandomStream,
+  wish?: Wish,
+): Place | null {
   const { asked, lanes, stops } = drawing;
   const last = asked.layout.runs.length - 1;
   const side = isBetweenRuns(row) ? -1 : sideOf(row, asked, random);
   const first = Math.min(last, runsNeeded(row) - 1);
   const run = first + random.integer(last + 1 - first);
-  const x = wish
-    ? random.uniform(...wish.within) - (wish.end === "end" ? length : 0)
-    : random.uniform(FROM_ENDS, asked.joint.length - FROM_ENDS - length);
-  const place: Place = { x, length, side, run, ...acrossOf(row, lanes, side, random) };
+  const at = { length, side, run, ...acrossOf(row, lanes, side, random) };
   const own = stops[row.site === "toe" ? (side < 0 ? 0 : last) : run];
-  if (wish || own.length === 0 || !random.chance(row.afterStop ?? 0)) return place;
-  const stop = random.pick(own);
-  const after = random.uniform(4.5, 9);
-  return { ...place, stop, x: asked.layout.direction > 0 ? stop + after : stop - after - length };
+  if (wish) return { ...at, x: random.uniform(...wish.within) - (wish.end === "end" ? length : 0) };
+  if (own.length > 0 && random.chance(row.afterStop ?? 0)) {
+    const stop = random.pick(own);
+    const after = random.uniform(4.5, 9);
+    return { ...at, stop, x: asked.layout.direction > 0 ? stop + after : stop - after - length };
+  }
+  const x = drawWithin(freeFor(drawing, row, zoneOf(row, lanes, { ...at, x: 0 })), drawing.isCrowded, random);
+  return x === null ? null : { ...at, x };
+}
+
+/** Where a zone, given as it would lie at x = 0, may be moved to so that it is apart from everything planted. */
+function freeFor({ asked, planted }: Drawing, row: FeatureRow, zone: Zone): Range[] {
+  const { along, across } = kindOf(row) === "clutter" ? CLUTTER_APART : APART;
+  const taken = planted
+    .filter((other) => gapAcross(zone, other.zone) < across)
+    .map(({ zone: other }): Range => {
+      const need = Math.max(along, zone.room + other.room);
+      return [other.x0 - need - zone.x1, other.x1 + need - zone.x0];
+    });
+  return freeStretches([FROM_ENDS - zone.x0, asked.joint.length - FROM_ENDS - zone.x1], taken);
 }
 
 function acrossOf(row: FeatureRow, lanes: Lanes, side: 1 | -1, random: RandomStream): { y?: number } {
@@ -136,8 +164,8 @@ function sideOf(row: FeatureRow, { joint, plates }: Asked, random: RandomStream)
 function isFree(drawing: Drawing, row: FeatureRow, place: Place, zone: Zone): boolean {
   const { asked, planted } = drawing;
   if (zone.x0 < FROM_ENDS || zone.x1 > asked.joint.length - FROM_ENDS) return false;
-  const areFarEnough = kindOf(row) === "clutter" ? areClutterApart : areApart;
-  if (planted.some((other) => !areFarEnough(zone, other.zone))) return false;
+  const isApart = kindOf(row) === "clutter" ? isClutterApart : areApart;
+  if (planted.some((other) => !isApart(zone, other.zone))) return false;
   return row.site === "plate" || isClearOfStops(drawing, row, place, zone);
 }
 

@@ -28,8 +28,9 @@ function isPossible({ face, processes, positions, joint }: Chain, asked: Asked):
 /** Plants at most one fault chain on an empty face, where the slots have room for all of it; answers what is still open. */
 export function plantChain(drawing: Drawing, open: readonly OpenUnit[], random: RandomStream): readonly OpenUnit[] {
   for (const chain of CHAINS) {
+    if (!isPossible(chain, drawing.asked)) continue;
     const own = random.child(chain.name);
-    if (!isPossible(chain, drawing.asked) || !own.chance(chain.share)) continue;
+    if (!own.chance(chain.share)) continue;
     const taken = plant(drawing, open, chain, own);
     if (taken) return open.filter((unit) => !taken.includes(unit));
     drawing.planted.length = 0;

@@ -21,7 +21,7 @@ export function predictedTruth(
   return {
     face,
     joint,
-    items: [...real.map((one) => predictedItem(face, one)), ...plates.map((one) => predictedPlates(joint, one))],
+    items: [...real.map((one) => predictedItem(face, joint, one)), ...plates.map((one) => predictedPlates(joint, one))],
     clutter: planted.filter(({ row }) => kindOf(row) === "clutter").map((one) => predictedClutter(face, one)),
   };
 }
@@ -29,12 +29,12 @@ export function predictedTruth(
 /** Half the width that is guessed where nothing depends on it, mm. */
 const SLENDER = 0.5;
 
-function predictedItem(face: Face, { row, request, zone }: Planted): TruthItem {
+function predictedItem(face: Face, joint: ButtJoint, { row, request, zone }: Planted): TruthItem {
   const type = request.type as ImperfectionType;
   const entry = imperfection(type);
-  const { perSeverity, lengthGain } = yieldOf(row, request.variant);
+  const { perSeverity, perLength, lengthGain } = yieldOf(row, request.variant, joint.process);
   const seen = request.severity * perSeverity;
-  const gain = entry.extent === "point" ? 0 : lengthGain;
+  const gain = entry.extent === "point" ? 0 : Math.max(0, request.length * perLength + lengthGain) - request.length;
   const start = request.x - gain / 2;
   const end = request.x + request.length + gain / 2;
   const across = request.y ?? (zone.y0 + zone.y1) / 2;

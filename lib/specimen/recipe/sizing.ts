@@ -1,6 +1,7 @@
 import { CATALOGUE, type Imperfection, type ImperfectionType } from "../../imperfections";
 import { mix } from "../../math";
 import type { RandomStream } from "../../random";
+import type { Process } from "../../weld";
 import { type SizeBand, VISIBILITY } from "../difficulty";
 import { type Yield, yieldOf } from "./expected-sizes";
 import { LIMITS } from "./limits";
@@ -34,9 +35,16 @@ export const goesByLength = (row: FeatureRow): boolean =>
  * The ways in which a row can give an imperfection of a size band, one for each of its variants that can; empty where
  * none can. With `clearOfLimits`, sizes that might come out within the uncertainty of a limit are left out.
  */
-export function sizingsOf(row: FeatureRow, band: "any" | SizeBand, clearOfLimits: boolean): Sizing[] {
+export function sizingsOf(
+  row: FeatureRow,
+  band: "any" | SizeBand,
+  clearOfLimits: boolean,
+  process?: Process,
+): Sizing[] {
   const variants = row.variants ? [...new Set(row.variants)] : [undefined];
-  return variants.map((variant) => sizingOf(row, variant, band, clearOfLimits)).filter((sizing) => sizing !== null);
+  return variants
+    .map((variant) => sizingOf(row, variant, band, clearOfLimits, process))
+    .filter((sizing) => sizing !== null);
 }
 
 function sizingOf(
@@ -44,16 +52,20 @@ function sizingOf(
   variant: string | undefined,
   band: "any" | SizeBand,
   clearOfLimits: boolean,
+  process: Process | undefined,
 ): Sizing | null {
   const entry = entryOf(row);
   if (!entry) return band === "any" ? { variant, severities: [row.severity], length: row.length } : null;
   const type = row.type as ImperfectionType;
-  const came = yieldOf(row, variant);
+  const came = yieldOf(row, variant, process);
   const wanted = bandRange(type, band);
   const byLength = goesByLength(row);
   const severity =
     entry.size === null ? row.severity : meet(row.severity, severityRange([entry.recordedFrom, Infinity], came));
-  const seen = byLength ? severity : severity && meet(severity, severityRange(wanted, came));
+  const steady = Math.min(came.steadyFrom, row.severity[1]);
+  const seen = byLength
+    ? severity && meet(severity, [band === "any" ? 0 : steady, Number.POSITIVE_INFINITY])
+    : severity && meet(severity, severityRange(wanted, came));
   const recorded = isPoint(row) ? row.length : meet(row.length, lengthRange([entry.recordedLength, Infinity], came));
   const length = byLength ? recorded && meet(recorded, lengthRange(wanted, came)) : recorded;
   if (!seen || !length) return null;
@@ -81,15 +93,22 @@ const meet = (a: Range, b: Range): Range | null => {
   return low <= high ? [low, high] : null;
 };
 
-/** Severities whose yield surely lies within a range; bounds of 0 and infinity bind nothing. */
+/** A narrow band is asked for in its middle part of this share at least, however unsure what will come. */
+const LEAST_SHARE = 0.3;
+
+/** Severities whose yield most likely lies within a range; bounds of 0 and infinity bind nothing. */
 function severityRange([least, most]: Range, { perSeverity, severitySpread }: Yield): Range {
-  const unsure = SURE * severitySpread;
-  return [least / Math.max(0.05, perSeverity - unsure), most / (perSeverity + unsure)];
+  const narrow = Number.isFinite(most) ? ((1 - LEAST_SHARE) * (most - least)) / (most + least) : 0.9;
+  const unsure = Math.min(SURE * severitySpread, narrow * perSeverity);
+  return [least / (perSeverity - unsure), most / (perSeverity + unsure)];
 }
 
-function lengthRange([least, most]: Range, { lengthGain, lengthSpread }: Yield): Range {
-  const unsure = SURE * lengthSpread;
-  return [least === 0 ? 0 : least - lengthGain + unsure, most - lengthGain - unsure];
+/** Lengths asked whose measured length most likely lies within a range. */
+function lengthRange([least, most]: Range, { perLength, lengthGain, lengthSpread }: Yield): Range {
+  const narrow = Number.isFinite(most) ? ((1 - LEAST_SHARE) * (most - least)) / 2 : Number.POSITIVE_INFINITY;
+  const unsure = Math.min(SURE * lengthSpread, narrow);
+  const asked = (length: number) => (length - lengthGain) / perLength;
+  return [least === 0 ? 0 : asked(least + unsure), asked(most - unsure)];
 }
 
 function withoutLimits(range: Range, type: ImperfectionType, came: Yield): Range[] {

@@ -23,9 +23,9 @@ export const areApart = (a: Zone, b: Zone): boolean =>
   gapAlong(a, b) >= Math.max(APART.along, a.room + b.room) || gapAcross(a, b) >= APART.across;
 
 /** Clutter keeps at least this far from everything along the weld, or across; mm: it is to be seen beside nothing else. */
-const CLUTTER_APART = { along: 12, across: 6 };
-export const areClutterApart = (a: Zone, b: Zone): boolean =>
-  gapAlong(a, b) >= CLUTTER_APART.along || gapAcross(a, b) >= CLUTTER_APART.across;
+export const CLUTTER_APART = { along: 12, across: 6 };
+export const isClutterApart = (a: Zone, b: Zone): boolean =>
+  gapAlong(a, b) >= Math.max(CLUTTER_APART.along, a.room + b.room) || gapAcross(a, b) >= CLUTTER_APART.across;
 
 /** How far what is measured may go beyond what was asked, mm. */
 export const UNSURE = 1.5;
