@@ -2,8 +2,8 @@ import type { Grid } from "./grid";
 import { addNoiseRow, type NoisePlane, noisePlane } from "./noise-plane";
 import { type Raster, rasterOver, upsampled, type WriteRow } from "./raster";
 
-/** Coarse samples per wavelength: with cubic interpolation more cannot be told apart by eye. */
-const SAMPLES_PER_WAVE = 3.2;
+/** Coarse samples per wavelength: with cubic interpolation more cannot be told apart by eye. The finer octaves are weaker, and cost most. */
+const SAMPLES_PER_WAVE = { first: 3.2, finer: 2.7 };
 /** An octave whose coarse samples would lie closer than this many pixels is worked out at every pixel. */
 const COARSEST_DIRECT = 1.3;
 
@@ -66,8 +66,10 @@ export function noiseRows(
   };
   let total = 0;
   for (let n = 0; n < octaves; n++) total += gain ** n;
-  const stepsX = Array.from({ length: octaves }, (_, n) => waveX / 2.02 ** n / SAMPLES_PER_WAVE);
-  const stepsY = Array.from({ length: octaves }, (_, n) => waveY / 2.02 ** n / SAMPLES_PER_WAVE);
+  const stepOf = (wave: number, n: number) =>
+    wave / 2.02 ** n / (n === 0 ? SAMPLES_PER_WAVE.first : SAMPLES_PER_WAVE.finer);
+  const stepsX = Array.from({ length: octaves }, (_, n) => stepOf(waveX, n));
+  const stepsY = Array.from({ length: octaves }, (_, n) => stepOf(waveY, n));
   const isDirect = (n: number) => Math.max(stepsX[n], stepsY[n]) * grid.perMm < COARSEST_DIRECT;
   // rasters are planned from the finest down, since each must reach beyond the next finer one
   const rasters: Raster[] = [];

@@ -20,6 +20,8 @@ import { PLATE_TONES as TONES } from "./tones";
 const WANDER = 9;
 /** Nobody leaves scale this near to the joint, mm from the groove's edge. */
 const ALWAYS_BARE = 4;
+/** The plates are ground this far beyond the edge of the joint, mm. */
+const INTO_JOINT = 1;
 
 interface BandSide {
   readonly side: 1 | -1;
@@ -73,11 +75,13 @@ function grindPatch(
     flake: plateNoise(work, field, "flake", rows),
     touch: noiseRows(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows),
   };
+  // the joint is cut out of the plates afterwards
+  const edge = Math.max(0, work.plan.groove - INTO_JOINT);
   for (const { side, strokes, limit } of sides) {
-    const from = side > 0 ? Math.max(0, y0) : y0;
-    const to = side > 0 ? y1 : Math.min(0, y1);
+    const from = side > 0 ? Math.max(edge, y0) : y0;
+    const to = side > 0 ? y1 : Math.min(-edge, y1);
     if (from >= to) continue;
-    layStrokes(grid, band.ground, strokes, grit);
+    layStrokes(grid, band.ground, strokes, grit, [from, to]);
     const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(columnX(grid, i)));
     bareMetal(field, [from, to], band, limits);
   }
