@@ -42,8 +42,7 @@ export function noiseField(
 }
 
 /**
- * The same noise row by row: each call writes one row of the grid. Takes a fifth of the time where a plane of it need not be
- * kept. Rows outside `rows` may not be asked for.
+ * The same noise row by row: each call writes one row of the grid, for those who need no plane of it. Rows outside `rows` may not be asked for.
  */
 export function noiseRows(
   grid: Grid,

@@ -27,7 +27,7 @@ export interface Stroke {
 
 /**
  * What the strokes leave on the rows of one patch. The values of a pixel lie side by side: strokes cross the rows in
- * short spans, and with a plane for each the processor would wait for memory most of the time.
+ * short spans, and with a plane for each they take a third longer.
  */
 export interface Ground {
   /** First row and the one beyond the last. */

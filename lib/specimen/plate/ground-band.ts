@@ -179,7 +179,7 @@ function paintBareMetal(field: Field, bare: Float32Array, { ground, blotchFine }
   }
 }
 
-/** atan2 to 0.004 radians (Rajan and others, IEEE Signal Processing Magazine, 2006), in a fifth of its time: the brushing is kept in steps of 0.008. */
+/** atan2 to 0.004 radians (Rajan and others, IEEE Signal Processing Magazine, 2006; from memory): enough, as the brushing is kept in steps of 0.008. */
 function directionOf(cosine: number, sine: number): number {
   const isFlat = Math.abs(cosine) >= Math.abs(sine);
   const ratio = isFlat ? sine / cosine : cosine / sine;

@@ -55,7 +55,7 @@ interface Lines {
 
 /**
  * Lays the metal of one pool on the heights that are there, and marks it with its run, its travel and its place across. Row by
- * row in short loops: along the columns, or in one long loop, it takes twice as long.
+ * row as the planes lie in memory, in loops short enough for the compiler to inline what they call.
  */
 export function depositPool(laying: Laying): void {
   const { field, pool } = laying;
