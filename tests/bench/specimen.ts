@@ -3,7 +3,7 @@ import { resolve } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { encodeWebp } from "@/app/_server/generation/encode-image";
 import { openPool } from "@/app/_server/generation/pool";
-import { drawRecipe, generateFace } from "@/lib/specimen";
+import { BLUEPRINTS, drawRecipe, generateFace, meetsBlueprint } from "@/lib/specimen";
 import { decodeFace, encodeFace } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
 import { percentile } from "./percentile";
@@ -65,12 +65,13 @@ export async function benchSpecimen({ long }: { long: boolean }): Promise<string
 
 const kilobytes = (bytes: number) => `${Math.round(bytes / 1000)} kB`;
 
-/** All faces through the worker pool, as the server makes them. */
+/** All faces through the worker pool, as the server makes them: the measured truth of every one must meet the blueprint. */
 async function thousandSeeds(): Promise<string[]> {
   const pool = openPool(WORKER, 2);
   const failures: string[] = [];
   const counts = new Map<string, number>();
   const bytes: number[] = [];
+  const attempts = { cap: [] as number[], root: [] as number[] };
   const begun = performance.now();
   let done = 0;
   await Promise.all(
@@ -79,6 +80,12 @@ async function thousandSeeds(): Promise<string[]> {
       try {
         const faces = await Promise.all(FACES.map((face) => pool.make(seed, face, { urgent: true })));
         bytes.push(faces.reduce((sum, face) => sum + face.packed.length, 0));
+        const { joint } = drawRecipe(seed);
+        for (const made of faces) {
+          attempts[made.face].push(made.attempts);
+          const meets = meetsBlueprint({ ...made, joint }, BLUEPRINTS.practice.sections[made.face]);
+          if (!meets.ok) failures.push(`${seed} ${made.face}: ${JSON.stringify(meets)}`);
+        }
         const items = faces.flatMap((face) => face.items).filter((item) => !item.neutral);
         for (const { type } of items) counts.set(type, (counts.get(type) ?? 0) + 1);
         if (items.length === 0) counts.set("nothing at all", (counts.get("nothing at all") ?? 0) + 1);
@@ -94,6 +101,10 @@ async function thousandSeeds(): Promise<string[]> {
   return [
     `1,000 seeds at full resolution: ${failures.length} failures, ${((performance.now() - begun) / 1000).toFixed(0)} s`,
     ...failures.slice(0, 20),
+    ...FACES.map((face) => {
+      const first = attempts[face].filter((count) => count === 1).length / attempts[face].length;
+      return `${face}: first face met the blueprint ${(100 * first).toFixed(1)} %, most faces made ${Math.max(...attempts[face])}`;
+    }),
     `on the wire, both faces: median ${kilobytes(percentile(bytes, 0.5))}, most ${kilobytes(Math.max(...bytes))}`,
     `imperfections: ${table.join(", ")}`,
   ];
