@@ -158,7 +158,7 @@ export const buildSagging: FeatureBuilder = (request, random) => {
       const even = new Float32Array(g.columns);
       forColumns(g, from - 5, to + 5, (i) => {
         let sum = 0;
-        for (let n = -columns; n <= columns; n++) sum += raw[i + n];
+        for (let n = -columns; n <= columns; n++) sum += raw[clamp(i + n, 0, g.columns - 1)];
         even[i] = sum / (2 * columns + 1);
       });
       return even;
