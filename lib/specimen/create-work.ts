@@ -2,7 +2,7 @@ import { randomStream } from "../random";
 import { type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH } from "../surface";
 import type { Face } from "../weld";
 import { createField } from "./field";
-import type { Recipe } from "./recipe";
+import type { RecipeOf } from "./recipe";
 import { planFace } from "./runs";
 import type { FaceWork, SharedNoise } from "./work";
 
@@ -10,7 +10,7 @@ const SIDE_ROWS = (PLATE_GRID.rows - 2 * STRIP_HALF_WIDTH * PLATE_PER_MM) / 2;
 const sideGrid = (y0: number): Grid => ({ ...PLATE_GRID, rows: SIDE_ROWS, y0 });
 
 /** Everything for making one face of a recipe's specimen: empty fields and the plan of a sound weld. */
-export function createWork(recipe: Recipe, face: Face): FaceWork {
+export function createWork<F extends Face>(recipe: RecipeOf<F>, face: F): FaceWork {
   const random = randomStream(recipe.seed).child(face);
   const columns = STRIP_GRID.columns;
   return {

@@ -1,7 +1,7 @@
 import type { ImperfectionType } from "../imperfections";
 import { randomStream } from "../random";
 import { finishSurface, type Surface } from "../surface";
-import { FACES, type Face } from "../weld";
+import type { ButtJoint, Face } from "../weld";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
 import { buildFeature } from "./imperfections";
@@ -10,11 +10,12 @@ import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat,
 import {
   type Attempts,
   type Blueprint,
-  type Departure,
-  drawRecipe,
+  explainRefusal,
   meetsBlueprint,
   PRACTICE,
   type Recipe,
+  type RecipeOf,
+  tryFaceRecipe,
 } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
 import type { ClutterItem, Truth, TruthItem } from "./truth";
@@ -33,10 +34,10 @@ export interface MadeFace {
 }
 
 /** A face that meets its section of a blueprint. */
-export interface MetFace extends MadeFace {
-  /** Recipe in which this face is as it was made. */
-  readonly recipe: Recipe;
-  /** How many faces were made until one met the blueprint, 1 for the first. */
+export interface MetFace<F extends Face> extends MadeFace {
+  /** Recipe as this face was made. */
+  readonly recipe: RecipeOf<F>;
+  /** How many faces were drawn until one met the blueprint, 1 for the first. */
   readonly attempts: number;
 }
 
@@ -53,9 +54,9 @@ export interface Specimen {
  * `afterStep` hears the name of every step when it is done, for those who measure. The same recipe gives the same bytes.
  * Throws where a height is not a number.
  */
-export function generateFace(
-  recipe: Recipe,
-  face: Face,
+export function generateFace<F extends Face>(
+  recipe: RecipeOf<F>,
+  face: F,
   onStage: (stage: string) => void = () => {},
   afterStep: (step: string) => void = () => {},
 ): MadeFace {
@@ -95,7 +96,7 @@ export function generateFace(
   return { face, surface, items, clutter };
 }
 
-function buildFeatures(recipe: Recipe, face: Face): Feature[] {
+function buildFeatures<F extends Face>(recipe: RecipeOf<F>, face: F): Feature[] {
   const random = randomStream(recipe.seed);
   return recipe.faces[face].requests.map((request) => buildFeature(request, random.child(request.id)));
 }
@@ -136,50 +137,55 @@ function covers(item: TruthItem, stop: TruthItem): boolean {
 }
 
 /** The truth of a specimen from what was measured on its faces. */
-export function assembleTruth(recipe: Recipe, faces: readonly Pick<MadeFace, "items" | "clutter">[]): Truth {
+export function assembleTruth(joint: ButtJoint, faces: readonly Pick<MadeFace, "items" | "clutter">[]): Truth {
   return {
     version: 1,
     generator: GENERATOR_VERSION,
-    joint: recipe.joint,
+    joint,
     items: faces.flatMap(({ items }) => items),
     clutter: faces.flatMap(({ clutter }) => clutter),
   };
 }
 
-/** So many faces are made before a blueprint counts as one that cannot be met. */
-const MOST_ATTEMPTS = 16;
+/** So many faces are drawn before a blueprint counts as one that cannot be met. */
+const MOST_ATTEMPTS = 40;
 
 /**
  * Makes one face of the specimen of a seed and a blueprint, drawing what goes wrong on it anew until what is measured meets
- * the blueprint. The other face has no say, so both can be made at the same time. Throws where the blueprint is refused
- * and where no face meets it.
+ * the blueprint. The other face has no say, so both can be made at the same time. Throws where no draw had room and no face
+ * met it, saying what was wrong with the last one.
  */
-export function generateMetFace(
+export function generateMetFace<F extends Face>(
   seed: string,
-  face: Face,
+  face: F,
   blueprint: Blueprint = PRACTICE,
   onStage: (stage: string) => void = () => {},
-): MetFace {
-  let last: Departure | null = null;
+): MetFace<F> {
+  let last = "";
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    const recipe = drawRecipe(seed, blueprint, { cap: 0, root: 0, [face]: attempt });
+    const drawn = tryFaceRecipe(seed, blueprint, face, attempt);
+    if (!drawn.ok) {
+      last = explainRefusal(drawn);
+      continue;
+    }
+    const { recipe } = drawn;
     const made = generateFace(recipe, face, onStage);
     const meets = meetsBlueprint({ ...made, joint: recipe.joint }, blueprint.sections[face]);
     if (meets.ok) return { ...made, recipe, attempts: attempt + 1 };
-    last = meets;
+    last = JSON.stringify(meets);
   }
-  throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint; the last one: ${JSON.stringify(last)}`);
+  throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint; the last one: ${last}`);
 }
 
 /** Makes both faces of the specimen of a seed and a blueprint, by default for practice. Throws as `generateMetFace` does. */
 export function generateSpecimen(seed: string, blueprint: Blueprint = PRACTICE): Specimen {
-  const [cap, root] = FACES.map((face) => generateMetFace(seed, face, blueprint));
-  const recipe: Recipe = { ...cap.recipe, faces: { cap: cap.recipe.faces.cap, root: root.recipe.faces.root } };
-  const truth = assembleTruth(recipe, [cap, root]);
+  const cap = generateMetFace(seed, "cap", blueprint);
+  const root = generateMetFace(seed, "root", blueprint);
+  const recipe: Recipe = { ...cap.recipe, faces: { ...cap.recipe.faces, ...root.recipe.faces } };
   return {
     recipe,
     surfaces: { cap: cap.surface, root: root.surface },
-    truth,
+    truth: assembleTruth(recipe.joint, [cap, root]),
     attempts: { cap: cap.attempts, root: root.attempts },
   };
 }

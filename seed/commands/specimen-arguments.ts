@@ -2,7 +2,13 @@ import { parseArgs } from "node:util";
 
 export type SpecimenRequest =
   | { readonly ok: true; readonly do: "help" }
-  | { readonly ok: true; readonly do: "specimen"; readonly seed: string; readonly out: string }
+  | {
+      readonly ok: true;
+      readonly do: "specimen";
+      readonly seed: string;
+      readonly out: string;
+      readonly blueprint: string;
+    }
   | { readonly ok: true; readonly do: "types"; readonly seed: string; readonly out: string }
   | {
       readonly ok: true;
@@ -10,6 +16,7 @@ export type SpecimenRequest =
       readonly count: number;
       readonly seed: string;
       readonly out: string;
+      readonly blueprint: string;
     }
   | { readonly ok: false; readonly message: string };
 
@@ -21,7 +28,7 @@ const SHEET_SEED = "sheet";
 
 /** Reads the command line of the specimen command; what is missing or unknown is told in plain words. */
 export function readArguments(words: readonly string[]): SpecimenRequest {
-  let values: { seed?: string; out?: string; sheet?: string; help?: boolean };
+  let values: { seed?: string; out?: string; sheet?: string; blueprint?: string; help?: boolean };
   let positionals: string[];
   try {
     ({ values, positionals } = parseArgs({
@@ -30,6 +37,7 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
         seed: { type: "string" },
         out: { type: "string" },
         sheet: { type: "string" },
+        blueprint: { type: "string" },
         help: { type: "boolean" },
       },
       allowPositionals: true,
@@ -38,7 +46,7 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
     return refused(error instanceof Error ? error.message : String(error));
   }
   if (values.help) return { ok: true, do: "help" };
-  const { sheet, out } = values;
+  const { sheet, out, blueprint = "practice" } = values;
   const seed = values.seed ?? (sheet && SHEET_SEED);
   const isCounted = sheet === "random";
   const extra = positionals.slice(isCounted ? 1 : 0);
@@ -48,13 +56,13 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
   if (!out) return refused("--out is missing: the folder to write to.");
   switch (sheet) {
     case undefined:
-      return { ok: true, do: "specimen", seed, out };
+      return { ok: true, do: "specimen", seed, out, blueprint };
     case "types":
       return { ok: true, do: "types", seed, out };
     case "random": {
       const count = Number(positionals[0]);
       return Number.isInteger(count) && count >= 1 && count <= MOST_SPECIMENS
-        ? { ok: true, do: "random", count, seed, out }
+        ? { ok: true, do: "random", count, seed, out, blueprint }
         : refused(`--sheet random needs how many specimens, 1 to ${MOST_SPECIMENS}: for example --sheet random 12.`);
     }
     default:

@@ -1,8 +1,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { generateSpecimen, showcases } from "@/lib/specimen";
+import { type Blueprint, generateSpecimen, showcases } from "@/lib/specimen";
 import { FACES } from "@/lib/weld";
 import { readArguments } from "./specimen-arguments";
+import { readBlueprint } from "./specimen-blueprint";
 import { contactSheet } from "./specimen-pictures/contact-sheet";
 import { savePng } from "./specimen-pictures/png";
 import { answerSheet, practiceSheet } from "./specimen-pictures/print-sheet";
@@ -10,7 +11,7 @@ import { type RandomStrip, randomSheet, randomStrips } from "./specimen-pictures
 import { type TypesRow, typesRow, typesSheet } from "./specimen-pictures/types-sheet";
 import { LIGHTS, plateView, stripView } from "./specimen-pictures/views";
 
-const USAGE = `npm run specimen -- --seed SEED --out FOLDER
+const USAGE = `npm run specimen -- --seed SEED --out FOLDER [--blueprint NAME]
 
 Makes one specimen and writes to FOLDER: both faces and both weld strips under two lights, truth.json, contact-sheet.png,
 practice-sheet.png (to print for a class) and answer-sheet.png (for the tutor). The same seed gives the same specimen.
@@ -19,9 +20,11 @@ npm run specimen -- --sheet types --out FOLDER [--seed SEED]
 
 Writes types.png: everything that can be on a plate, smallest, middling and largest, under two lights, on one page.
 
-npm run specimen -- --sheet random N --out FOLDER [--seed SEED]
+npm run specimen -- --sheet random N --out FOLDER [--seed SEED] [--blueprint NAME]
 
-Writes random.png: the welds of N specimens with what was measured on them.`;
+Writes random.png: the welds of N specimens with what was measured on them.
+
+--blueprint: practice (if left out), assessment, final-mock, clean, or a JSON file with a blueprint of your own.`;
 
 async function main(): Promise<number> {
   const request = readArguments(process.argv.slice(2));
@@ -33,14 +36,19 @@ async function main(): Promise<number> {
     console.log(USAGE);
     return 0;
   }
+  const named = readBlueprint(request.do === "types" ? "practice" : request.blueprint);
+  if (!named.ok) {
+    console.error(named.message);
+    return 2;
+  }
   mkdirSync(request.out, { recursive: true });
   switch (request.do) {
     case "types":
       return writeTypes(request.seed, request.out);
     case "random":
-      return writeRandom(request.seed, request.count, request.out);
+      return writeRandom(request.seed, request.count, request.out, named.blueprint);
     case "specimen":
-      return writeSpecimen(request.seed, request.out);
+      return writeSpecimen(request.seed, request.out, named.blueprint);
   }
 }
 
@@ -54,18 +62,18 @@ async function writeTypes(seed: string, out: string): Promise<number> {
   return 0;
 }
 
-async function writeRandom(seed: string, count: number, out: string): Promise<number> {
+async function writeRandom(seed: string, count: number, out: string, blueprint: Blueprint): Promise<number> {
   const strips: RandomStrip[] = [];
   for (let n = 1; n <= count; n++) {
-    strips.push(...randomStrips(generateSpecimen(`${seed}-${n}`)));
+    strips.push(...randomStrips(generateSpecimen(`${seed}-${n}`, blueprint)));
     console.log(`${seed}-${n}`);
   }
   writeFileSync(join(out, "random.png"), await randomSheet(strips));
   return 0;
 }
 
-async function writeSpecimen(seed: string, out: string): Promise<number> {
-  const specimen = generateSpecimen(seed);
+async function writeSpecimen(seed: string, out: string, blueprint: Blueprint): Promise<number> {
+  const specimen = generateSpecimen(seed, blueprint);
   const { truth, surfaces } = specimen;
   const write = (name: string, make: () => Promise<Buffer> | Buffer) => async () => {
     writeFileSync(join(out, name), await make());

@@ -2,11 +2,12 @@ import { promisify } from "node:util";
 import { gzip } from "node:zlib";
 import { BLUEPRINTS, type ClutterItem, generateMetFace, type TruthItem } from "@/lib/specimen";
 import { encodeFace } from "@/lib/surface";
-import type { Face } from "@/lib/weld";
+import type { ButtJoint, Face } from "@/lib/weld";
 import { encodeWebp } from "./encode-image";
 
 export interface MadeFace {
   readonly face: Face;
+  readonly joint: ButtJoint;
   readonly items: readonly TruthItem[];
   readonly clutter: readonly ClutterItem[];
   /** How many faces were made until one met the blueprint. */
@@ -20,8 +21,8 @@ export interface MadeFace {
  * words what is being done.
  */
 export async function makeFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadeFace> {
-  const { surface, items, clutter, attempts } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
+  const { surface, items, clutter, attempts, recipe } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
   onStage("packing");
   const packed = await promisify(gzip)(await encodeFace(surface, encodeWebp), { level: 6 });
-  return { face, items, clutter, attempts, packed };
+  return { face, joint: recipe.joint, items, clutter, attempts, packed };
 }

@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { assembleTruth, drawRecipe, GENERATOR_VERSION } from "@/lib/specimen";
+import { assembleTruth, GENERATOR_VERSION } from "@/lib/specimen";
 import { FACES } from "@/lib/weld";
 import {
   countStock,
@@ -94,7 +94,7 @@ async function make(pool: Pool, id: string, seed: string, isUrgent: boolean): Pr
     const faces = await Promise.all(FACES.map((face) => pool.make(seed, face, { urgent: isUrgent, onStage })));
     const [cap, root] = faces;
     await finishSpecimen(id, {
-      truth: assembleTruth(drawRecipe(seed), faces),
+      truth: assembleTruth(faces[0].joint, faces),
       generatorVersion: GENERATOR_VERSION,
       surfaces: { cap: cap.packed, root: root.packed },
     });

@@ -8,5 +8,14 @@ export {
 export { BLUEPRINTS, PRACTICE } from "./blueprints";
 export { type Checked, checkBlueprint } from "./check-blueprint";
 export { cleanLengthOf, type Departure, type Meets, meetsBlueprint } from "./meets";
-export { type Attempts, type DrawnRecipe, drawRecipe, type FaceRecipe, type Recipe, tryRecipe } from "./recipe";
+export {
+  type Attempts,
+  type DrawnRecipe,
+  drawRecipe,
+  type FaceRecipe,
+  type Recipe,
+  type RecipeOf,
+  tryFaceRecipe,
+  tryRecipe,
+} from "./recipe";
 export { explainRefusal, type Refusal } from "./refusal";

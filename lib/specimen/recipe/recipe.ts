@@ -6,7 +6,7 @@ import type { FeatureRequest, Look } from "../work";
 import type { Blueprint } from "./blueprint";
 import { PRACTICE } from "./blueprints";
 import { asksForPlates, rowsFor } from "./check-blueprint";
-import { drawFace } from "./draw-face";
+import { type DrawnFace, drawFace } from "./draw-face";
 import { runsNeeded, weightOf } from "./feature-rows";
 import { drawJoint, drawPlates } from "./joint";
 import { drawLayouts } from "./layout";
@@ -20,16 +20,17 @@ export interface FaceRecipe {
   readonly requests: readonly FeatureRequest[];
 }
 
-/** A specimen before it is made: one joint, its two plates, the hand that welded it and what goes wrong on either face. */
-export interface Recipe {
+/** A specimen before it is made: one joint, its two plates, the hand that welded it and what goes wrong on its faces. */
+export interface RecipeOf<F extends Face> {
   readonly seed: string;
   readonly joint: ButtJoint;
   readonly plates: PlateSetting;
   readonly look: Look;
   /** Stamped on both faces. */
   readonly number: string;
-  readonly faces: Readonly<Record<Face, FaceRecipe>>;
+  readonly faces: Readonly<Record<F, FaceRecipe>>;
 }
+export type Recipe = RecipeOf<Face>;
 
 /** Which draw of either face is meant: 0 the first, a higher one where what was measured of it did not meet the blueprint. */
 export type Attempts = Readonly<Record<Face, number>>;
@@ -37,35 +38,63 @@ const FIRST: Attempts = { cap: 0, root: 0 };
 
 export type DrawnRecipe = { readonly ok: true; readonly recipe: Recipe } | Refusal;
 
-/**
- * Draws a recipe that should meet a blueprint, or says why there is none. The same seed, blueprint and attempts give the
- * same recipe everywhere; joint, plates, look and runs depend on seed and blueprint only, either face on its own attempt.
- */
-export function tryRecipe(seed: string, blueprint: Blueprint, attempts: Attempts = FIRST): DrawnRecipe {
+/** What both faces of a specimen share, and what is left to draw of either. */
+interface Piece {
+  readonly shared: Omit<Recipe, "faces">;
+  drawFace(face: Face, attempt: number): DrawnFace;
+}
+
+function drawPiece(seed: string, blueprint: Blueprint): ({ readonly ok: true } & Piece) | Refusal {
   const random = randomStream(`specimen ${seed}`);
   const joint = drawJoint(random.child("joint"), blueprint.joint);
   const standing = drawStanding(blueprint, random);
   if (!standing) return { ok: false, code: "plates-never-stand-so", face: "cap" };
   const { plates, fit } = standing;
   const layouts = drawLayoutsFor(joint, blueprint, random);
-  const face = (name: Face) => {
-    const stream = random.child(attempts[name] === 0 ? name : `${name} again ${attempts[name]}`);
-    const asked = { face: name, joint, plates, layout: layouts[name] };
-    return drawFace(asked, blueprint.sections[name], name === "cap" ? fit : NO_PLATES, stream);
+  return {
+    ok: true,
+    shared: {
+      seed,
+      joint,
+      plates,
+      look: drawLook(random.child("look"), joint.process),
+      number: drawNumber(random.child("number")),
+    },
+    drawFace(face, attempt) {
+      const stream = random.child(attempt === 0 ? face : `${face} again ${attempt}`);
+      const asked = { face, joint, plates, layout: layouts[face] };
+      return drawFace(asked, blueprint.sections[face], face === "cap" ? fit : NO_PLATES, stream);
+    },
   };
-  const cap = face("cap");
+}
+
+/**
+ * Draws what is to be made of one face that should meet a blueprint, or says why there is nothing. The same seed, blueprint
+ * and attempt give the same everywhere; joint, plates, look and runs depend on seed and blueprint only.
+ */
+export function tryFaceRecipe<F extends Face>(
+  seed: string,
+  blueprint: Blueprint,
+  face: F,
+  attempt: number,
+): { readonly ok: true; readonly recipe: RecipeOf<F> } | Refusal {
+  const piece = drawPiece(seed, blueprint);
+  if (!piece.ok) return piece;
+  const drawn = piece.drawFace(face, attempt);
+  if (!drawn.ok) return drawn;
+  const faces = { [face]: drawn.recipe } as Record<F, FaceRecipe>;
+  return { ok: true, recipe: { ...piece.shared, faces } };
+}
+
+/** Draws a recipe of both faces, each at its attempt, or says why there is none. */
+export function tryRecipe(seed: string, blueprint: Blueprint, attempts: Attempts = FIRST): DrawnRecipe {
+  const piece = drawPiece(seed, blueprint);
+  if (!piece.ok) return piece;
+  const cap = piece.drawFace("cap", attempts.cap);
   if (!cap.ok) return cap;
-  const root = face("root");
+  const root = piece.drawFace("root", attempts.root);
   if (!root.ok) return root;
-  const recipe: Recipe = {
-    seed,
-    joint,
-    plates,
-    look: drawLook(random.child("look"), joint.process),
-    number: drawNumber(random.child("number")),
-    faces: { cap: cap.recipe, root: root.recipe },
-  };
-  return { ok: true, recipe };
+  return { ok: true, recipe: { ...piece.shared, faces: { cap: cap.recipe, root: root.recipe } } };
 }
 
 /** As `tryRecipe`, for blueprints that are known to be possible, by default for practice. Throws on a refusal. */

@@ -3,7 +3,7 @@ import { readArguments } from "@/seed/commands/specimen-arguments";
 
 describe("command line of the specimen command", () => {
   it("takes a seed and a folder in any order and both spellings", () => {
-    const expected = { ok: true, do: "specimen", seed: "monday-3", out: "/tmp/plates" };
+    const expected = { ok: true, do: "specimen", seed: "monday-3", out: "/tmp/plates", blueprint: "practice" };
     expect(readArguments(["--seed", "monday-3", "--out", "/tmp/plates"])).toEqual(expected);
     expect(readArguments(["--out=/tmp/plates", "--seed=monday-3"])).toEqual(expected);
   });
@@ -40,6 +40,7 @@ describe("command line of the specimen command", () => {
       count: 12,
       seed: "a",
       out: "x",
+      blueprint: "practice",
     });
   });
 
