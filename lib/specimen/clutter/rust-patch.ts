@@ -27,7 +27,7 @@ export const rustPatch: FeatureBuilder = (request, random): Feature => {
       const tall = half * draw.uniform(0.4, 0.75);
       const turn = draw.normal(0, 0.3);
       const dense = clamp(request.severity, 0.3, 1.2);
-      const isRing = draw.chance(0.35);
+      const isRing = draw.chance(0.12);
       const seed = draw.seed();
       const reach = 1.9 * half;
       const box = { x0: middle - reach, x1: middle + reach, y0: across - 1.9 * tall - 3, y1: across + 1.9 * tall + 3 };
