@@ -72,11 +72,13 @@ function drag(work: FaceWork, chalk: Chalk, line: HandLine, footprint: Footprint
   });
 }
 
-/** Dust that a glove carried out of the mark, in streaks along its way. */
-function smear(work: FaceWork, chalk: Chalk, wipe: Wipe, box: Region): void {
+/** Dust that a glove carried out of the mark, in streaks along its way; `reach` mm to both sides of where it wiped. */
+function smear(work: FaceWork, chalk: Chalk, wipe: Wipe, reach: number): void {
   const c = Math.cos(wipe.angle);
   const s = Math.sin(wipe.angle);
-  const reach = 0.5 * Math.max(box.x1 - box.x0, box.y1 - box.y0);
+  // the streaks fade out before the box ends, or its sides would be seen
+  const far = Math.hypot(reach, 1.05 * wipe.half);
+  const box: Region = { x0: wipe.x - far, x1: wipe.x + far, y0: wipe.y - far, y1: wipe.y + far };
   for (const field of patchesOf(work)) {
     const wide = grainOf(field, box, 0.8);
     forEachPixel(field.grid, box, (k, x, y) => {
@@ -140,16 +142,12 @@ export const chalkMark: FeatureBuilder = (request, random): Feature => {
       const draw = random.child("chalk");
       const chalk = drawChalk(draw, shape, placeShape(draw, shape, size, place), request.severity);
       for (const line of chalk.lines) drag(work, chalk, line, footprint);
-      if (chalk.wipe)
-        smear(
-          work,
-          chalk,
-          chalk.wipe,
-          boxOf(
-            chalk.lines.flatMap(({ points }) => points),
-            5,
-          ),
-        );
+      if (!chalk.wipe) return;
+      const { x0, x1, y0, y1 } = boxOf(
+        chalk.lines.flatMap(({ points }) => points),
+        5,
+      );
+      smear(work, chalk, chalk.wipe, 0.5 * Math.max(x1 - x0, y1 - y0));
     },
     clutter: (work) => clutterFrom(work, request.id, "chalk-mark", footprint),
   };
