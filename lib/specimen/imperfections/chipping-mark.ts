@@ -36,7 +36,7 @@ const TOOLS: Readonly<Record<"blade" | "narrow" | "point", Tool>> = {
 function drawCuts(random: RandomStream, length: number, depth: number): Cut[] {
   const tool = TOOLS[random.pick(["blade", "blade", "narrow", "point"] as const)];
   const heading = random.uniform(0.6, 2.5);
-  const count = length < 3 ? 1 : length < 6 ? 2 : 3;
+  const count = length < 3.5 ? 1 : length < 7 ? 1 + random.integer(2) : 2 + random.integer(2);
   const spacing = count > 1 ? Math.max(1.5, (length - 1.8) / (count - 1)) : 0;
   return Array.from({ length: count }, (_, n) => ({
     x: (n - (count - 1) / 2) * spacing + (count > 2 && n === 1 ? random.normal(0, 0.15) * spacing : 0),
@@ -94,6 +94,8 @@ export const chippingMark: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("cuts");
   const cuts = drawCuts(draw, request.length, request.severity);
   const seed = draw.seed();
+  // light blows leave little bare metal, and older ones have dulled
+  const fresh = draw.uniform(0.08, 0.4) + draw.uniform(0, 0.5) * ease(0.25, 0.55, request.severity);
   const x = request.x + request.length / 2;
   const trace: CutTrace = new Map();
   let box: Region | null = null;
@@ -108,7 +110,7 @@ export const chippingMark: FeatureBuilder = (request, random): Feature => {
     },
     paint({ strip }) {
       for (const [k, { share }] of trace) {
-        mixMaterial(strip, k, TONES.cutMetal, 0.28, 0.85, 0.85 * share);
+        mixMaterial(strip, k, TONES.cutMetal, 0.34, 0.8, 0.85 * share * fresh);
         strip.brush[k] *= 1 - share;
       }
     },

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -102,6 +102,8 @@ export interface GrindingMark {
   /** Radius of the disc's arc. */
   readonly radius: number;
   readonly tool: Tool;
+  /** How bright it still is: 0 as dull as the plate round it, 1 just ground. */
+  readonly fresh: number;
   readonly seed: number;
 }
 
@@ -123,7 +125,9 @@ export function drawScoops(random: RandomStream, length: number, width: number, 
       phase: random.uniform(0, 300),
     };
   });
-  return { scoops, radius: random.uniform(55, 90), tool, seed: random.seed() };
+  // what was ground lightly dulls first
+  const fresh = random.uniform(0.1, 0.45) + random.uniform(0, 0.5) * ease(0.25, 0.7, depth);
+  return { scoops, radius: random.uniform(55, 90), tool, fresh, seed: random.seed() };
 }
 
 /** How strongly a pixel was ground, the lightness of its scratch, and the scratch's direction. */
@@ -192,9 +196,16 @@ export function paintScoops(field: Field, mark: GrindingMark, trace: ScoopTrace)
     const i = k % columns;
     const j = (k - i) / columns;
     const light = lightness + 0.2 * scratch;
-    mixMaterial(field, k, scaled(TONES.cutMetal, light), rough, 0.8, 0.9 * share);
+    mixMaterial(
+      field,
+      k,
+      scaled(TONES.cutMetal, light * mix(0.72, 1, mark.fresh)),
+      rough,
+      0.8,
+      0.9 * share * mark.fresh,
+    );
     const warm = ease(0.25, 0.7, gradient2(i / 60, j / 26, mark.seed + 9)) * ease(0.6, 1, share);
-    mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.16 * warm);
+    mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.16 * warm * mark.fresh);
     const kept = field.brush[k];
     field.brush[k] = share < 0.4 ? kept * (1 - 2 * share) : clamp((share - 0.4) / 0.6, 0, 1);
     if (share >= 0.4) field.brushAngle[k] = angle;
