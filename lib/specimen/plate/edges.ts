@@ -1,9 +1,9 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { gradient1, gradient2, value1 } from "../../surface";
+import { columnX, forEachPixel, gradient1, gradient2, rowY, value1 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
-import { forEachPlatePixel } from "./patches";
+import { patchesOf } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** How a side of the plate was cut. Lengths in mm, from its nominal line inwards. */
@@ -93,11 +93,24 @@ export function finishEdges(work: FaceWork, random: RandomStream): void {
   ] as const;
   sides.forEach(({ cut, box, along, line, inward }, n) => {
     const edge = drawEdge(cut, random.child(`side ${n}`));
-    forEachPlatePixel(work, box, (field, k, x, y) => {
-      const s = along === 0 ? x : y;
-      const d = ((along === 0 ? y : x) - line) * inward;
-      shapeEdge(field, k, edge, s, d);
-    });
+    for (const field of patchesOf(work)) {
+      const { grid } = field;
+      const course =
+        along === 0
+          ? followEdge(edge, grid.columns, (i) => columnX(grid, i))
+          : followEdge(edge, grid.rows, (j) => rowY(grid, j));
+      forEachPixel(grid, box, (k, x, y, i, j) => {
+        shapeEdge(
+          field,
+          k,
+          edge,
+          course,
+          along === 0 ? i : j,
+          along === 0 ? x : y,
+          ((along === 0 ? y : x) - line) * inward,
+        );
+      });
+    }
   });
 }
 
@@ -126,31 +139,56 @@ function drawEdge(cut: EdgeCut, random: RandomStream): Edge {
   };
 }
 
-function shapeEdge(field: Field, k: number, edge: Edge, s: number, d: number): void {
+/** What is the same right across an edge, a value per place along it. */
+interface Course {
+  /** How far the real edge lies inside the nominal line, mm. */
+  readonly at: Float32Array;
+  readonly torn: Float32Array;
+  readonly scorched: Float32Array;
+  readonly worn: Float32Array;
+}
+
+function followEdge(edge: Edge, count: number, placeOf: (n: number) => number): Course {
+  const { seed } = edge;
+  const along = (value: (s: number) => number) => Float32Array.from({ length: count }, (_, n) => value(placeOf(n)));
+  return {
+    at: along((s) => {
+      const slow = 0.55 * gradient1(s / 61, seed) + 0.45 * gradient1(s / 17, seed + 1);
+      const pitch = edge.pitch * (1 + 0.3 * gradient1(s / 23, seed + 2));
+      const marks = Math.abs(gradient1(s / pitch, seed + 3)) + 0.5 * value1(s / (0.4 * pitch), seed + 4);
+      // never outside its nominal line: the plate is no larger than it was ordered
+      return Math.max(0, edge.strays * (0.5 + slow) + edge.marks * marks + edge.lean * s);
+    }),
+    torn: along((s) => clamp(0.4 + gradient1(s / 2.3, seed + 5) + 0.5 * gradient1(s / 0.7, seed + 6), 0, 1.4)),
+    scorched: along((s) => 0.9 * gradient1(s / 11, seed + 8)),
+    worn: along((s) => 0.55 + 0.6 * gradient1(s / 9, seed + 9)),
+  };
+}
+
+/** Further inside than this an edge is not worn, and has no burr, mm. */
+const WORN = 0.55;
+const BURRED = 0.7;
+
+function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: number, s: number, d: number): void {
   const { seed, round, fall } = edge;
-  const slow = 0.55 * gradient1(s / 61, seed) + 0.45 * gradient1(s / 17, seed + 1);
-  const pitch = edge.pitch * (1 + 0.3 * gradient1(s / 23, seed + 2));
-  const marks = Math.abs(gradient1(s / pitch, seed + 3)) + 0.5 * value1(s / (0.4 * pitch), seed + 4);
-  // never outside its nominal line: the plate is no larger than it was ordered
-  const edgeAt = edge.strays * (0.5 + slow) + edge.marks * marks + edge.lean * s;
-  const inside = d - Math.max(0, edgeAt);
+  const inside = d - course.at[n];
   if (inside < round) {
     const rounded = 1 - clamp(inside / round, 0, 1);
     field.z[k] -= fall * rounded * rounded + BEYOND * Math.max(0, -inside);
   }
-  if (edge.burr > 0 && inside > -0.1 && inside < 0.7) {
-    const torn = clamp(0.4 + gradient1(s / 2.3, seed + 5) + 0.5 * gradient1(s / 0.7, seed + 6), 0, 1.4);
-    field.z[k] += edge.burr * torn * Math.exp(-(((inside - 0.22) / 0.16) ** 2));
+  if (edge.burr > 0 && inside > -0.1 && inside < BURRED) {
+    field.z[k] += edge.burr * course.torn[n] * Math.exp(-(((inside - 0.22) / 0.16) ** 2));
   }
-  const bare = 1 - field.bead[k];
+  const isHot = edge.heat > 0 && inside < edge.burnt + 1;
+  if (!isHot && inside >= WORN) return;
   const wander = gradient2(s / 3.1, d / 1.4, seed + 7);
-  if (edge.heat > 0 && inside < edge.burnt + 1) {
-    const hot = ease(edge.burnt + 0.6, 0.1 * edge.burnt, inside + 1.1 * wander + 0.9 * gradient1(s / 11, seed + 8));
+  if (isHot) {
+    const bare = 1 - field.bead[k];
+    const hot = ease(edge.burnt + 0.6, 0.1 * edge.burnt, inside + 1.1 * wander + course.scorched[n]);
     mixMaterial(field, k, TONES.scaleBurnt, 0.6, 0.25, edge.heat * hot * bare * (1 - 0.8 * field.band[k]));
     mixColour(field, k, TONES.blue, 0.22 * hot * (1 - hot) * 4 * clamp(0.2 + wander, 0, 1) * bare);
   }
-  const worn =
-    edge.worn * ease(0.55, 0.05, inside) * clamp(0.55 + 0.6 * gradient1(s / 9, seed + 9) + 0.3 * wander, 0, 1);
+  const worn = edge.worn * ease(WORN, 0.05, inside) * clamp(course.worn[n] + 0.3 * wander, 0, 1);
   if (worn <= 0) return;
   mixMaterial(field, k, TONES.bareSteel, 0.56, 0.42, 0.6 * worn);
   field.brush[k] *= 1 - worn;

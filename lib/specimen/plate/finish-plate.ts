@@ -56,7 +56,7 @@ function punch(work: FaceWork, x: number, y: number, depth: number, random: Rand
   forEachPlatePixel(work, boxAround(x, y, 2 * radius), (field, k, px, py) => {
     const dx = (px - x) / radius;
     const dy = (py - y) / radius;
-    const d = Math.hypot(dx, dy) * (1 + leanX * dx + leanY * dy);
+    const d = Math.sqrt(dx * dx + dy * dy) * (1 + leanX * dx + leanY * dy);
     if (d >= 1.9) return;
     field.z[k] += 0.14 * depth * Math.exp(-(((d - 1.15) / 0.25) ** 2)) - depth * Math.max(0, 1 - d);
     if (d < 1) mixMaterial(field, k, TONES.bareSteel, 0.4, 0.55, 0.45);

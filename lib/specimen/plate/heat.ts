@@ -1,21 +1,37 @@
 import { clamp, ease, mix } from "../../math";
-import { noiseField, rowY } from "../../surface";
+import { noiseRows, rowsBetween, rowY, type WriteRow } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { type HeatHabit, PROCESS_STYLES } from "../runs";
 import type { FaceWork } from "../work";
 import { type HeatLine, heatLine } from "./heat-line";
 import { lineFor, patchesOf } from "./patches";
-import { plateNoise } from "./plate-noise";
+import { plateNoiseRow } from "./plate-noise";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** No colour further than this from the toe, mm. */
 const REACH = 34;
+/** No soot and no dust further than this, mm. */
+const DEPOSITS = 22;
+/** Reached distance beyond which the steel shows no smoke, and one that nothing reaches. */
+const FURTHEST = 8.5;
+const FAR = 99;
 
+/** The noise of one row, one value per column. */
 interface HeatNoise {
   readonly patch: Float32Array;
   readonly broad: Float32Array;
   readonly smoky: Float32Array;
   readonly plume: Float32Array;
+}
+
+/** What has been worked out of one row, a value per column. */
+interface HeatRow extends HeatNoise {
+  readonly heat: Float32Array;
+  /** Distance outside the toe, mm. */
+  readonly away: Float32Array;
+  /** Distance that counts for the colours: torn by the noise, in mm of a mean weld; FAR where there is none. */
+  readonly reached: Float32Array;
+  readonly strength: Float32Array;
 }
 
 interface HeatSetting {
@@ -67,89 +83,129 @@ function paintSide(
     Math.min(grid.y0 + grid.rows / grid.perMm, ends[1]),
   ];
   if (rows[0] >= rows[1]) return;
-  const noise: HeatNoise = {
-    patch: noiseField(grid, 9, 6, seed + 61, 2, 0.5, rows),
-    broad: noiseField(grid, 26, 18, seed + 62, 1, 0.5, rows),
-    smoky: noiseField(grid, 5, 3.4, seed + 63, 4, 0.7, rows),
-    plume: plateNoise(work, field, "blotch", rows),
+  const write: Readonly<Record<keyof HeatNoise, WriteRow>> = {
+    patch: noiseRows(grid, 9, 6, seed + 61, 2, 0.5, rows),
+    broad: noiseRows(grid, 26, 18, seed + 62, 1, 0.5, rows),
+    smoky: noiseRows(grid, 5, 3.4, seed + 63, 4, 0.7, rows),
+    plume: plateNoiseRow(work, field, "blotch", rows),
+  };
+  const values = () => new Float32Array(grid.columns);
+  const row: HeatRow = {
+    patch: values(),
+    broad: values(),
+    smoky: values(),
+    plume: values(),
+    heat,
+    away: values(),
+    reached: values(),
+    strength: values(),
   };
   const leavesDeposits = setting.soot > 0 || setting.habit.dust > 0;
-  for (let j = 0; j < grid.rows; j++) {
+  const { first, end } = rowsBetween(grid, rows);
+  for (let j = first; j < end; j++) {
     const y = rowY(grid, j);
-    if (y < rows[0] || y > rows[1]) continue;
-    for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
-      const away = side * (y - toe[i]);
-      if (away < -1.5 || away > REACH) continue;
-      const parent = 1 - field.bead[k];
-      if (parent <= 0) continue;
-      paintColours(field, k, noise, away, heat[i], parent, setting);
-      if (away < 22 && leavesDeposits) paintDeposits(field, k, noise, away, heat[i], parent, setting);
+    write.patch(j, row.patch, 0);
+    write.broad(j, row.broad, 0);
+    write.smoky(j, row.smoky, 0);
+    write.plume(j, row.plume, 0);
+    for (let i = 0; i < grid.columns; i++) row.away[i] = side * (y - toe[i]);
+    // short loops: the compiler inlines what is called in each, but not in one long one
+    measureReach(field, row, setting, j);
+    paintWarm(field, row, setting.habit, j);
+    paintSmoke(field, row, setting.habit, j);
+    paintBlue(field, row, setting.habit, j);
+    paintBurnt(field, row, setting.habit, j);
+    if (leavesDeposits && side * y < furthest + DEPOSITS) {
+      paintSoot(field, row, setting, j);
+      paintDust(field, row, setting, j);
     }
   }
 }
 
-/** Oxide colours of the steel itself. */
-function paintColours(
-  field: Field,
-  k: number,
-  noise: HeatNoise,
-  away: number,
-  heat: number,
-  parent: number,
-  setting: HeatSetting,
-): void {
-  const { habit } = setting;
-  const patch = noise.patch[k];
-  const smoky = noise.smoky[k];
-  const plume = noise.plume[k];
-  const d =
-    (Math.max(0, away) / (setting.scale * heat)) * (1 + 0.38 * noise.broad[k]) +
-    (1 - 0.5 * habit.even) * (1.9 * patch + 1.1 * smoky);
-  if (d > 15) return;
-  const bright = field.band[k];
-  const burnt = habit.burnt * clamp(0.42 + 1.5 * smoky + 1.1 * patch + 0.4 * (heat - 1), 0, 1);
-  const strength =
-    setting.tint * parent * clamp(0.55 + 0.3 * habit.even + 1.2 * smoky + 0.7 * plume + 0.35 * (heat - 1), 0.06, 1);
-  if (d > 4.2) {
-    const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength * bright;
-    mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
+/** Distance and strength of the oxide colours of the steel itself. */
+function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSetting, j: number): void {
+  const { bead } = field;
+  const { patch, broad, smoky, plume, heat, away, reached, strength } = row;
+  const uneven = 1 - 0.5 * habit.even;
+  for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
+    reached[i] = FAR;
+    if (away[i] < -1.5 || away[i] > REACH || bead[k] >= 1) continue;
+    const from = Math.max(0, away[i]) / (scale * heat[i]);
+    reached[i] = from * (1 + 0.38 * broad[i]) + uneven * (1.9 * patch[i] + 1.1 * smoky[i]);
+    const share = 0.55 + 0.3 * habit.even + 1.2 * smoky[i] + 0.7 * plume[i] + 0.35 * (heat[i] - 1);
+    strength[i] = tint * (1 - bead[k]) * clamp(share, 0.06, 1);
   }
-  if (d > 8.5) return;
-  const smoke = ease(-0.5, 1.8, d) * ease(8.5, 2.6, d);
-  const grey = ease(3, 0.1, d) * burnt;
-  mixMaterial(field, k, TONES.smoke, 0.5, 0.42, 0.72 * habit.smoke * smoke * strength * mix(0.4, 1, bright));
-  const torn = plume + habit.even;
-  if (d > 2.2 && d < 7.2 && torn > -0.1) {
-    const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, torn);
-    mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength * bright);
-  }
-  mixMaterial(field, k, TONES.hot, 0.58, 0.3, 0.72 * grey * parent * mix(0.35, 1, strength));
-  field.brush[k] *= 1 - 0.6 * grey - 0.3 * smoke * strength;
-  if (bright < 1) mixMaterial(field, k, TONES.scaleBurnt, 0.62, 0.15, 0.4 * ease(9, 2, d) * (1 - bright) * parent);
 }
 
-/** Soot blown to one side in plumes, flux dust between. */
-function paintDeposits(
-  field: Field,
-  k: number,
-  noise: HeatNoise,
-  away: number,
-  heat: number,
-  parent: number,
-  setting: HeatSetting,
-): void {
-  const near = ease(10, 1, away);
-  const smoky = noise.smoky[k];
-  const plume = noise.plume[k];
-  const sooty = plume + 0.35 * smoky + 0.3 * (heat - 1) + 0.3 * near - 0.2;
-  if (sooty > 0.12) {
-    const share = ease(0.12, 0.62, sooty) * ease(0.1, 1.4, away + 0.8 * smoky) * ease(22, 7, away);
-    mixMaterial(field, k, TONES.soot, 0.82, 0.06, Math.min(0.8, 0.42 * setting.soot * share) * parent);
-    field.brush[k] *= 1 - 0.5 * share * parent;
+function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabit, j: number): void {
+  for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
+    const d = reached[i];
+    if (d <= 4.2 || d >= 15) continue;
+    const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength[i] * field.band[k];
+    mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
   }
-  const dusty = smoky + 0.45 * near - 0.34 - 0.3 * plume + 0.15 * noise.broad[k];
-  if (dusty > 0.05) {
-    const share = ease(0.05, 0.75, dusty) * ease(0.2, 1.6, away) * ease(20, 8, away);
-    mixMaterial(field, k, TONES.fluxDust, 0.85, 0.05, Math.min(0.6, 0.22 * setting.habit.dust * share) * parent);
+}
+
+function paintSmoke(field: Field, { reached, strength }: HeatRow, habit: HeatHabit, j: number): void {
+  const { band, brush } = field;
+  for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
+    const d = reached[i];
+    if (d > FURTHEST) continue;
+    const smoke = ease(-0.5, 1.8, d) * ease(FURTHEST, 2.6, d) * strength[i];
+    mixMaterial(field, k, TONES.smoke, 0.5, 0.42, 0.72 * habit.smoke * smoke * (0.4 + 0.6 * band[k]));
+    brush[k] *= 1 - 0.3 * smoke;
+  }
+}
+
+function paintBlue(field: Field, { reached, strength, plume }: HeatRow, habit: HeatHabit, j: number): void {
+  for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
+    const d = reached[i];
+    const torn = plume[i] + habit.even;
+    if (d <= 2.2 || d >= 7.2 || torn <= -0.1) continue;
+    const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, torn);
+    mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength[i] * field.band[k]);
+  }
+}
+
+function paintBurnt(field: Field, row: HeatRow, habit: HeatHabit, j: number): void {
+  const { bead, band, brush } = field;
+  const { reached, strength, smoky, patch, heat } = row;
+  for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
+    const d = reached[i];
+    if (d > FURTHEST) continue;
+    const parent = 1 - bead[k];
+    if (d < 3) {
+      const burnt = habit.burnt * clamp(0.42 + 1.5 * smoky[i] + 1.1 * patch[i] + 0.4 * (heat[i] - 1), 0, 1);
+      const grey = ease(3, 0.1, d) * burnt;
+      mixMaterial(field, k, TONES.hot, 0.58, 0.3, 0.72 * grey * parent * (0.35 + 0.65 * strength[i]));
+      brush[k] *= 1 - 0.6 * grey;
+    }
+    if (band[k] < 1) mixMaterial(field, k, TONES.scaleBurnt, 0.62, 0.15, 0.4 * ease(9, 2, d) * (1 - band[k]) * parent);
+  }
+}
+
+/** Soot blown to one side in plumes. */
+function paintSoot(field: Field, { away, smoky, plume, heat }: HeatRow, { soot }: HeatSetting, j: number): void {
+  const { bead, brush } = field;
+  for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
+    if (away[i] < -1.5 || away[i] >= DEPOSITS || bead[k] >= 1) continue;
+    const sooty = plume[i] + 0.35 * smoky[i] + 0.3 * (heat[i] - 1) + 0.3 * ease(10, 1, away[i]) - 0.2;
+    if (sooty <= 0.12) continue;
+    const parent = 1 - bead[k];
+    const share = ease(0.12, 0.62, sooty) * ease(0.1, 1.4, away[i] + 0.8 * smoky[i]) * ease(DEPOSITS, 7, away[i]);
+    mixMaterial(field, k, TONES.soot, 0.82, 0.06, Math.min(0.8, 0.42 * soot * share) * parent);
+    brush[k] *= 1 - 0.5 * share * parent;
+  }
+}
+
+/** Flux dust between the plumes. */
+function paintDust(field: Field, { away, smoky, plume, broad }: HeatRow, { habit }: HeatSetting, j: number): void {
+  const { bead } = field;
+  for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
+    if (away[i] < -1.5 || away[i] >= DEPOSITS || bead[k] >= 1) continue;
+    const dusty = smoky[i] + 0.45 * ease(10, 1, away[i]) - 0.34 - 0.3 * plume[i] + 0.15 * broad[i];
+    if (dusty <= 0.05) continue;
+    const share = ease(0.05, 0.75, dusty) * ease(0.2, 1.6, away[i]) * ease(20, 8, away[i]);
+    mixMaterial(field, k, TONES.fluxDust, 0.85, 0.05, Math.min(0.6, 0.22 * habit.dust * share) * (1 - bead[k]));
   }
 }

@@ -31,3 +31,14 @@ export function plateNoise(work: FaceWork, field: Field, kind: Kind, rows: Rows)
   const { waveX, waveY, own, octaves, gain } = KINDS[kind];
   return noiseField(field.grid, waveX, waveY, plateSeed(work) + own, octaves, gain, rows);
 }
+
+/** The same row by row, for those who need no plane of it. */
+export function plateNoiseRow(work: FaceWork, field: Field, kind: Kind, rows: Rows): WriteRow {
+  const { columns } = field.grid;
+  if (field === work.strip) {
+    const kept = work.noise[kind];
+    return (j, into, at) => into.set(kept.subarray(j * columns, (j + 1) * columns), at);
+  }
+  const { waveX, waveY, own, octaves, gain } = KINDS[kind];
+  return noiseRows(field.grid, waveX, waveY, plateSeed(work) + own, octaves, gain, rows);
+}
