@@ -43,7 +43,7 @@ export const GROUND = {
   /** Slow noise that is constant along a scratch: how far single scratches reach. */
   reach: 1,
   tone: 2,
-  /** 0 where no stroke has touched. */
+  /** How far the strokes cover what lies below; 0 where none has touched. */
   touched: 3,
   /** Direction of the scratches, doubled. */
   cosine: 4,
@@ -51,7 +51,9 @@ export const GROUND = {
   /** Noise of the hand: pressure and unsteadiness. */
   press: 6,
   warp: 7,
-  size: 8,
+  /** How far the direction has been decided, 0..1. */
+  turned: 8,
+  size: 9,
 } as const;
 
 const TABLE = 8192;
@@ -60,6 +62,8 @@ const TABLE_STEP = 0.0625;
 const TABLES = 3;
 /** No entry of the reach table is further from 0. */
 const REACH_MOST = 1.04;
+/** What shows less than this through the strokes above is left out. */
+const COVERED = 0.02;
 
 /** Strokes over one side of the joint from |y| = inner to outer, in the order in which they lie on each other. */
 export function planStrokes(
@@ -140,7 +144,10 @@ export function untouched(grid: Grid, rows: readonly [from: number, to: number],
   return { first, end, values };
 }
 
-/** Lays strokes on the rows of a patch given in mm, later ones over earlier ones. */
+/**
+ * Lays strokes on the rows of a patch given in mm, later ones over earlier ones: begins with the last and leaves out what
+ * is covered already.
+ */
 export function layStrokes(
   grid: Grid,
   ground: Ground,
@@ -149,7 +156,7 @@ export function layStrokes(
   rows: readonly [from: number, to: number],
 ): void {
   const bounds = rowsBetween(grid, rows);
-  for (const stroke of strokes) layStroke(grid, ground, stroke, grit, bounds);
+  for (let n = strokes.length - 1; n >= 0; n--) layStroke(grid, ground, strokes[n], grit, bounds);
 }
 
 /** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
@@ -218,6 +225,8 @@ function layStroke(
       to = Math.min(to, Math.ceil((Math.max(a, b) - grid.x0) * perMm));
     }
     for (let i = from, g = ((j - first) * columns + from) * GROUND.size; i < to; i++, g += GROUND.size) {
+      const open = 1 - values[g + GROUND.touched];
+      if (open < COVERED) continue;
       const dx = grid.x0 + (i + 0.5) * step - centreX;
       const r2 = dx * dx + dy2;
       const ahead = dy * cosine - dx * sine;
@@ -239,18 +248,19 @@ function layStroke(
       share = share >= 1 ? opacity : opacity * share * share * (3 - 2 * share);
       const low = table[n & mask];
       const line = (low + (place - n) * (table[(n + 1) & mask] - low)) * gain;
-      const touched = values[g + GROUND.touched];
-      values[g + GROUND.scratch] += (line - values[g + GROUND.scratch]) * share;
-      values[g + GROUND.reach] += (grain - values[g + GROUND.reach]) * share;
-      values[g + GROUND.tone] += (tone - values[g + GROUND.tone]) * share;
+      const seen = open * share;
+      values[g + GROUND.scratch] += line * seen;
+      values[g + GROUND.reach] += grain * seen;
+      values[g + GROUND.tone] += tone * seen;
+      values[g + GROUND.touched] += seen;
       // the direction switches within a narrow zone: half-way angles would belong to no scratch
-      const turned = touched === 0 ? 1 : clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
+      const turned = (1 - values[g + GROUND.turned]) * clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
       if (turned > 0) {
-        const inverse = 1 / r2;
-        values[g + GROUND.cosine] += ((dy2 - dx * dx) * inverse - values[g + GROUND.cosine]) * turned;
-        values[g + GROUND.sine] += (-2 * dx * dy * inverse - values[g + GROUND.sine]) * turned;
+        const weight = turned / r2;
+        values[g + GROUND.cosine] += (dy2 - dx * dx) * weight;
+        values[g + GROUND.sine] -= 2 * dx * dy * weight;
+        values[g + GROUND.turned] += turned;
       }
-      if (share > touched) values[g + GROUND.touched] = share;
     }
   }
 }

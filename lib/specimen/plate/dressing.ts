@@ -20,6 +20,9 @@ export interface Dressing {
   readonly bare: number;
 }
 
+/** Whatever the noise, nothing lies beyond this many reaches. */
+const FURTHEST = 2.7;
+
 /** Grinds one place: arcs of the disc, a smoky halo where something was welded on. Never touches weld metal. */
 export function dress(work: FaceWork, dressing: Dressing, random: RandomStream): void {
   const { x, y, reachX, reachY, left, bare } = dressing;
@@ -30,8 +33,9 @@ export function dress(work: FaceWork, dressing: Dressing, random: RandomStream):
   const centreY = y - Math.sin(angle) * radius;
   forEachPlatePixel(work, boxAround(x, y, 2 * reachX, 2 * reachY), (field, k, px, py) => {
     if (field.bead[k] > 0.3) return;
-    const r = Math.hypot(px - centreX, py - centreY);
-    const oval = Math.hypot((px - x) / reachX, (py - y) / reachY);
+    const oval = Math.sqrt(((px - x) / reachX) ** 2 + ((py - y) / reachY) ** 2);
+    if (oval > FURTHEST) return;
+    const r = Math.sqrt((px - centreX) ** 2 + (py - centreY) ** 2);
     const d = oval * (1 + 0.22 * gradient2(px / 4, py / 4, seed)) + 0.09 * value1(r / 0.5, seed + 1);
     if (d > 2) return;
     const smoky = Math.max(0, 0.6 + 0.5 * gradient2(px / 3, py / 2.4, seed + 5));

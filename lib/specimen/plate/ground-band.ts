@@ -68,19 +68,17 @@ function grindPatch(
   const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, furthest);
   if (y0 >= y1) return;
   const rows: readonly [number, number] = [y0, y1];
-  const band: Band = {
-    groove: work.plan.groove,
-    ground: untouched(grid, rows, seed),
-    blotchFine: plateNoise(work, field, "blotchFine", rows),
-    flake: plateNoise(work, field, "flake", rows),
-    touch: noiseRows(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows),
-  };
+  const blotchFine = plateNoise(work, field, "blotchFine", rows);
+  const flake = plateNoise(work, field, "flake", rows);
+  const touch = noiseRows(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows);
+  const { groove } = work.plan;
   // the joint is cut out of the plates afterwards
-  const edge = Math.max(0, work.plan.groove - INTO_JOINT);
+  const edge = Math.max(0, groove - INTO_JOINT);
   for (const { side, strokes, limit } of sides) {
     const from = side > 0 ? Math.max(edge, y0) : y0;
     const to = side > 0 ? y1 : Math.min(-edge, y1);
     if (from >= to) continue;
+    const band: Band = { groove, ground: untouched(grid, [from, to], seed), blotchFine, flake, touch };
     layStrokes(grid, band.ground, strokes, grit, [from, to]);
     const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(columnX(grid, i)));
     bareMetal(field, [from, to], band, limits);
@@ -164,7 +162,9 @@ function paintBareMetal(field: Field, bare: Float32Array, { ground, blotchFine }
     band[k] = share;
     const cosine = values[g + GROUND.cosine];
     const sine = values[g + GROUND.sine];
-    brush[k] = 0.5 * share * Math.min(1, Math.sqrt(cosine * cosine + sine * sine));
+    // where the lowest stroke only just touched, its direction holds all the same
+    const decided = Math.max(0.05, values[g + GROUND.turned]);
+    brush[k] = 0.5 * share * Math.min(1, Math.sqrt(cosine * cosine + sine * sine) / decided);
     brushAngle[k] = 0.5 * directionOf(cosine, sine);
     const scratch = values[g + GROUND.scratch];
     const press = values[g + GROUND.press];

@@ -91,5 +91,5 @@ function distanceTo([ax, ay, bx, by]: Segment, x: number, y: number): number {
   const dx = bx - ax;
   const dy = by - ay;
   const t = clamp(((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1e-9), 0, 1);
-  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
+  return Math.sqrt((x - ax - t * dx) ** 2 + (y - ay - t * dy) ** 2);
 }

@@ -78,7 +78,7 @@ function grindEnd(work: FaceWork, end: number, random: RandomStream): void {
       ramp = at;
       lowest = facet;
     }
-    const r = Math.hypot(x - lowest.arcX, y - lowest.arcY);
+    const r = Math.sqrt((x - lowest.arcX) ** 2 + (y - lowest.arcY) ** 2);
     const scratch = value1(r / 0.36, seed + 2) + 0.6 * value1(r / 0.95, seed + 3);
     ramp += 0.12 * gradient2(x / 4.4, y / 3.6, seed + 7) + 0.11 * value1(r / 1.3, seed + 6) + 0.05 * scratch;
     const above = strip.z[k] - levelAt(i, y) - ramp;
@@ -119,7 +119,9 @@ function scratchBeside(
   across: number,
   { x, y, beside, aside, facet, seed }: Beside,
 ): void {
-  const r = Math.hypot(x - facet.arcX, y - facet.arcY);
+  // no wander of the disc reaches further along or across
+  if (away > 2 * beside || across > aside + 2) return;
+  const r = Math.sqrt((x - facet.arcX) ** 2 + (y - facet.arcY) ** 2);
   const scratch = value1(r / 0.4, seed + 8) + 0.5 * value1(r / 1.1, seed + 9);
   const out = away / beside + 0.4 * value1(r / 0.5, seed + 10) + 0.3 * gradient2(x / 3, y / 4, seed + 11);
   const share = ease(1, 0.45, out) * ease(aside, aside - 3, across + scratch);

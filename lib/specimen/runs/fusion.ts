@@ -1,10 +1,10 @@
-import { ease } from "../../math";
+import { ease, mix } from "../../math";
 import { gradient1 } from "../../surface";
 import type { Segment } from "../plan";
 import type { Pool } from "./pool";
 
-/** From this edge exponent on an edge is rolled over instead of wetted out. */
-const ROLLED_EXPONENT = 3.6;
+/** Edge exponents between which an edge passes from wetted out to rolled over: at once, it would leave a notch in the toe. */
+const ROLLED_EXPONENT = { from: 2.6, to: 5.2 };
 /** Where across the run (1 = toe) the metal begins to merge into what it lies on: later at a rolled edge. */
 const MERGES = { wetted: 0.9, rolled: 0.975 };
 /** Beyond this place across there is no metal of the run. */
@@ -12,7 +12,8 @@ export const MERGED = 1.02;
 
 /** How much of the pool's own height counts at s across (1 = toe): all inside, less where it merges into the old surface. */
 export function toeFusion(s: number, exponent: number): number {
-  const merges = exponent > ROLLED_EXPONENT ? MERGES.rolled : MERGES.wetted;
+  if (s < MERGES.wetted) return 1;
+  const merges = mix(MERGES.wetted, MERGES.rolled, ease(ROLLED_EXPONENT.from, ROLLED_EXPONENT.to, exponent));
   return s < merges ? 1 : 1 - ease(merges, MERGED, s);
 }
 

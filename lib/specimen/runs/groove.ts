@@ -1,6 +1,6 @@
 import { clamp, ease, mix } from "../../math";
-import { forEachPixel, type Grid, gradient1, gradient2, nearestRow } from "../../surface";
-import { type Colour, mixMaterial } from "../field";
+import { columnX, forEachPixel, type Grid, gradient1, gradient2, nearestRow } from "../../surface";
+import { mixMaterial } from "../field";
 import { between } from "../imperfections/tones";
 import type { FaceWork } from "../work";
 import { WELD_TONES as TONES } from "./tones";
@@ -15,27 +15,42 @@ export function cutGroove(work: FaceWork): void {
   const isRoot = work.face === "root";
   const floorOf = levelBetweenPlates(work);
   const box = { x0: -1, x1: work.joint.length + 1, y0: -plan.groove - 1, y1: plan.groove + 1 };
+  const lines = linesOf(strip.grid, seed);
   forEachPixel(strip.grid, box, (k, x, y, i) => {
-    const inside = insideCorner(x, y, plan.groove, seed);
+    const inside = plan.groove + (y < 0 ? lines.minus : lines.plus)[i] - Math.abs(y);
     if (inside < -0.15) return;
     const wall = strip.parent[k] - Math.max(0, inside) * plan.wallSlope;
     const floor = floorOf(i, y) + plan.fill[i] + 0.12 * gradient2(x / 2, y / 1.45, seed + 3);
     const rounding = CORNER.rounding * Math.exp(-((inside / CORNER.roundedOver) ** 2));
     strip.z[k] = Math.min(strip.z[k], Math.max(wall, floor) - rounding);
-    strip.z[k] -= nick(x, y, inside, seed);
-    if (inside > 0) paintPreparation(work, k, x, y, inside, wall > floor, isRoot, seed);
+    strip.z[k] -= nick(x, y, inside, lines.nicked[i], seed);
+    if (inside > 0) paintPreparation(work, k, x, y, inside, wall > floor, isRoot, lines.cut[i], seed);
   });
 }
 
-/** Distance inside the nearer corner of the joint, mm; negative on the plate. */
-function insideCorner(x: number, y: number, groove: number, seed: number): number {
-  const side = y < 0 ? 0 : 1;
-  return groove + CORNER.waver * gradient1(x / CORNER.wavelength, seed + side) - Math.abs(y);
+/** What is the same across the joint, a value per column. */
+interface Lines {
+  /** Waver of both corners, mm. */
+  readonly minus: Float32Array;
+  readonly plus: Float32Array;
+  readonly nicked: Float32Array;
+  readonly cut: Float32Array;
 }
 
-function nick(x: number, y: number, inside: number, seed: number): number {
+function linesOf(grid: Grid, seed: number): Lines {
+  const along = (wavelength: number, own: number, height: number) =>
+    Float32Array.from({ length: grid.columns }, (_, i) => height * gradient1(columnX(grid, i) / wavelength, own));
+  return {
+    minus: along(CORNER.wavelength, seed, CORNER.waver),
+    plus: along(CORNER.wavelength, seed + 1, CORNER.waver),
+    nicked: along(2.3, seed + 8, 1),
+    cut: along(6, seed + 9, 0.4),
+  };
+}
+
+function nick(x: number, y: number, inside: number, nicked: number, seed: number): number {
   if (inside < -0.1 || inside > 0.5) return 0;
-  const share = ease(0.25, 0.6, gradient1(x / 2.3, seed + 8) + 0.3 * gradient2(x / 1.3, y / 0.5, seed + 7));
+  const share = ease(0.25, 0.6, nicked + 0.3 * gradient2(x / 1.3, y / 0.5, seed + 7));
   return 0.07 * share * Math.exp(-(((inside - 0.12) / 0.2) ** 2));
 }
 
@@ -59,12 +74,17 @@ function paintPreparation(
   inside: number,
   onWall: boolean,
   isRoot: boolean,
+  cutAlong: number,
   seed: number,
 ): void {
+  const { strip } = work;
   const share = ease(0, 0.12, inside);
-  const cut = clamp(0.5 + 0.6 * gradient2(x / 1.3, y / 0.5, seed + 7) + 0.4 * gradient1(x / 6, seed + 9), 0, 1);
-  const wall: Colour = between(TONES.oxidePale, TONES.steel, 0.65 * cut);
-  mixMaterial(work.strip, k, onWall ? wall : TONES.oxide, onWall ? 0.55 : 0.65, onWall ? 0.4 : 0.25, share);
-  work.strip.brush[k] *= 1 - share;
-  if (isRoot && !onWall) mixMaterial(work.strip, k, TONES.slag, 0.8, 0, 0.8);
+  strip.brush[k] *= 1 - share;
+  if (onWall) {
+    const cut = clamp(0.5 + 0.6 * gradient2(x / 1.3, y / 0.5, seed + 7) + cutAlong, 0, 1);
+    mixMaterial(strip, k, between(TONES.oxidePale, TONES.steel, 0.65 * cut), 0.55, 0.4, share);
+    return;
+  }
+  mixMaterial(strip, k, TONES.oxide, 0.65, 0.25, share);
+  if (isRoot) mixMaterial(strip, k, TONES.slag, 0.8, 0, 0.8);
 }

@@ -1,6 +1,6 @@
 import { clamp, ease, mix } from "../../math";
-import { boxBlur, noiseField, rowY } from "../../surface";
-import type { Field } from "../field";
+import { boxBlur, noiseField, noiseRows, rowY } from "../../surface";
+import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import type { MetalPaint, SlagPaint } from "./process-paint";
 import { PROCESS_STYLES } from "./process-style";
@@ -63,6 +63,17 @@ function insideToe(side: ToeSide, i: number, y: number): number {
   return Number.isNaN(inside) ? 9 : inside;
 }
 
+/** What has been worked out of one row of the weld, a value per column. */
+interface MetalRow {
+  readonly tone: Float32Array;
+  readonly wire: Float32Array;
+  readonly crest: Float32Array;
+  readonly hollow: Float32Array;
+  /** How far it was rubbed bright, and how bare it is. */
+  readonly wiped: Float32Array;
+  readonly bare: Float32Array;
+}
+
 function paintMetal(
   work: FaceWork,
   style: MetalPaint,
@@ -72,89 +83,137 @@ function paintMetal(
   seed: number,
   zone: readonly [number, number],
 ): void {
-  const { strip, look } = work;
-  const { grid, bead, z, across, tint, brush } = strip;
-  const { patch, patchFine, micro } = work.noise;
-  const dull = SOOT.dull * look.sooty;
-  const rusty = RUST.most * ease(RUST.from, 1, look.rust);
-  const tone = noiseField(grid, 8, 5, seed + 1, 2, 0.5, zone);
-  const wire = noiseField(grid, 4, 0.34, seed + 2, 2, 0.7, zone);
-  const origin = rows.first * grid.columns;
-  const colour: [number, number, number] = [0, 0, 0];
-  for (let j = rows.first, k = origin; j < rows.end; j++) {
-    const y = rowY(grid, j);
-    const side = sides[y < 0 ? 0 : 1];
-    for (let i = 0; i < grid.columns; i++, k++) {
-      const share = bead[k];
-      if (share <= 0) continue;
-      const fine = relief.fine[k - origin];
-      const wide = relief.wide[k - origin];
-      const brushed = clamp(look.brushed + 0.5 * patch[k], 0, 1) * style.brushed;
-      const crest = 0.5 * ease(-0.004, 0.03, -fine) + 0.6 * ease(-0.02, 0.16, -wide);
-      const kept = oxideKept(insideToe(side, i, y), side.sharp[i], Math.abs(across[k]), patchFine[k]);
-      const hollow =
-        (0.42 * ease(0, 0.045, fine) + style.hollow * ease(0.02, 0.2, wide)) *
-        clamp(0.75 + 0.7 * patchFine[k], 0.25, 1.2) *
-        kept;
-      const wiped = brushed * clamp(0.8 * crest + 0.1, 0, 1);
-      z[k] += 0.006 * wire[k] * wiped * share;
-      const bare =
-        style.share *
-        clamp(
-          style.base +
-            0.3 * wire[k] * wiped +
-            0.4 * crest * (0.45 + brushed) -
-            0.46 * hollow +
-            0.24 * patchFine[k] +
-            0.26 * patch[k] +
-            0.42 * tint[k] -
-            dull * clamp(0.7 + 0.8 * patch[k], 0.2, 1.2),
-          0,
-          1,
-        );
-      metalColour(colour, style, bare, tone[k], look.heatTint, 1 - SOOT.dark * look.sooty);
-      let rough = mix(style.rough.oxide, style.rough.bare, bare) + 0.05 * micro[k];
-      let metal = mix(style.metal.oxide, style.metal.bare, bare);
-      if (rusty > 0) {
-        const film = rusty * ease(0.15, 0.8, 0.32 + patchFine[k] + 0.8 * patch[k] + 0.6 * hollow - 0.15 * bare);
-        for (let c = 0; c < 3; c++) colour[c] += (TONES.rust[c] - colour[c]) * film;
-        rough += (0.8 - rough) * film;
-        metal *= 1 - 0.8 * film;
-      }
-      strip.red[k] += (colour[0] - strip.red[k]) * share;
-      strip.green[k] += (colour[1] - strip.green[k]) * share;
-      strip.blue[k] += (colour[2] - strip.blue[k]) * share;
-      strip.rough[k] += (rough - strip.rough[k]) * share;
-      strip.metal[k] += (metal - strip.metal[k]) * share;
-      brush[k] *= 1 - share;
-    }
+  const { grid } = work.strip;
+  const writeTone = noiseRows(grid, 8, 5, seed + 1, 2, 0.5, zone);
+  const writeWire = noiseRows(grid, 4, 0.34, seed + 2, 2, 0.7, zone);
+  const values = () => new Float32Array(grid.columns);
+  const row: MetalRow = {
+    tone: values(),
+    wire: values(),
+    crest: values(),
+    hollow: values(),
+    wiped: values(),
+    bare: values(),
+  };
+  for (let j = rows.first; j < rows.end; j++) {
+    writeTone(j, row.tone, 0);
+    writeWire(j, row.wire, 0);
+    // short loops: the compiler inlines what is called in each, but not in one long one
+    findCrests(work, row, relief, (j - rows.first) * grid.columns, j);
+    findHollows(work, row, style, relief, sides, (j - rows.first) * grid.columns, j);
+    bareRow(work, row, style, j);
+    colourRow(work, row, style, j);
+    if (work.look.rust > RUST.from) rustRow(work, row, j);
   }
 }
 
-/** A run's edge is dark only where it is sharp: a line along every toe would look drawn. */
-function oxideKept(inside: number, sharp: number, across: number, patch: number): number {
-  const blended = 0.85 * Math.exp((-inside * inside) / 0.8) * (1 - sharp);
-  const edge = 0.55 * ease(0.78, 1, across) * clamp(0.55 - 0.9 * patch, 0, 1);
-  return Math.max(0.1, 1 - blended - edge);
+function findCrests({ strip }: FaceWork, { crest }: MetalRow, { fine, wide }: Relief, from: number, j: number): void {
+  const { bead } = strip;
+  for (let i = 0, k = j * crest.length; i < crest.length; i++, k++) {
+    if (bead[k] > 0) crest[i] = 0.5 * ease(-0.004, 0.03, -fine[from + i]) + 0.6 * ease(-0.02, 0.16, -wide[from + i]);
+  }
 }
 
-function metalColour(
-  out: [number, number, number],
+/** Hollows keep their oxide. A run's edge is dark only where it is sharp: a line along every toe would look drawn. */
+function findHollows(
+  { strip, noise }: FaceWork,
+  { hollow }: MetalRow,
   style: MetalPaint,
-  bare: number,
-  tone: number,
-  heatTint: number,
-  light: number,
+  { fine, wide }: Relief,
+  sides: readonly ToeSide[],
+  from: number,
+  j: number,
 ): void {
-  const pale = clamp(0.5 + tone, 0, 1);
-  const cold = ease(0.1, 0.6, tone) * style.cold * heatTint * (1 - bare);
-  const warm = ease(0.1, 0.6, -tone) * style.warm * heatTint * (1 - bare);
-  for (let c = 0; c < 3; c++) {
-    const skin = light * (style.skin[c] + (style.skinPale[c] - style.skin[c]) * pale);
-    let value = skin + (TONES.bright[c] - skin) * bare;
-    value += (TONES.blue[c] - value) * cold;
-    value += (TONES.brown[c] - value) * warm;
-    out[c] = value;
+  const { grid, bead, across } = strip;
+  const { patchFine } = noise;
+  const y = rowY(grid, j);
+  const { toe, sharp } = sides[y < 0 ? 0 : 1];
+  const outward = y < 0 ? -1 : 1;
+  for (let i = 0, k = j * hollow.length; i < hollow.length; i++, k++) {
+    if (bead[k] <= 0) continue;
+    const inside = outward * (toe[i] - y);
+    // far inside, or no toe here
+    const blended = inside * inside < 8 ? 0.85 * Math.exp((-inside * inside) / 0.8) * (1 - sharp[i]) : 0;
+    const place = across[k] < 0 ? -across[k] : across[k];
+    const edge = 0.55 * ease(0.78, 1, place) * clamp(0.55 - 0.9 * patchFine[k], 0, 1);
+    const deep = 0.42 * ease(0, 0.045, fine[from + i]) + style.hollow * ease(0.02, 0.2, wide[from + i]);
+    hollow[i] = deep * clamp(0.75 + 0.7 * patchFine[k], 0.25, 1.2) * Math.max(0.1, 1 - blended - edge);
+  }
+}
+
+function bareRow({ strip, look, noise }: FaceWork, row: MetalRow, style: MetalPaint, j: number): void {
+  const { bead, z, tint } = strip;
+  const { patch, patchFine } = noise;
+  const { wire, crest, hollow, wiped, bare } = row;
+  const dull = SOOT.dull * look.sooty;
+  for (let i = 0, k = j * bare.length; i < bare.length; i++, k++) {
+    if (bead[k] <= 0) continue;
+    const brushed = clamp(look.brushed + 0.5 * patch[k], 0, 1) * style.brushed;
+    wiped[i] = brushed * clamp(0.8 * crest[i] + 0.1, 0, 1);
+    z[k] += 0.006 * wire[i] * wiped[i] * bead[k];
+    const rubbed = style.base + 0.3 * wire[i] * wiped[i] + 0.4 * crest[i] * (0.45 + brushed) - 0.46 * hollow[i];
+    const soiled =
+      0.24 * patchFine[k] + 0.26 * patch[k] + 0.42 * tint[k] - dull * clamp(0.7 + 0.8 * patch[k], 0.2, 1.2);
+    bare[i] = style.share * clamp(rubbed + soiled, 0, 1);
+  }
+}
+
+function colourRow({ strip, look, noise }: FaceWork, { tone, bare }: MetalRow, style: MetalPaint, j: number): void {
+  const { bead, red, green, blue, rough, metal, brush } = strip;
+  const { micro } = noise;
+  const { skin, skinPale } = style;
+  const { bright, blue: cold, brown } = TONES;
+  const light = 1 - SOOT.dark * look.sooty;
+  const coldest = style.cold * look.heatTint;
+  const warmest = style.warm * look.heatTint;
+  for (let i = 0, k = j * bare.length; i < bare.length; i++, k++) {
+    const share = bead[k];
+    if (share <= 0) continue;
+    const b = bare[i];
+    const pale = clamp(0.5 + tone[i], 0, 1);
+    const toCold = ease(0.1, 0.6, tone[i]) * coldest * (1 - b);
+    const toWarm = ease(0.1, 0.6, -tone[i]) * warmest * (1 - b);
+    red[k] +=
+      (metalTone(skin[0], skinPale[0], pale, light, bright[0], b, cold[0], toCold, brown[0], toWarm) - red[k]) * share;
+    green[k] +=
+      (metalTone(skin[1], skinPale[1], pale, light, bright[1], b, cold[1], toCold, brown[1], toWarm) - green[k]) *
+      share;
+    blue[k] +=
+      (metalTone(skin[2], skinPale[2], pale, light, bright[2], b, cold[2], toCold, brown[2], toWarm) - blue[k]) * share;
+    rough[k] += (mix(style.rough.oxide, style.rough.bare, b) + 0.05 * micro[k] - rough[k]) * share;
+    metal[k] += (mix(style.metal.oxide, style.metal.bare, b) - metal[k]) * share;
+    brush[k] *= 1 - share;
+  }
+}
+
+/** One channel of the metal: its skin, bare where rubbed, with films of blue and brown. */
+function metalTone(
+  skin: number,
+  skinPale: number,
+  pale: number,
+  light: number,
+  bright: number,
+  bare: number,
+  cold: number,
+  toCold: number,
+  brown: number,
+  toWarm: number,
+): number {
+  const covered = light * (skin + (skinPale - skin) * pale);
+  const rubbed = covered + (bright - covered) * bare;
+  const cooled = rubbed + (cold - rubbed) * toCold;
+  return cooled + (brown - cooled) * toWarm;
+}
+
+function rustRow({ strip, look, noise }: FaceWork, { hollow, bare }: MetalRow, j: number): void {
+  const { bead, metal } = strip;
+  const { patch, patchFine } = noise;
+  const most = RUST.most * ease(RUST.from, 1, look.rust);
+  for (let i = 0, k = j * bare.length; i < bare.length; i++, k++) {
+    if (bead[k] <= 0) continue;
+    const rusted = 0.32 + patchFine[k] + 0.8 * patch[k] + 0.6 * hollow[i] - 0.15 * bare[i];
+    const film = most * ease(0.15, 0.8, rusted) * bead[k];
+    mixMaterial(strip, k, TONES.rust, 0.8, 0.2 * metal[k], film);
   }
 }
 
