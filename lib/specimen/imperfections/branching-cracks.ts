@@ -35,7 +35,7 @@ function drawTwig(work: FaceWork, request: FeatureRequest, random: RandomStream)
   const middle = request.x + length / 2;
   const low = toeAt(work, -1, middle, 3) - INTO_PLATE;
   const high = toeAt(work, 1, middle, 3) + INTO_PLATE;
-  const widest = request.severity > 0 ? request.severity : 0.15;
+  const widest = (request.severity > 0 ? request.severity : 0.15) * clamp(0.5 + length / 40, 0.6, 1.1);
   const swelling = unevenOpening(random, 1.2 * widest);
   const lines: CrackLine[] = [
     { points: main, width: (t, whole) => swelling(t, whole) * (1 - (0.4 * t) / whole), depth: NOTCH },

@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { toeAt } from "../runs/edit";
 import type { FeatureBuilder } from "../work";
@@ -11,7 +11,7 @@ interface Spot {
   readonly diameter: number;
 }
 
-const SMALLEST = 0.3;
+const SMALLEST = 0.22;
 const FLATTENING = 0.75;
 const NECK = 0.08;
 /** Distance of middles from the largest hole's, as a share of both diameters: its rim stands free, so that it can be measured. */
@@ -25,7 +25,7 @@ function diameters(random: RandomStream, count: number, largest: number): number
   const rest = Array.from({ length: count - 1 }, (_, n) =>
     n < second
       ? largest * random.uniform(0.6, 0.9)
-      : clamp(random.logNormal(0.33 * largest, 0.5), SMALLEST, Math.max(SMALLEST, 0.75 * largest)),
+      : clamp(random.logNormal(0.36 * largest, 0.45), SMALLEST, Math.max(SMALLEST, 0.75 * largest)),
   );
   return [largest, ...rest.sort((a, b) => b - a)];
 }
@@ -35,11 +35,12 @@ function diameters(random: RandomStream, count: number, largest: number): number
  * side; the largest hole lies anywhere in it; a few holes run into each other.
  */
 export function clusterSpots(random: RandomStream, length: number, largest: number): Spot[] {
-  const count = clamp(Math.round(random.uniform(0.8, 1.6) * length), 5, 24);
+  const few = mix(0.55, 1, ease(0.5, 1.2, largest));
+  const count = clamp(Math.round(random.uniform(0.6, 1.4) * few * length), 4, 24);
   const centres = Array.from({ length: 1 + random.integer(3) }, (_, n) => ({
     x: random.normal(0, 0.2) * length,
     y: random.normal(0, 0.12) * length,
-    sigma: random.uniform(0.07, 0.2) * length * (n === 0 ? 0.8 : 1),
+    sigma: random.uniform(0.11, 0.26) * length * (n === 0 ? 0.8 : 1),
   }));
   const skew = random.uniform(-0.6, 0.6);
   const straysTo = random.uniform(0, 6.283);
@@ -48,7 +49,7 @@ export function clusterSpots(random: RandomStream, length: number, largest: numb
     for (let attempt = 0; attempt < 40; attempt++) {
       let x: number;
       let y: number;
-      if (random.chance(0.26)) {
+      if (random.chance(0.32)) {
         const angle = straysTo + random.normal(0, 1.1);
         const away = random.uniform(0.25, 0.52) * length;
         x = away * Math.cos(angle);

@@ -1,7 +1,7 @@
 import { clamp, ease } from "../../math";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
-import { TONES } from "./tones";
+import { between, TONES } from "./tones";
 
 /** Rear edge of a restart that did not fuse to the metal it lies on; mm. */
 export interface ColdLap {
@@ -15,6 +15,8 @@ export interface ColdLap {
   readonly seed: number;
   /** Share of the edge that did fuse, about 0..1. */
   readonly fused: number;
+  /** How cold it was laid: 0 it wetted out and hardly left a crease, 1 it froze as it fell. */
+  readonly cold: number;
 }
 
 const CREASE_DEPTH = 0.22;
@@ -45,10 +47,11 @@ export function cutColdLap(field: Field, lap: ColdLap): Touched[] {
     const sideways = Math.abs(y - lap.y) / lap.halfWidth;
     const open = ease(-0.35, 0.3, gradient1(y / 1.9, lap.seed + 2) + 0.4 - lap.fused) * ease(1.02, 0.8, sideways);
     if (open <= 0) return;
-    if (inside >= 0) field.z[k] += ROLL_HEIGHT * open * Math.exp(-inside / 0.5) * (1 - Math.exp(-inside / 0.12));
-    const tight = 0.13 + 0.06 * gradient1(y / 1.3, lap.seed + 4);
+    if (inside >= 0)
+      field.z[k] += ROLL_HEIGHT * lap.cold * open * Math.exp(-inside / 0.5) * (1 - Math.exp(-inside / 0.12));
+    const tight = 0.15 + 0.08 * gradient1(y / 1.3, lap.seed + 4);
     const crease = Math.max(0, 1 - Math.abs(inside + 0.02) / tight);
-    field.z[k] -= CREASE_DEPTH * open * crease;
+    field.z[k] -= CREASE_DEPTH * (0.3 + 0.7 * lap.cold) * open * crease;
     if (crease > 0) touched.push({ k, share: crease * open });
     if (inside < 0) field.clean[k] = Math.max(field.clean[k], 0.3 * crease);
   });
@@ -62,7 +65,16 @@ export function paintColdLap(field: Field, lap: ColdLap, touched: readonly Touch
     if (field.run[k] !== lap.run + 1) return;
     const behind = (x - lap.x + lap.direction) / 4.5;
     const away = Math.hypot(behind, (y - lap.y) / lap.halfWidth) + 0.5 * gradient2(x / 2, y / 1.6, lap.seed + 9);
-    mixMaterial(field, k, TONES.oxide, 0.55, 0.35, 0.36 * ease(1, 0.3, away));
+    mixMaterial(field, k, TONES.oxide, 0.55, 0.35, (0.06 + 0.24 * lap.cold) * ease(1, 0.3, away));
   });
-  for (const { k, share } of touched) mixMaterial(field, k, TONES.gap, 0.8, 0, 0.85 * ease(0.2, 0.75, share));
+  for (const { k, share } of touched) {
+    mixMaterial(
+      field,
+      k,
+      between(TONES.soot, TONES.gap, lap.cold),
+      0.85,
+      0,
+      (0.15 + 0.45 * lap.cold) * ease(0.2, 0.85, share),
+    );
+  }
 }

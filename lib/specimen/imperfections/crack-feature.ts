@@ -28,7 +28,7 @@ const LEAST_KNOTS = 2;
 /** How often what has settled beside a crack, in the order of `SEAMS`. */
 function drawSeam(random: RandomStream): Seam {
   const luck = random.uniform(0, 1);
-  return luck < 0.5 ? SEAMS[0] : luck < 0.78 ? SEAMS[1] : SEAMS[2];
+  return luck < 0.7 ? SEAMS[0] : luck < 0.88 ? SEAMS[1] : SEAMS[2];
 }
 
 /**

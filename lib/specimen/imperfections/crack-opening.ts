@@ -4,27 +4,29 @@ import { forEachPixel, fractal1, gradient1 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { Point } from "../truth";
 import { type NearLine, pixelsNear } from "./near-line";
-import { TONES } from "./tones";
+import { between, TONES } from "./tones";
 
 /** Width of a crack, mm, at t mm along a line of the given length. */
 export type OpeningWidth = (t: number, length: number) => number;
 
 /** Width of a stretch that is hardly to be seen, mm, unless the whole crack is finer. */
-const HAIRLINE = 0.055;
+const HAIRLINE = 0.05;
 /** Length over which an end tapers, mm. */
 const TAPER = 1.3;
+/** Metal still bridges a crack where a slow noise (-1 to 1) along it lies below this. */
+const BRIDGED = -0.42;
 
 /**
- * Width that swells and thins along a crack up to about `widest` mm: hairline stretches, now and then a gap, ends that
+ * Width that swells and thins along a crack up to about `widest` mm: hairline stretches, bridges of sound metal, ends that
  * taper over 1.3 mm.
  */
 export function unevenOpening(random: RandomStream, widest: number): OpeningWidth {
   const seed = random.seed();
   return (t, length) => {
     const end = clamp(Math.min(t, length - t) / TAPER, 0, 1);
-    const swell = 0.22 + 1.25 * ease(-0.4, 0.7, fractal1(t / 5.2, seed, 2));
-    const beat = 0.82 + 0.42 * fractal1(t / 1.1, seed + 3, 2);
-    if (gradient1(t / 3.4, seed + 9) < -0.72 && t > 3 && t < length - 3) return 0;
+    const swell = 0.16 + 1.3 * ease(-0.35, 0.7, fractal1(t / 5.2, seed, 2));
+    const beat = 0.8 + 0.5 * fractal1(t / 1.1, seed + 3, 2);
+    if (gradient1(t / 2.3, seed + 9) < BRIDGED && t > 2 && t < length - 2) return 0;
     return Math.max(Math.min(HAIRLINE, widest) * Math.sqrt(end), widest * swell * beat * Math.sqrt(end));
   };
 }
@@ -68,7 +70,9 @@ function relief(field: Field, k: number): number {
   return field.z[k] - 0.25 * (at(-step, 0) + at(step, 0) + at(0, -step) + at(0, step));
 }
 
-const LIP_HEIGHT = 0.016;
+const LIP_HEIGHT = 0.012;
+/** A finer crack is closed at the surface and casts no shadow, mm; from the second on it gapes fully. */
+const GAPES = { from: 0.06, fully: 0.19 };
 
 /**
  * Opens a crack `depth` mm deep along a polyline: hairline on crests and wider in valleys, one edge a little higher than
@@ -85,10 +89,11 @@ export function openCrack(field: Field, points: readonly Point[], width: Opening
     const notch = ease(half, 0, distance);
     const turn = gradient1(along / 7, seed);
     const raised = side * turn > 0 ? Math.min(1, 3 * Math.abs(turn)) : 0;
-    const lip = LIP_HEIGHT * Math.min(1, wide / 0.1) * raised * Math.exp(-distance / 0.3) * (1 - notch);
+    const gapes = ease(GAPES.from, GAPES.fully, wide);
+    const lip = LIP_HEIGHT * gapes * raised * Math.exp(-distance / 0.3) * (1 - notch);
     field.crack[k] = Math.max(field.crack[k], slitCoverage(wide, distance, pixel));
     field.clean[k] = Math.max(field.clean[k], 0.6);
-    return lip - depth * Math.min(1, wide / (1.5 * pixel)) * notch;
+    return lip - depth * (0.12 + 0.88 * gapes) * Math.min(1, wide / HAIRLINE) * notch;
   });
   near.forEach(({ k }, n) => {
     field.z[k] += changes[n];
@@ -115,12 +120,15 @@ export function paintSeam(field: Field, trace: CrackTrace, seam: Seam, seed: num
   }
 }
 
-/** Colours the open cracks within a box of mm: as dark as the share of the pixel that gapes. */
+/** How dark a pixel is of which a share gapes: little light is lost in a hairline, none comes back from an open crack. */
+const darkness = (gaping: number): number => Math.min(0.94, 0.62 * gaping + 0.5 * gaping ** 3);
+
+/** Colours the open cracks within a box of mm, the darker the larger the share of the pixel that gapes. */
 export function paintCracks(field: Field, box: { x0: number; x1: number; y0: number; y1: number }): void {
   forEachPixel(field.grid, box, (k) => {
     const gaping = field.crack[k];
     if (gaping <= 0) return;
-    mixMaterial(field, k, TONES.gap, 0.9, 0, Math.min(0.96, 1.2 * gaping));
+    mixMaterial(field, k, between(TONES.soot, TONES.gap, gaping), 0.9, 0, darkness(gaping));
     field.brush[k] *= 1 - gaping;
   });
 }

@@ -5,6 +5,8 @@ import type { Field } from "../field";
 import type { Point } from "../truth";
 
 const LONGEST_FACET = 2.2;
+/** Places tried to either side when a knot looks for the nearest crease. */
+const SETTLE_STEPS = 8;
 
 /**
  * Crack line from a to b, mm: straight facets of uneven length (about `facet` mm) that turn to and fro by
@@ -56,10 +58,10 @@ export function settleIntoCreases(field: Field, points: readonly Point[], reach:
     const ny = (bx - ax) / length;
     let best = Number.POSITIVE_INFINITY;
     let shift = 0;
-    for (let step = -5; step <= 5; step++) {
-      const share = step / 5;
+    for (let step = -SETTLE_STEPS; step <= SETTLE_STEPS; step++) {
+      const share = step / SETTLE_STEPS;
       const z = sampleAt(field.grid, field.z, point[0] + nx * share * reach, point[1] + ny * share * reach);
-      const price = 9 * z + 0.35 * share * share + 0.75 * (share - previous) ** 2;
+      const price = 12 * z + 0.25 * share * share + 0.9 * (share - previous) ** 2;
       if (price < best) {
         best = price;
         shift = share;

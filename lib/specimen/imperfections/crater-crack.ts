@@ -68,7 +68,7 @@ export const craterCrack: FeatureBuilder = (request, random) => {
     const draw = random.child("branches");
     const isStar = request.variant !== "along" && request.variant !== "across";
     return shapeOf(request.variant, draw, crater, length).map((line, n) => {
-      const widest = draw.uniform(0.07, 0.12) + 0.008 * length;
+      const widest = draw.uniform(0.045, 0.07) + 0.013 * length;
       const width = isStar || n > 0 ? taperingOpening(draw, widest) : unevenOpening(draw, 1.1 * widest);
       return { points: settleIntoCreases(work.strip, line, 0.2), width, depth: NOTCH };
     });

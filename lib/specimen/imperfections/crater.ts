@@ -9,12 +9,12 @@ import { runIndex } from "./visible-run";
 /** The crater's middle lies this many half widths behind the electrode's end. */
 const MIDDLE_BEHIND = 0.34;
 /** The next length laps over the front of the open crater from so many half widths beyond its electrode's end. */
-const LAPS_FROM: Readonly<Record<Face, readonly [number, number]>> = { cap: [-0.25, 0.12], root: [-0.5, -0.15] };
+const LAPS_FROM: Readonly<Record<Face, readonly [number, number]>> = { cap: [-0.25, 0.12], root: [-0.75, -0.4] };
 /** mm */
 const DEPTH: Readonly<Record<"stringer" | "weave" | "root", readonly [number, number]>> = {
-  stringer: [0.6, 1.35],
-  weave: [0.9, 1.8],
-  root: [0.45, 0.95],
+  stringer: [0.4, 1.15],
+  weave: [0.6, 1.5],
+  root: [0.3, 0.8],
 };
 
 /** Leaves the crater of an electrode's end open at the requested place: unfilled, the next length only laps its far rim. */
@@ -30,11 +30,11 @@ export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random:
   const ahead = random.uniform(...LAPS_FROM[work.face]) * halfWidth + rearRadius;
   setStart(stop.later, run.direction, front + run.direction * ahead);
   Object.assign(stop.later, {
-    hump: random.uniform(0.05, 0.45),
+    hump: random.uniform(0, 0.3),
     humpLength: random.uniform(4, 8),
     shift: random.normal(0, 0.25),
     widen: random.uniform(0, 0.3),
-    wetting: random.uniform(1.6, 3.4),
+    wetting: work.face === "root" ? random.uniform(1.2, 2.4) : random.uniform(2.2, 4.2),
     rearRadius,
     lapSeed: random.seed(),
   } satisfies Partial<Segment>);

@@ -47,7 +47,7 @@ function drawGroup(work: FaceWork, request: FeatureRequest, random: RandomStream
       break;
     }
   }
-  const widest = request.severity > 0 ? request.severity : 0.14;
+  const widest = (request.severity > 0 ? request.severity : 0.14) * clamp(0.5 + length / 28, 0.65, 1.1);
   return drawn.map((points, n) => {
     const weight = n === 0 || n === count - 1 ? 1 : random.uniform(0.55, 1.15);
     return { points, width: lensOpening(random, widest * weight), depth: NOTCH };

@@ -1,4 +1,4 @@
-import { clamp, mix } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1 } from "../../surface";
 import type { Point } from "../truth";
@@ -21,12 +21,17 @@ function middleLine(work: FaceWork, request: FeatureRequest, random: RandomStrea
   const place = random.uniform(0.28, 0.72);
   const { low, high } = visibleRun(work, run, (from + to) / 2);
   const middle = request.y ?? mix(low, high, place);
-  const slope = random.normal(0, 0.07);
+  const slope = random.normal(0, 0.08);
   const seed = random.seed();
   const steps = Math.max(2, Math.round((to - from) / STEP));
   return Array.from({ length: steps + 1 }, (_, n) => {
     const x = mix(from, to, n / steps);
-    return [x, middle + slope * (x - (from + to) / 2) + 0.25 * half * gradient1(x / 3.1, seed)];
+    return [
+      x,
+      middle +
+        slope * (x - (from + to) / 2) +
+        half * (0.6 * gradient1(x / 3.7, seed) + 0.15 * gradient1(x / 1.5, seed + 1)),
+    ];
   });
 }
 
@@ -37,20 +42,20 @@ function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStrea
   const long = Math.max(1, request.length);
   const ends = [random.uniform(0.6, 1), random.uniform(0.35, 0.85)];
   if (random.chance(0.5)) ends.reverse();
-  const deep = Math.min(DEEPEST, 0.12 + width * random.uniform(0.16, 0.42));
+  const deep = Math.min(DEEPEST, 0.15 + width * random.uniform(0.14, 0.4));
   const deepAt = random.uniform(0.2, 0.8);
   const roofed = random.chance(0.3) ? random.uniform(0.1, 0.24) : 0;
   const swell = (s: number) =>
-    0.84 + 0.34 * gradient1((s * long) / 3.1, seed + 1) + 0.16 * gradient1((s * long) / 1.3, seed + 4);
+    0.8 + 0.42 * gradient1((s * long) / 3.1, seed + 1) + 0.2 * gradient1((s * long) / 1.6, seed + 4);
   return {
     points: middleLine(work, request, random, half),
     halfWidth: (s) =>
-      half * clamp(swell(s), 0.4, 1.08) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
+      half * clamp(swell(s), 0.38, 1.1) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
     depth: (s) => deep * clamp(1 - 0.8 * Math.abs(s - deepAt) + 0.35 * gradient1((s * long) / 2.2, seed + 2), 0.5, 1.1),
     widest: half,
     roofs: roofed > 0 ? [random.chance(0.5) ? [0.04, roofed] : [1 - roofed, 0.96]] : [],
     lean: random.uniform(-0.9, 0.9),
-    gloss: clamp(random.normal(0.45, 0.3), 0, 1),
+    gloss: clamp(random.normal(0.4, 0.3), 0, 1) * ease(0.5, 1.4, width),
     slag: work.joint.process === "111" || work.joint.process === "136" ? random.uniform(0, 0.35) : 0,
     seed,
   };

@@ -50,15 +50,20 @@ const MOUTH_TO_EDGE = { hole: 1.16, dimple: 1.25 };
 const DEEPEST = 2.6;
 /** A smaller saucer would hardly be a hole, mm. */
 const SAUCER_FROM = 0.32;
+/** Radii between which a hole turns from a dull speck into a cavity with walls, a lip and a shine of its own, mm. */
+const CAVITY = { from: 0.3, fully: 0.85 };
+/** Gas from slag leaves some of it behind: share of the holes that hold slag or thick oxide, small ones oftener. */
+const FILLED = { small: 0.5, large: 0.24 };
 
 type Shape = "open" | "skin" | "slag" | "pinhole";
 
 function drawShape(random: RandomStream, diameter: number, isOpen: boolean): Shape {
   const fate = random.uniform(0, 1);
+  const filled = mix(FILLED.small, FILLED.large, ease(CAVITY.from, CAVITY.fully, diameter / 2));
+  if (fate > 1 - filled) return "slag";
   if (isOpen) return "open";
   if (diameter > 0.8 && fate < 0.22) return "skin";
-  if (diameter > 0.7 && fate < 0.38) return "pinhole";
-  return diameter > 0.6 && fate > 0.82 ? "slag" : "open";
+  return diameter > 0.7 && fate < 0.38 ? "pinhole" : "open";
 }
 
 /** Depth of a hole: most about half as deep as wide, some saucers, some deep. */
@@ -67,7 +72,8 @@ function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
   const slender = random.uniform(0, 1);
   if (shape === "pinhole") return 0.2 + radius * mix(0.25, 0.45, slender);
   if (kind < 0.2 && shape === "open" && radius > SAUCER_FROM) return 0.14 + radius * mix(0.2, 0.36, slender);
-  return Math.min(DEEPEST, 0.1 + radius * (kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender)));
+  const sunk = kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender);
+  return Math.min(DEEPEST, 0.14 + radius * sunk * mix(0.62, 1, ease(CAVITY.from, CAVITY.fully, radius)));
 }
 
 /** Draws one hole whose visible mouth is about `diameter` mm. */
@@ -82,6 +88,7 @@ export function drawGasHole(
   const skin = shape === "skin" ? { from: random.uniform(0.12, 0.5), towards: random.uniform(0, 6.28) } : null;
   const edge = shape === "pinhole" ? MOUTH_TO_EDGE.dimple : MOUTH_TO_EDGE.hole;
   const radius = (edge * 0.5 * diameter) / Math.sqrt(1 - (skin ? coveredShare(skin.from) : 0));
+  const cavity = ease(CAVITY.from, CAVITY.fully, radius);
   return {
     x,
     y,
@@ -91,10 +98,10 @@ export function drawGasHole(
     turn: wish.turn ?? random.uniform(0, Math.PI),
     lean: random.uniform(0.15, 0.62),
     leanTo: random.uniform(0, 6.28),
-    lip: random.uniform(0.01, 0.085) * Math.min(1, radius / 0.7),
+    lip: random.uniform(0.01, 0.075) * cavity,
     lipAt: random.uniform(0, 6.28),
     skin,
-    slag: shape === "slag" ? random.uniform(0.3, 0.7) : null,
+    slag: shape === "slag" ? random.uniform(0.55, 0.85) : null,
     pinhole:
       shape === "pinhole"
         ? {
@@ -104,7 +111,7 @@ export function drawGasHole(
             radius: random.uniform(0.18, 0.3),
           }
         : null,
-    gloss: clamp(random.normal(0.45, 0.35), 0, 1),
+    gloss: clamp(random.normal(0.35, 0.35), 0, 1) * cavity,
     lobes: [random.uniform(0.02, 0.13), random.uniform(0, 6.28), random.uniform(0.01, 0.09), random.uniform(0, 6.28)],
     seed: random.seed(),
   };
@@ -257,15 +264,15 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     z[k] = height;
     field.tint[k] = tint;
   }
-  roundOff(field, rim, ease(0.25, 0.7, radius));
+  roundOff(field, rim, mix(0.3, 1, ease(0.25, 0.7, radius)));
   return trace;
 }
 
 /** Colours a cut hole: metal walls, dull or silvery, dark only low down in a slender one, a broken ring of oxide. */
 export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): void {
   const slender = clamp((hole.depth / hole.radius - 0.9) / 1.1, 0, 1);
-  const wall = between(TONES.wall, TONES.meltedMetal, 0.25 + 0.6 * hole.gloss);
-  const rough = mix(0.55, 0.36, hole.gloss);
+  const wall = between(TONES.oxide, TONES.meltedMetal, 0.2 + 0.55 * hole.gloss);
+  const rough = mix(0.75, 0.36, hole.gloss);
   for (const { k, part, share, value } of trace) {
     if (part === "ring") {
       const film = share * clamp(0.16 + 0.6 * value, 0, 0.6) * (1 - 0.6 * hole.gloss);
@@ -278,7 +285,7 @@ export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): voi
     }
     if (part === "skin") mixMaterial(field, k, TONES.skin, 0.5, 0.5, share * clamp(0.35 + 0.3 * value, 0.1, 0.6));
     if (part === "wall") {
-      mixMaterial(field, k, wall, rough, 0.6, 0.75 * share * ease(0.0, 0.2, value));
+      mixMaterial(field, k, wall, rough, 0.15 + 0.45 * hole.gloss, 0.75 * share * ease(0.0, 0.2, value));
       mixMaterial(field, k, TONES.shade, 0.5, 0.2, 0.28 * slender * share * ease(0.7, 1, value));
     }
     field.brush[k] *= 1 - share;

@@ -72,7 +72,8 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
   const heights = near.map((pixelNear) => {
     const { k, distance, along, side } = pixelNear;
     const s = along / length;
-    const waver = 1 + 0.2 * gradient1(along / 1.7 + 9 * side, seed) + 0.1 * gradient1(along / 0.8 + 5 * side, seed + 1);
+    const waver =
+      1 + 0.36 * gradient1(along / 1.7 + 9 * side, seed) + 0.1 * gradient1(along / 1.1 + 5 * side, seed + 1);
     const half = track.halfWidth(s) * waver;
     const r = distance / Math.max(half, 0.5 * pixel);
     if (r > RIM.from && r < RIM.to) rim.push(k);
@@ -92,8 +93,8 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
     }
     const oneSided = 0.5 + 0.5 * gradient1(along / 1.8 + 4 * side, seed + 3);
     if (r < 1.7) trace.push({ k, part: "rim", share: oneSided * ease(1.7, 1, r) * (1 - roof), value: 0 });
-    const rolled = 0.12 * half * ease(1.55, 1, r) * (1 - roof);
-    return field.z[k] - rolled + 0.07 * half * oneSided * Math.exp(-(((r - 1.3) / 0.22) ** 2));
+    const rolled = 0.1 * half * ease(1.55, 1, r) * (1 - roof);
+    return field.z[k] - rolled + 0.04 * half * oneSided * Math.exp(-(((r - 1.3) / 0.22) ** 2));
   });
   near.forEach(({ k }, n) => {
     field.z[k] = heights[n];
@@ -104,7 +105,7 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
 
 /** Colours a cut track: metal walls, dull or silvery, slag left in places on its floor. */
 export function paintGasTrack(field: Field, track: GasTrack, trace: TrackTrace): void {
-  const wall = between(TONES.wall, TONES.meltedMetal, 0.3 + 0.6 * track.gloss);
+  const wall = between(TONES.oxide, TONES.meltedMetal, 0.25 + 0.6 * track.gloss);
   const { columns, perMm } = field.grid;
   for (const { k, part, share, value } of trace) {
     if (part === "rim") {
@@ -117,7 +118,14 @@ export function paintGasTrack(field: Field, track: GasTrack, trace: TrackTrace):
     }
     const x = (k % columns) / perMm;
     const y = Math.floor(k / columns) / perMm;
-    mixMaterial(field, k, wall, mix(0.55, 0.36, track.gloss), 0.6, 0.75 * share * ease(0, 0.25, value));
+    mixMaterial(
+      field,
+      k,
+      wall,
+      mix(0.7, 0.36, track.gloss),
+      0.2 + 0.4 * track.gloss,
+      0.75 * share * ease(0, 0.25, value),
+    );
     const patch = fractal2(x / 0.9, y / 0.7, track.seed + 6, 2);
     const slag = ease(0.75 - track.slag, 0.95 - track.slag, 0.5 + 0.6 * patch) * ease(0.55, 0.85, value);
     mixMaterial(field, k, between(TONES.slag, TONES.slagPale, 0.3), 0.4, 0, 0.8 * share * slag);

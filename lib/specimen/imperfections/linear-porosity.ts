@@ -5,11 +5,11 @@ import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
 import { type PoreSpot, poreGroup } from "./pore-group";
 import { runIndex, visibleRun } from "./visible-run";
 
-const SMALLEST = 0.32;
+const SMALLEST = 0.26;
 /** Metal left between two mouths, mm. */
 const NECK = 0.18;
 /** The row wanders by about this much across, mm. */
-const WANDER = 0.35;
+const WANDER = 0.5;
 
 /** Mouths along a row from 0 to `length` mm: uneven gaps, now and then a pair close together or a long sound stretch. */
 function rowOfPores(random: RandomStream, length: number, largest: number): { along: number; diameter: number }[] {
@@ -17,10 +17,10 @@ function rowOfPores(random: RandomStream, length: number, largest: number): { al
   const row: { along: number; diameter: number }[] = [];
   let edge = 0;
   while (edge < length) {
-    const diameter = clamp(random.logNormal(0.55 * largest, 0.35), SMALLEST, 0.9 * largest);
+    const diameter = clamp(random.logNormal(0.5 * largest, 0.42), SMALLEST, 0.9 * largest);
     if (edge + diameter > length) break;
     row.push({ along: edge + diameter / 2, diameter });
-    const gap = random.chance(0.18) ? NECK : random.chance(0.12) ? 2.6 * usual : random.logNormal(usual, 0.5);
+    const gap = random.chance(0.18) ? NECK : random.chance(0.2) ? 2.8 * usual : random.logNormal(usual, 0.5);
     edge += diameter + clamp(gap, NECK, 6);
   }
   const last = row[row.length - 1];
@@ -33,7 +33,7 @@ function rowOfPores(random: RandomStream, length: number, largest: number): { al
 function placePores(work: FaceWork, request: FeatureRequest, random: RandomStream): PoreSpot[] {
   const length = Math.max(6, request.length);
   const run = runIndex(work, request);
-  const place = random.uniform(0.3, 0.7);
+  const place = random.uniform(0.18, 0.82);
   const seed = random.seed();
   const row = rowOfPores(random, length, request.severity);
   const chosen = random.integer(row.length);
@@ -41,7 +41,7 @@ function placePores(work: FaceWork, request: FeatureRequest, random: RandomStrea
     const x = request.x + along;
     const { low, high } = visibleRun(work, run, x);
     const lane = request.y ?? mix(low, high, place);
-    const y = lane + WANDER * gradient1(x / 7, seed) + random.normal(0, 0.12);
+    const y = lane + WANDER * gradient1(x / 7, seed) + random.normal(0, 0.2);
     return n === chosen ? { x, y, diameter: request.severity, open: true } : { x, y, diameter };
   });
 }

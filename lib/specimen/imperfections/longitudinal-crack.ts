@@ -3,14 +3,14 @@ import { toeAt } from "../runs/edit";
 import type { Point } from "../truth";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
 import { type CrackLine, crackFeature } from "./crack-feature";
-import { taperingOpening, unevenOpening } from "./crack-opening";
-import { crackPath, echelonPieces, forkFrom, settleIntoCreases } from "./crack-path";
+import { unevenOpening } from "./crack-opening";
+import { crackPath, echelonPieces, settleIntoCreases } from "./crack-path";
 import { placeOnRun, runIndex, visibleRun } from "./visible-run";
 
 /** Where a longitudinal crack runs. */
 const PLACES = {
   /** Along the middle of a run. */
-  centre: { wander: 0.5, settle: 0.45, apart: 0.42, facet: 0.6, jagged: 0.26 },
+  centre: { wander: 0.6, settle: 0.6, apart: 0.42, facet: 0.6, jagged: 0.28 },
   /** In the valley beside a run, where the next one lies against it. */
   valley: { wander: 0.2, settle: 0.45, apart: 0.2, facet: 0.6, jagged: 0.2 },
   /** In the corner of a toe. */
@@ -21,11 +21,15 @@ const PLACES = {
 type Place = keyof typeof PLACES;
 
 const NOTCH = 0.2;
+/** A finer crack could not be seen at all, mm. */
+const FINEST = 0.055;
 /** Tips too fine to be seen, mm at each end. */
 const HIDDEN_TIP = 0.35;
 
 /** How often a crack in the middle of a weld of several runs lies in a valley between two. */
-const IN_VALLEY = 0.4;
+const IN_VALLEY = 0.6;
+/** A crack of usual length gapes as asked, a short one less: share at no length, and what comes to it per mm. */
+const GAPING = { least: 0.45, perMm: 0.023, most: 1.15 };
 
 function baseLine(work: FaceWork, request: FeatureRequest, place: Place, away: number): (x: number) => number {
   const run = runIndex(work, request);
@@ -47,13 +51,9 @@ function placeOf(work: FaceWork, request: FeatureRequest, random: RandomStream):
   return canBeValley && random.chance(IN_VALLEY) ? "valley" : "centre";
 }
 
-/** Short side branches that leave the main line at an angle. */
-function sideBranches(random: RandomStream, line: readonly Point[], length: number): Point[][] {
-  const count = Math.floor(length / 14 + random.uniform(0, 1));
-  return Array.from({ length: count }, () => {
-    const turn = random.normal(0, 0.3) + random.pick([0.6, -0.6]) + random.pick([0, Math.PI]);
-    return forkFrom(random, line, random.uniform(0.1, 0.9), turn, random.uniform(0.7, 2));
-  });
+function openingOf({ severity, length }: FeatureRequest): number {
+  const asked = severity > 0 ? severity : 0.15;
+  return Math.max(FINEST, asked * Math.min(GAPING.most, GAPING.least + GAPING.perMm * length));
 }
 
 function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream): CrackLine[] {
@@ -71,22 +71,16 @@ function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream):
   const laid = straight.map(([x, y]): Point => [x, y + base(x)]);
   const settled = settleIntoCreases(work.strip, laid, shape.settle);
   const pieces = request.length > 10 ? 1 + path.integer(Math.min(4, Math.floor(request.length / 8) + 1)) : 1;
-  const widest = request.severity > 0 ? request.severity : 0.15;
-  const main = echelonPieces(path, settled, pieces, shape.apart).map((points) => ({
+  const widest = openingOf(request);
+  return echelonPieces(path, settled, pieces, shape.apart).map((points) => ({
     points,
     width: unevenOpening(path, widest * path.uniform(0.85, 1.15)),
     depth: NOTCH,
   }));
-  const branches = sideBranches(path, settled, request.length).map((points) => ({
-    points,
-    width: taperingOpening(path, 0.65 * widest),
-    depth: 0.75 * NOTCH,
-  }));
-  return [...main, ...branches];
 }
 
 /**
- * A crack along the weld from `x` over `length` mm, `severity` mm wide (0.06 to 0.25), variant "centre" (default; on the
+ * A crack along the weld from `x` over `length` mm, `severity` mm wide (0.06 to 0.25; less where it is short), variant "centre" (default; on the
  * run's middle or in a valley between two), "toe" or "haz", in one to four pieces that overlap. Truth: from the first to
  * the last place where the opening covers a quarter of a pixel or more; no size.
  */

@@ -27,7 +27,7 @@ function drawArms(work: FaceWork, request: FeatureRequest, random: RandomStream)
   const y = request.y ?? placeOnRun(work, runIndex(work, request), request.x, random, 0.4);
   const low = toeAt(work, -1, request.x, 2) - INTO_PLATE;
   const high = toeAt(work, 1, request.x, 2) + INTO_PLATE;
-  const widest = random.uniform(0.09, 0.13) + 0.006 * size;
+  const widest = random.uniform(0.05, 0.075) + 0.009 * size;
   const count = clamp(3 + random.integer(3) + (size > 7 ? 1 : 0), 3, 6);
   return armAngles(random, count).flatMap((angle, n) => {
     const reach = 0.56 * size * (n < 2 ? random.uniform(0.92, 1.08) : random.uniform(0.3, 0.85));

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, forEachPixel, gradient1, gradient2, nearestColumn } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -17,7 +17,7 @@ interface Cell {
 }
 
 /** Cells per mm2 where they lie thickest. */
-const DENSITY: readonly [number, number] = [0.9, 2.3];
+const DENSITY: readonly [number, number] = [0.7, 2];
 const WALL = 0.82;
 
 /** Where the gas came up: a place along (share of the length from the middle) and across (share of the half width). */
@@ -62,8 +62,9 @@ function drawCells(
     1,
     swarms.reduce((sum, swarm) => sum + 3.2 * swarm.spreadAlong, 0),
   );
-  const want = Math.max(6, Math.round(random.uniform(...DENSITY) * length * halfWidth * covered));
-  const deepest = clamp(largest, 0.5, 1.3);
+  const few = mix(0.5, 1, ease(0.5, 1.1, largest));
+  const want = Math.max(6, Math.round(random.uniform(...DENSITY) * few * length * halfWidth * covered));
+  const deepest = clamp(0.95 * largest, 0.4, 1.3);
   for (let attempt = 0; attempt < 14 * want && cells.length < want; attempt++) {
     const swarm = random.pick(swarms);
     const isEnd = cells.length < 2;
@@ -73,7 +74,7 @@ function drawCells(
       : isStray
         ? random.uniform(-0.5, 0.5)
         : swarm.along + random.normal(0, swarm.spreadAlong);
-    const size = isEnd ? random.uniform(0.28, 0.36) : random.logNormal(0.24, 0.55) * (cells.length < 5 ? 1.8 : 1);
+    const size = isEnd ? random.uniform(0.24, 0.32) : random.logNormal(0.24, 0.55) * (cells.length < 5 ? 1.8 : 1);
     const radius = clamp(size, 0.12, largest / 2) * (isStray ? 0.75 : 1);
     const x = middle + share * length;
     if (x - radius < x0 || x + radius > x0 + length) continue;
@@ -85,7 +86,7 @@ function drawCells(
       x,
       y,
       radius,
-      depth: isEnd ? 1.3 * radius : radius * deepest * random.uniform(0.4, 1.2),
+      depth: isEnd ? 1.3 * radius : radius * deepest * random.uniform(0.35, 1.15),
       stretch: random.uniform(1, 1.9),
       turn: random.uniform(0, Math.PI),
     });
@@ -113,7 +114,7 @@ function cutCell(field: Field, cell: Cell, seed: number, mark: (k: number, depth
         mark(k, bowl);
       } else if (d < 1.5) {
         const crust = clamp(0.5 + gradient2(x / 0.7, y / 0.7, seed + 2), 0, 1);
-        field.z[k] += 0.07 * crust * Math.exp(-(((d - 1.14) / 0.15) ** 2));
+        field.z[k] += 0.1 * cell.radius * crust * Math.exp(-(((d - 1.14) / 0.15) ** 2));
       }
     },
   );
@@ -134,7 +135,7 @@ function spongeShare(
 }
 
 /**
- * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.6 to 1.4): ragged cells in
+ * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.45 to 1.4): ragged cells in
  * uneven swarms, thick or thin, with strays between; round them crusty, swollen metal that hardly ripples. Truth: from the first to the last cell that is 0.15 mm or more deep; width
  * = extent across; no size.
  */
@@ -146,7 +147,8 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
   const middle = request.x + length / 2;
   const half = 0.56 * length;
   const swarms = drawSwarms(random.child("swarms"));
-  const crusted = draw.uniform(0.35, 1);
+  // a faint one has hardly swollen
+  const crusted = draw.uniform(0.35, 1) * mix(0.4, 1, ease(0.5, 1.1, request.severity || 1));
   let cells: Cell[] = [];
   const hollow = new Map<number, number>();
   const crust = new Map<number, number>();
@@ -204,7 +206,7 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
         );
         mixMaterial(strip, k, TONES.rust, 0.85, 0.05, 0.22 * share * ease(0.1, 0.6, patch));
       }
-      for (const [k, depth] of hollow) mixMaterial(strip, k, TONES.soot, 0.7, 0.1, 0.14 * ease(0.5, 1, depth));
+      for (const [k, depth] of hollow) mixMaterial(strip, k, TONES.wall, 0.7, 0.15, 0.3 * ease(0.2, 0.8, depth));
     },
     measure: (work) => measuredSponge(work, request.id, cells),
   };

@@ -1,8 +1,21 @@
+import { mix } from "../../math";
 import type { RandomStream } from "../../random";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredHole } from "./measured-hole";
-import { placeOnRun, runIndex } from "./visible-run";
+import { runIndex, visibleRun } from "./visible-run";
+
+/** Share of a run's half width over which pores come up, and for every third over which: out to the toe or the valley. */
+const SPREAD = 0.7;
+const AT_THE_SIDE: readonly [number, number] = [0.66, 0.86];
+
+function drawPlace(work: FaceWork, request: FeatureRequest, random: RandomStream): number {
+  const { low, high } = visibleRun(work, runIndex(work, request), request.x);
+  const off = random.chance(1 / 3)
+    ? random.pick([-1, 1]) * random.uniform(...AT_THE_SIDE)
+    : random.uniform(-SPREAD, SPREAD);
+  return mix(low, high, 0.5 + 0.5 * off);
+}
 
 function buildPore(request: FeatureRequest, random: RandomStream, harmless: boolean): Feature {
   let hole: GasHole | null = null;
@@ -10,7 +23,7 @@ function buildPore(request: FeatureRequest, random: RandomStream, harmless: bool
   return {
     id: request.id,
     cut(work: FaceWork) {
-      const y = request.y ?? placeOnRun(work, runIndex(work, request), request.x, random.child("place"), 0.55);
+      const y = request.y ?? drawPlace(work, request, random.child("place"));
       hole = drawGasHole(random.child("hole"), request.x, y, request.severity);
       trace = cutGasHole(work.strip, hole);
     },
@@ -27,5 +40,5 @@ function buildPore(request: FeatureRequest, random: RandomStream, harmless: bool
  */
 export const surfacePore: FeatureBuilder = (request, random) => buildPore(request, random, false);
 
-/** Harmless: a single pore too fine to be recorded, `severity` mm across (0.2 to 0.42). Its truth is a neutral surface pore. */
+/** Harmless: a single pore too fine to be recorded, `severity` mm across (0.18 to 0.33). Its truth is a neutral surface pore. */
 export const buildFinePore: FeatureBuilder = (request, random) => buildPore(request, random, true);

@@ -1,14 +1,16 @@
-import { clamp, mix } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2 } from "../../surface";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
 import { type PoreSpot, poreGroup } from "./pore-group";
 import { runIndex, visibleRun } from "./visible-run";
 
-const SMALLEST = 0.32;
+const SMALLEST = 0.24;
 const NECK = 0.25;
 /** Pores per mm of length on a run of usual width (mm); a wider run has more. */
-const DENSITY = [0.45, 0.85] as const;
+const DENSITY = [0.3, 0.7] as const;
+/** Where the largest is this small there are so many of the usual, mm. */
+const FEW = { share: 0.55, from: 0.5, to: 1.1 };
 const USUAL_WIDTH = 8;
 const MOST = 70;
 const TRIES = 25;
@@ -27,13 +29,14 @@ function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream):
   const seed = random.seed();
   const seen = visibleRun(work, run, request.x + length / 2);
   const wide = clamp((seen.high - seen.low) / USUAL_WIDTH, 0.7, 1.8);
-  const count = clamp(Math.round(random.uniform(...DENSITY) * length * wide), 8, MOST);
+  const few = mix(FEW.share, 1, ease(FEW.from, FEW.to, request.severity));
+  const count = clamp(Math.round(random.uniform(...DENSITY) * length * wide * few), 8, MOST);
   const spots: PoreSpot[] = [];
   for (let n = 0; n < count; n++) {
     const diameter =
       n === 0
         ? request.severity
-        : clamp(random.logNormal(0.5 * request.severity, 0.4), SMALLEST, 0.92 * request.severity);
+        : clamp(random.logNormal(0.48 * request.severity, 0.42), SMALLEST, 0.92 * request.severity);
     for (let attempt = 0; attempt < TRIES; attempt++) {
       const share = n === 1 ? 0 : n === 2 ? 1 : random.uniform(0, 1);
       const x = request.x + mix(diameter / 2, length - diameter / 2, share);

@@ -6,10 +6,12 @@ import { taperingOpening, unevenOpening } from "./crack-opening";
 import { crackPath, echelonPieces, settleIntoCreases } from "./crack-path";
 import { placeOnRun, runIndex } from "./visible-run";
 
-const NARROWEST = 0.08;
+const NARROWEST = 0.045;
 /** A longer crack gapes wider: mm per mm. */
-const WIDENS = 0.009;
+const WIDENS = 0.012;
 const NOTCH = 0.2;
+/** It runs in a crease between two ripples where one lies within this, mm. */
+const CREASE_REACH = 0.9;
 /** Tips too fine to be seen, mm at each end. */
 const HIDDEN_TIP = 0.2;
 
@@ -23,7 +25,7 @@ function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream):
   const half = length / 2 + HIDDEN_TIP;
   const from: Point = [request.x - tilt / 2, middle - half];
   const to: Point = [request.x + tilt / 2, middle + half];
-  const settled = settleIntoCreases(work.strip, crackPath(path, from, to, 0.06 * length, 0.55, 0.3), 0.5);
+  const settled = settleIntoCreases(work.strip, crackPath(path, from, to, 0.05 * length, 0.55, 0.24), CREASE_REACH);
   const widest = path.uniform(0.85, 1.25) * (NARROWEST + WIDENS * length);
   const pieces = length > 7 && path.chance(0.55) ? 2 : 1;
   const lines: CrackLine[] = echelonPieces(path, settled.map(flip), pieces, 0.3).map((piece) => ({
@@ -31,7 +33,7 @@ function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream):
     width: unevenOpening(path, widest),
     depth: NOTCH,
   }));
-  if (length < 5 || !path.chance(0.5)) return lines;
+  if (length < 7 || !path.chance(0.2)) return lines;
   const [x, y] = settled[Math.floor(settled.length * path.uniform(0.3, 0.7))];
   const branch = crackPath(path, [x, y], [x + path.normal(0, 0.9), y + path.uniform(1, 2.2)], 0.08, 0.4);
   return [...lines, { points: branch, width: taperingOpening(path, 0.65 * widest), depth: 0.8 * NOTCH }];

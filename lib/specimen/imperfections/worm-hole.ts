@@ -63,7 +63,7 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
     const off = winding * held * (gradient1((s * length) / 2.1, seed) + 0.5 * gradient1((s * length) / 0.9, seed + 1));
     return [mix(tail[0], head[0], s), mix(tail[1], head[1], s ** bend) + off];
   });
-  const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.22, 0.42));
+  const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.2, 0.38));
   const hole = random.uniform(0.15, 0.6);
   const from = random.uniform(0.3, 0.55);
   const isRoofed = random.chance(0.4) && length > 4;
@@ -79,7 +79,7 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
     widest: half * 1.1,
     roofs: isRoofed ? [[from, Math.min(0.85, from + random.uniform(0.8, 2.4) / length)]] : [],
     lean: random.uniform(-0.5, 0.5),
-    gloss: clamp(random.normal(0.6, 0.25), 0, 1),
+    gloss: clamp(random.normal(0.45, 0.25), 0, 1) * ease(0.3, 0.9, width),
     slag: work.joint.process === "136" ? random.uniform(0.05, 0.45) : 0,
     seed,
   };
