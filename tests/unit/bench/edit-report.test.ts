@@ -37,7 +37,7 @@ describe("writing the report", () => {
       add("a", 100, 110),
       { kind: "change", id: "a", field: "type", value: "continuous-undercut" },
       { kind: "change", id: "a", field: "size", value: 0.6 },
-      { kind: "change", id: "a", field: "type", value: "overlap" },
+      { kind: "change", id: "a", field: "type", value: "irregular-surface" },
     ]);
     expect(callOf(state, "a").size).toBeNull();
     const turned = write(state, { kind: "change", id: "a", field: "face", value: "root" });
