@@ -17,6 +17,10 @@ export function layParentPlate(work: FaceWork): void {
 
 /** The noise of one row of a patch, one value per column. */
 const LINES = ["blotch", "blotchFine", "micro", "flake", "streak", "zone", "long", "short"] as const;
+/** Where the joint is cut out of the plates nothing of their skin is left: the weld wants this noise there, the height the waves. */
+const LINES_CUT_AWAY = ["micro", "long", "short"] as const;
+/** Waver and nicks of the edges stay within this, mm. */
+const LEFT_OF_EDGE = 1.5;
 type Lines = Readonly<Record<(typeof LINES)[number], Float32Array>>;
 
 /** Row by row: most of the noise is wanted only here, and a row of it stays in the processor's cache. */
@@ -43,10 +47,16 @@ function layPatch(work: FaceWork, field: Field): void {
   };
   const { plate, rust } = work.look;
   field.metal.fill(SCALE_METAL);
+  const cutAway = work.plan.groove - LEFT_OF_EDGE;
   for (let j = 0; j < grid.rows; j++) {
-    for (const name of LINES) write[name](j, lines[name], 0);
+    const isCutAway = Math.abs(rowY(grid, j)) < cutAway;
+    for (const name of isCutAway ? LINES_CUT_AWAY : LINES) write[name](j, lines[name], 0);
     if (field === work.strip) keepNoise(work, lines, j * grid.columns);
     layParent(work, field, lines, j);
+    if (isCutAway) {
+      field.z.set(field.parent.subarray(j * grid.columns, (j + 1) * grid.columns), j * grid.columns);
+      continue;
+    }
     if (plate === "mill-scale") layScale(field, lines, j, rust, seed + 9);
     else layCleaned(field, lines, j, plate, rust, seed + 9);
     shadeRow(field, j, work.look);

@@ -3,7 +3,7 @@ import { columnX, rowY } from "../../surface";
 import type { Field } from "../field";
 import type { RunPlan, Segment } from "../plan";
 import { craterRings, isNearCrater } from "./crater-rings";
-import { frontFusion, MERGED, rearFusion, toeFusion } from "./fusion";
+import { frontFusion, MERGED, MERGING, rearFusion, toeFusion } from "./fusion";
 import { type Pool, rowsOf } from "./pool";
 import type { RippleNoise } from "./ripple-noise";
 import { placeInTrain, type RippleTrain, valueAt } from "./ripple-train";
@@ -49,6 +49,8 @@ interface Lines {
   readonly toe: Float32Array;
   /** Place across, 0 centre .. 1 toe; above MERGED where there is no metal. */
   readonly across: Float32Array;
+  /** Ripples above the smooth bead, mm. */
+  readonly relief: Float32Array;
   /** How much of the pool's height counts. */
   readonly fused: Float32Array;
 }
@@ -71,6 +73,8 @@ export function depositPool(laying: Laying): void {
   }
   for (let j = first; j <= last; j++) {
     freeze(laying, lines, j);
+    relieve(laying, lines, j);
+    fuse(laying, lines, j);
     pile(laying, lines, j);
     mark(laying, lines, j);
   }
@@ -94,6 +98,7 @@ function linesOf({ field, run, segment, pool }: Laying): Lines {
     frozen: line(),
     toe: line(),
     across: line(),
+    relief: line(),
     fused: line(),
   };
 }
@@ -127,59 +132,65 @@ function freeze({ field, run, pool, train, noise }: Laying, lines: Lines, j: num
   }
 }
 
-/** Raises row j to the metal. */
-function pile(laying: Laying, { travel, ripple, frozen, across, fused }: Lines, j: number): void {
-  const { field, run, segment, pool } = laying;
-  const { centre, half, minus, plus, height, chordMinus, chordPlus } = pool;
-  const { z } = field;
+/** Ripples, fine ripples and the crater's dish of row j above the smooth bead, mm. */
+function relieve({ field, run, pool, train, noise }: Laying, lines: Lines, j: number): void {
+  const { travel, ripple, frozen, across, relief } = lines;
   const y = rowY(field.grid, j);
-  const wetted = segment.wetting > 0 ? pool.start + segment.wetting : Number.NEGATIVE_INFINITY;
+  const ridged = run.weave ? FINE_BEND.weave : FINE_BEND.stringer;
+  const { crater } = pool;
   for (let i = pool.first, k = j * field.grid.columns + i; i <= pool.last; i++, k++) {
     if (across[i] > MERGED) continue;
-    const dy = y - centre[i];
-    const isMinus = dy < 0;
+    const place = placeInTrain(train, frozen[i]);
+    const fork = clamp(0.5 + 1.2 * noise.fork[k], 0, 1);
+    let height = mix(valueAt(train.height, place), valueAt(train.forked, place), fork);
+    let fine = run.fine * run.ripple[i];
+    let dish = 0;
+    if (crater && isNearCrater(crater, travel[i])) {
+      const rings = craterRings(pool, crater, train, travel[i], y, noise.bend[k]);
+      height = mix(height, rings.relief, rings.share);
+      fine *= 1 - rings.share;
+      dish = rings.dish;
+    }
+    fine *= valueAt(train.fine, placeInTrain(train, frozen[i] + ridged * noise.bendFine[k]));
     const inside = Math.min(1, across[i]);
-    const exponent = isMinus ? run.exponentMinus[i] : run.exponentPlus[i];
-    const chord = mix(chordMinus[i], chordPlus[i], clamp((dy + minus[i]) / (minus[i] + plus[i]), 0, 1));
-    const smooth = chord + height[i] * (1 - sharePower(inside, exponent));
-    let metal = smooth + reliefAt(laying, k, travel[i], y, frozen[i], inside, ripple[i], run.fine * run.ripple[i]);
-    let share = toeFusion(across[i], exponent);
-    if (travel[i] > pool.front) share *= frontFusion(pool, travel[i], Math.abs(dy), isMinus ? minus[i] : plus[i]);
-    if (travel[i] < wetted) share *= rearFusion(pool, segment, travel[i], y, inside);
-    // a restart lies on the end of the old metal and does not eat into it
-    if (segment.wetting > 0 && travel[i] < pool.start + half[i]) metal = Math.max(metal, z[k]);
-    z[k] += (metal - z[k]) * share;
+    const inside2 = inside * inside;
+    const strength = clamp(0.85 + 0.75 * noise.strength[k], 0.2, 1.6) * (1 - inside2 * inside2 * inside2 * inside);
+    relief[i] = (ripple[i] * height + fine) * strength - dish;
+  }
+}
+
+/** How much of the pool's own height counts in row j. */
+function fuse({ field, run, segment, pool }: Laying, { travel, across, fused }: Lines, j: number): void {
+  const { centre, minus, plus } = pool;
+  const y = rowY(field.grid, j);
+  const wetted = segment.wetting > 0 ? pool.start + segment.wetting : Number.NEGATIVE_INFINITY;
+  for (let i = pool.first; i <= pool.last; i++) {
+    if (across[i] > MERGED) continue;
+    const dy = y - centre[i];
+    let share = across[i] < MERGING ? 1 : toeFusion(across[i], dy < 0 ? run.exponentMinus[i] : run.exponentPlus[i]);
+    if (travel[i] > pool.front) share *= frontFusion(pool, travel[i], Math.abs(dy), dy < 0 ? minus[i] : plus[i]);
+    if (travel[i] < wetted) share *= rearFusion(pool, segment, travel[i], y, Math.min(1, across[i]));
     fused[i] = share;
   }
 }
 
-/** Ripples, fine ripples and the crater's dish above the smooth bead, mm. */
-function reliefAt(
-  { run, pool, train, noise }: Laying,
-  k: number,
-  travel: number,
-  y: number,
-  frozen: number,
-  inside: number,
-  rippleHeight: number,
-  fineHeight: number,
-): number {
-  const place = placeInTrain(train, frozen);
-  const fork = clamp(0.5 + 1.2 * noise.fork[k], 0, 1);
-  let ripple = mix(valueAt(train.height, place), valueAt(train.forked, place), fork);
-  let dish = 0;
-  let fineShare = 1;
-  if (pool.crater && isNearCrater(pool.crater, travel)) {
-    const rings = craterRings(pool, pool.crater, train, travel, y, noise.bend[k]);
-    ripple = mix(ripple, rings.relief, rings.share);
-    fineShare = 1 - rings.share;
-    dish = rings.dish;
+/** Raises row j to the metal. */
+function pile({ field, run, segment, pool }: Laying, { travel, across, relief, fused }: Lines, j: number): void {
+  const { centre, half, minus, plus, height, chordMinus, chordPlus } = pool;
+  const { z } = field;
+  const y = rowY(field.grid, j);
+  const { exponentMinus, exponentPlus } = run;
+  const isRestart = segment.wetting > 0;
+  for (let i = pool.first, k = j * field.grid.columns + i; i <= pool.last; i++, k++) {
+    if (across[i] > MERGED) continue;
+    const dy = y - centre[i];
+    const chord = mix(chordMinus[i], chordPlus[i], clamp((dy + minus[i]) / (minus[i] + plus[i]), 0, 1));
+    const edge = sharePower(Math.min(1, across[i]), dy < 0 ? exponentMinus[i] : exponentPlus[i]);
+    let metal = chord + height[i] * (1 - edge) + relief[i];
+    // a restart lies on the end of the old metal and does not eat into it
+    if (isRestart && travel[i] < pool.start + half[i]) metal = Math.max(metal, z[k]);
+    z[k] += (metal - z[k]) * fused[i];
   }
-  const fineBend = (run.weave ? FINE_BEND.weave : FINE_BEND.stringer) * noise.bendFine[k];
-  const fine = fineHeight * fineShare * valueAt(train.fine, placeInTrain(train, frozen + fineBend));
-  const inside2 = inside * inside;
-  const strength = clamp(0.85 + 0.75 * noise.strength[k], 0.2, 1.6) * (1 - inside2 * inside2 * inside2 * inside);
-  return (rippleHeight * ripple + fine) * strength - dish;
 }
 
 function mark({ field, pool, train, number }: Laying, lines: Lines, j: number): void {

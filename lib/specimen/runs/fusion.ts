@@ -7,12 +7,14 @@ import type { Pool } from "./pool";
 const ROLLED_EXPONENT = { from: 2.6, to: 5.2 };
 /** Where across the run (1 = toe) the metal begins to merge into what it lies on: later at a rolled edge. */
 const MERGES = { wetted: 0.9, rolled: 0.975 };
+/** Nearer to the middle than this all of the metal's height counts, whatever the edge. */
+export const MERGING = MERGES.wetted;
 /** Beyond this place across there is no metal of the run. */
 export const MERGED = 1.02;
 
 /** How much of the pool's own height counts at s across (1 = toe): all inside, less where it merges into the old surface. */
 export function toeFusion(s: number, exponent: number): number {
-  if (s < MERGES.wetted) return 1;
+  if (s < MERGING) return 1;
   const merges = mix(MERGES.wetted, MERGES.rolled, ease(ROLLED_EXPONENT.from, ROLLED_EXPONENT.to, exponent));
   return s < merges ? 1 : 1 - ease(merges, MERGED, s);
 }
@@ -21,7 +23,8 @@ export function toeFusion(s: number, exponent: number): number {
 export function frontFusion(pool: Pool, travel: number, far: number, planned: number): number {
   const along = (travel - pool.front) / pool.frontRadius;
   const roundness = Math.max(0.05, Math.sqrt(Math.max(0, 1 - along * along)));
-  const r = Math.hypot(along, (far * roundness) / planned);
+  const aside = (far * roundness) / planned;
+  const r = Math.sqrt(along * along + aside * aside);
   return 1 - ease(0.92, 1, r);
 }
 

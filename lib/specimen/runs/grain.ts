@@ -1,5 +1,5 @@
 import { ease } from "../../math";
-import { noiseField } from "../../surface";
+import { noiseField, noiseRows } from "../../surface";
 import type { FaceWork } from "../work";
 import { weldZone, zoneRows } from "./weld-zone";
 
@@ -11,15 +11,29 @@ export function addGrain(work: FaceWork): void {
   const { grid, z, bead } = work.strip;
   const zone = weldZone(work);
   const seed = work.random.child("grain").seed();
-  const lump = noiseField(grid, 3.4, 2.6, seed, 2, 0.5, zone);
-  const grain = noiseField(grid, 0.55, 0.42, seed + 1000, 2, 0.7, zone);
-  const pit = noiseField(grid, 0.9, 0.9, seed + 2000, 1, 0.5, zone);
+  const writeLump = noiseRows(grid, 3.4, 2.6, seed, 2, 0.5, zone);
+  const writeGrain = noiseRows(grid, 0.55, 0.42, seed + 1000, 2, 0.7, zone);
+  const writePit = noiseRows(grid, 0.9, 0.9, seed + 2000, 1, 0.5, zone);
+  const { columns } = grid;
+  const lump = new Float32Array(columns);
+  const grain = new Float32Array(columns);
+  const pit = new Float32Array(columns);
   const lumps = GRAIN.lumps[work.face];
   const rows = zoneRows(grid, zone);
-  for (let k = rows.first * grid.columns; k < rows.end * grid.columns; k++) {
-    if (bead[k] <= 0) continue;
-    z[k] += bead[k] * (lumps * lump[k] + GRAIN.grain * grain[k] - GRAIN.pits * ease(0.5, 0.75, pit[k]));
+  for (let j = rows.first; j < rows.end; j++) {
+    if (!hasMetal(bead, j * columns, columns)) continue;
+    writeLump(j, lump, 0);
+    writeGrain(j, grain, 0);
+    writePit(j, pit, 0);
+    for (let i = 0, k = j * columns; i < columns; i++, k++) {
+      z[k] += bead[k] * (lumps * lump[i] + GRAIN.grain * grain[i] - GRAIN.pits * ease(0.5, 0.75, pit[i]));
+    }
   }
   work.noise.patch = noiseField(grid, 11, 4, seed + 3000, 3, 0.5, zone);
   work.noise.patchFine = noiseField(grid, 3.4, 2.2, seed + 4000, 3, 0.6, zone);
+}
+
+function hasMetal(bead: Float32Array, from: number, count: number): boolean {
+  for (let k = from; k < from + count; k++) if (bead[k] > 0) return true;
+  return false;
 }

@@ -38,7 +38,7 @@ export function toeSharpness(work: FaceWork): { minus: Float32Array; plus: Float
 /** Half width of the box mean that makes the fillet of a blended toe, and how far it reaches; mm. */
 const FILLET = { box: 0.4, reach: 1.3, most: 0.92 };
 /** Edges rounder than the first are blended in full, more rolled than the second not at all. */
-const BLENDED_EXPONENT = { full: 3, none: 3.4 };
+const BLENDED_EXPONENT = { full: 2.9, none: 4.6 };
 
 /** Where the metal wetted well, the toe runs out into the plate in a small fillet. */
 export function blendToes(work: FaceWork): void {
