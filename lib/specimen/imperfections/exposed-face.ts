@@ -44,6 +44,15 @@ const ROUNDED = 0.7;
 /** Rounding of the corner: depth and width, mm, from sharp to worn. */
 const WEAR = { depth: [0, 0.08], width: [0.1, 0.3] } as const;
 const NICK = 0.06;
+/** How round the arc has melted the face's shoulder, mm, from hardly touched to washed. */
+const SHOULDER = [0.03, 0.42] as const;
+
+/** How far the face has fallen `inside` mm from its corner at x, mm across: at first gently where the arc touched it. */
+function fallen({ preparation: { seed } }: ExposedFace, x: number, inside: number): number {
+  const washed = mix(...SHOULDER, clamp(0.45 + 0.8 * fractal1(x / 5.2, seed + 23, 2), 0, 1));
+  const from = Math.max(0, inside) + 0.12;
+  return (roundedFall(inside) * from) / (from + washed);
+}
 
 /**
  * Shapes what lies between the corner of a prepared face and the border of the weld: the face at its true depth with the
@@ -76,13 +85,13 @@ export function cutExposedFace(work: FaceWork, face: ExposedFace): ExposedTrace 
     if (inside <= 0) {
       const worn = clamp(0.5 + 0.9 * fractal1(x / 4.3, seed + 17, 2), 0, 1);
       const wear = mix(...WEAR.depth, worn) * Math.exp(inside / mix(...WEAR.width, worn));
-      strip.z[k] -= (wear + face.slope * roundedFall(inside)) * bare;
+      strip.z[k] -= (wear + face.slope * fallen(face, x, inside)) * bare;
       if (bare > 0) trace.push({ k, x, inside, toBead, share: bare, gap: 0 });
       return;
     }
     if (toBead > 0) {
       const nick = NICK * ease(0.2, 0.6, gradient1(x / 1.6, seed + 14)) * Math.exp(-((inside / 0.22) ** 2));
-      const down = Math.min(face.floor, roundedFall(inside) * face.slope);
+      const down = Math.min(face.floor, fallen(face, x, inside) * face.slope);
       const relief = preparedRelief(preparation, x, inside) * ease(0, 0.2, inside);
       const target = strip.parent[k] - down - nick + relief;
       // near its corner the face is cut to its true depth; further down the foot of the bead and the layer below stay
@@ -115,6 +124,6 @@ export function paintExposedFace(work: FaceWork, face: ExposedFace, trace: Expos
     if (inside > 0 && share > 0)
       paintPrepared(work.strip, k, face.preparation, { x, down, toBead }, 0.92 * share * ease(0, 0.12, inside));
     if (share > 0) paintCorner(work.strip, k, face.preparation, x, inside, share);
-    if (gap > 0) mixMaterial(work.strip, k, TONES.gap, 0.8, 0, 0.7 * ease(0.35, 0.9, gap));
+    if (gap > 0) mixMaterial(work.strip, k, TONES.shade, 0.7, 0.1, 0.55 * ease(0.35, 0.95, gap));
   }
 }

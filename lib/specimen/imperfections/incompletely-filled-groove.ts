@@ -19,7 +19,7 @@ const dishOf = (request: FeatureRequest): number => Math.min(DISH.most, DISH.sha
 /** A weave's pool evens out what its toes stand on over so much to both sides, mm. */
 const WEAVE_BRIDGES = 2.6;
 /** What crevice and worn corner add to a shallow fusion line, mm. */
-const CREVICE = 0.14;
+const CREVICE = 0.05;
 
 /** One edge of the groove that stays open, mm. */
 interface OpenSide {
@@ -78,7 +78,7 @@ const openSide = (
 function shapeStringers(random: RandomStream, request: FeatureRequest, isOneSided: boolean): Shaping {
   const near = drawOpenSide(random.child("near"), request, request.side, 1);
   const far = drawOpenSide(random.child("far"), request, -request.side as Side, random.uniform(0.7, 1));
-  const leads = { before: random.uniform(7, 18), after: random.uniform(7, 18) };
+  const leads = { before: random.uniform(14, 32), after: random.uniform(14, 32) };
   const from = request.x - 5;
   const to = request.x + request.length + 5;
   return {
@@ -88,7 +88,11 @@ function shapeStringers(random: RandomStream, request: FeatureRequest, isOneSide
     wander: 0,
     followed: 0,
     less: CREVICE * ease(1.3, 0.6, request.severity),
-    unevenness: { least: 0.5, mean: 0.85, swing: 0.35 },
+    unevenness: {
+      least: mix(0.72, 0.5, ease(0.5, 1, request.severity)),
+      mean: 0.85,
+      swing: mix(0.18, 0.35, ease(0.5, 1, request.severity)),
+    },
   };
 }
 
@@ -177,15 +181,16 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
     const ragged = edge.side < 0 ? run.raggedMinus : run.raggedPlus;
     const corner = cornerAlong(work, edge.seed);
     const down = depthAlong(edge, shaping);
-    forColumns(work.strip.grid, from - 28, to + 28, (i, x) => {
+    forColumns(work.strip.grid, from - 35, to + 35, (i, x) => {
       const waver = 1.2 * gradient1(x / 4.3, edge.seed + 60);
-      const lead = ease(from - leads.before, from + 4, x + waver) * ease(to + leads.after, to - 4, x + waver);
+      const lead = ease(from - leads.before, from + 3, x + waver) * ease(to + leads.after, to - 3, x + waver);
       const toe = (run.centre[i] + edge.side * run.halfWidth[i]) * edge.side;
-      const close =
-        corner(x) + 0.35 + 0.25 * gradient1(x / 3.3, edge.seed + 62) + wander * gradient1(x / 9, edge.seed + 63);
-      moveToe(run, edge.side, i, edge.side * Math.min(toe, close), 0.9 * lead);
+      const over = 0.35 + 0.25 * gradient1(x / 3.3, edge.seed + 62) + wander * gradient1(x / 9, edge.seed + 63);
       const share = edge.envelope(x);
-      moveToe(run, edge.side, i, edge.side * (corner(x) - down(x) / work.plan.wallSlope), share);
+      // the toe leaves its edge early and slowly: a shallow groove would else be open over half of its length only
+      const covered = over * ease(0.6, 0, share);
+      const target = corner(x) + covered - (share * down(x)) / work.plan.wallSlope;
+      moveToe(run, edge.side, i, edge.side * Math.min(toe, target), lead);
       ragged[i] *= 1 + 0.3 * share;
     });
   }
@@ -222,7 +227,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
       range,
       preparation: edge.preparation,
       corner: cornerAlong(work, edge.seed),
-      shown: (x) => ease(0, 0.25, edge.envelope(x)),
+      shown: (x) => ease(0, 0.2, edge.envelope(x)),
       slope: work.plan.wallSlope,
       floor: Number.POSITIVE_INFINITY,
       crevice: 0.1,

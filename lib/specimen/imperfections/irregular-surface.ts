@@ -30,12 +30,12 @@ function drawLumps(random: RandomStream, from: number, to: number): Lump[] {
   const lumps: Lump[] = [];
   let level = 0;
   for (let x = from; x < to; ) {
-    const length = clamp(random.logNormal(3.4, 0.5), 1.4, 9);
+    const length = clamp(random.logNormal(4.6, 0.45), 2.2, 11);
     level = 0.45 * level + random.normal(0, 0.24);
     lumps.push({
       from: x,
       to: x + length,
-      height: clamp(random.logNormal(0.55, 0.5) * (length / 3.4) ** 0.5, 0.1, 1.2),
+      height: clamp(random.logNormal(0.55, 0.5) * (length / 4.6) ** 0.6, 0.1, 1.2),
       crest: random.uniform(0.35, 0.7),
       level,
     });
@@ -62,7 +62,7 @@ export const buildIrregularSurface: FeatureBuilder = (request, random) => {
   const from = request.x - 3;
   const to = request.x + request.length + 3;
   const seed = random.seed();
-  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [3, 5], [6, 10]), 1, seed);
+  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [5, 8], [8, 14]), 1, seed);
   const lumpsOf = (run: number, direction: 1 | -1) => {
     const ends = direction > 0 ? [from, to] : [-to, -from];
     return drawLumps(random.child(`run/${run}`), ends[0] - TRAIL, ends[1] + TRAIL);
@@ -81,14 +81,14 @@ export const buildIrregularSurface: FeatureBuilder = (request, random) => {
       const along = plan.runs[run - 1].direction * strip.travel[k];
       const share = envelope(along + 2.5 * gradient2(x / 5, y / 4, seed + 20));
       if (share <= 0) return;
-      const bent = strip.travel[k] + 0.75 * gradient2(x / 4.6, y / 3.1, seed + 21);
-      const coarse = tables[run - 1](bent) * clamp(0.8 + 0.8 * gradient2(x / 7, y / 3.4, seed + 22), 0.1, 1.5);
-      const heap = 0.45 * gradient2(x / 5.2, y / 4.4, seed + 23);
+      const bent = strip.travel[k] + 0.7 * gradient2(x / 6.2, y / 5, seed + 21);
+      const coarse = tables[run - 1](bent) * clamp(0.8 + 0.7 * gradient2(x / 8, y / 5.5, seed + 22), 0.1, 1.5);
+      const heap = 0.4 * gradient2(x / 7.5, y / 6.4, seed + 23);
       const covered = borders[run - 1];
       const held =
-        (1 - ease(0.72, 1, Math.abs(strip.across[k]))) *
+        (1 - ease(0.5, 1, Math.abs(strip.across[k]))) *
         (covered ? ease(0, 1.3, alongColumns(work, covered, x) - y) : 1);
-      strip.z[k] += 1.12 * request.severity * share * held * (coarse + heap - 0.2);
+      strip.z[k] += 1.5 * request.severity * share * held * (coarse + heap - 0.2);
     });
   }
 
@@ -133,7 +133,7 @@ function tableOf(lumps: readonly Lump[]): (travel: number) => number {
 }
 
 /** Half length over which the creases between lumps are rounded, in steps of the table: metal that was liquid has no edges. */
-const CREASE = 8;
+const CREASE = 15;
 
 const evenedTable = (raw: Float32Array): Float32Array =>
   raw.map((_, n) => {

@@ -34,7 +34,7 @@ export interface MissedEdge {
 /** Draws an unfused edge for a request; `setBack` = largest distance of the fusion line from the corner, mm. */
 export function drawMissedEdge(random: RandomStream, request: FeatureRequest, setBack: number): MissedEdge {
   const ends = drawEnds(random, request.length, [4, 7], [7, 13]);
-  const range = { from: request.x - 0.2 * ends.first, to: request.x + request.length + 0.2 * ends.last };
+  const range = { from: request.x - 0.5 * ends.first, to: request.x + request.length + 0.5 * ends.last };
   const seed = random.seed();
   const bridges = Array.from({ length: bridgeCount(random, request.length) }, () => ({
     x: request.x + request.length * random.uniform(0.22, 0.82),
@@ -45,11 +45,11 @@ export function drawMissedEdge(random: RandomStream, request: FeatureRequest, se
   return {
     side: request.side,
     range,
-    envelope: unevenEnvelope(range.from, range.to, ends, 0.9, seed + 3),
+    envelope: unevenEnvelope(range.from, range.to, ends, 0.6, seed + 3),
     setBack,
     wander: random.uniform(4, 8),
     bridges,
-    leads: { before: random.uniform(7, 20), after: random.uniform(7, 20) },
+    leads: { before: random.uniform(14, 34), after: random.uniform(14, 34) },
     preparation: drawPreparation(random),
     seed,
   };
@@ -67,6 +67,9 @@ function bridged(edge: MissedEdge, x: number): number {
   return Math.min(1, sum);
 }
 
+/** How far a toe that only just covers its edge reaches over the corner at x, mm. */
+const coverAt = (seed: number, x: number): number => 0.34 + 0.22 * gradient1(x / 3.7, seed + 35);
+
 /** Set-back of the fusion line from the corner at x, mm; below 0 where the bead washed over the corner. */
 export function setBackAlong(edge: MissedEdge): (x: number) => number {
   const uneven = (x: number) =>
@@ -75,7 +78,9 @@ export function setBackAlong(edge: MissedEdge): (x: number) => number {
   const most = largestAlong(edge.range.from, edge.range.to, uneven);
   const sharp = (x: number) => {
     const washed = -0.22 + 0.12 * gradient1(x / 1.7, edge.seed + 31);
-    return mix((edge.setBack * uneven(x)) / most, washed, bridged(edge, x));
+    // at its ends the bead leaves the edge as slowly as it had reached it
+    const covered = coverAt(edge.seed, x) * ease(0.75, 0, edge.envelope(x));
+    return mix((edge.setBack * uneven(x)) / most - covered, washed, bridged(edge, x));
   };
   return evenedOut(sharp, 0.7);
 }
@@ -87,8 +92,10 @@ export function setBackAlong(edge: MissedEdge): (x: number) => number {
 export function cornerAlong(work: FaceWork, seed: number): (x: number) => number {
   const { groove } = work.plan;
   return (x) => {
-    const melted = clamp(gradient1(x / 4.6, seed + 13) + 0.35 * gradient1(x / 1.9, seed + 14), 0, 1) ** 1.4;
-    return groove + 0.05 + 0.06 * gradient1(x / 11, seed + 2) + 0.03 * gradient1(x / 2.2, seed + 12) + 0.3 * melted;
+    const melted = clamp(0.1 + gradient1(x / 4.6, seed + 13) + 0.35 * gradient1(x / 1.9, seed + 14), 0, 1) ** 1.4;
+    const wandering =
+      0.14 * gradient1(x / 13, seed + 2) + 0.06 * gradient1(x / 2.6, seed + 12) + 0.03 * gradient1(x / 0.9, seed + 15);
+    return groove + 0.08 + wandering + 0.42 * melted;
   };
 }
 
@@ -100,17 +107,15 @@ export function planMissedEdge(work: FaceWork, edge: MissedEdge, exponent: numbe
   const ragged = side < 0 ? run.raggedMinus : run.raggedPlus;
   const corner = cornerAlong(work, seed);
   const setBack = setBackAlong(edge);
-  forColumns(work.strip.grid, range.from - 16, range.to + 16, (i, x) => {
+  forColumns(work.strip.grid, range.from - 38, range.to + 38, (i, x) => {
     const waver = 1.2 * gradient1(x / 4.1, seed + 33);
     const near =
       ease(range.from - leads.before, range.from + 1, x + waver) *
       ease(range.to + leads.after, range.to - 1, x + waver);
     const toe = (run.centre[i] + side * run.halfWidth[i]) * side;
-    const close = corner(x) + 0.3 + 0.25 * gradient1(x / 3.3, seed + 35);
-    moveToe(run, side, i, side * Math.min(toe, close), 0.92 * near);
+    moveToe(run, side, i, side * Math.min(toe, corner(x) - setBack(x)), near);
     const share = edge.envelope(x);
     if (share < 0.005) return;
-    moveToe(run, side, i, side * (corner(x) - setBack(x)), ease(0, 0.35, share));
     ragged[i] *= 1 + 0.4 * share;
     exponents[i] = mix(exponents[i], exponent + 1.5 * gradient1(x / 4.5, seed + 6), share);
   });

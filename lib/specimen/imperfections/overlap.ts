@@ -1,6 +1,6 @@
 import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient1 } from "../../surface";
+import { forEachPixel, fractal1, gradient1 } from "../../surface";
 import { mixMaterial } from "../field";
 import { measureOverlap } from "../measure";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
@@ -15,10 +15,15 @@ const THRESHOLD = 0.5;
 const BRIDGE = 2;
 /** Beyond this the edge is a rolled lip instead of a wetted toe. */
 const ROLLED_EXPONENT = 6.5;
+/** A bead flatter than this has no metal to roll out, mm. */
+const LEAST_CROWN = 0.85;
 /** The section changes over this length before and after the rolled metal, mm. */
 const EASED = 3;
-const CREASE_DEPTH = 0.12;
-const CREASE_HALF = 0.14;
+/** Crease under the lip, mm: how deep, and half its width from tight to gaping. */
+const CREASE_DEPTH = 0.1;
+const CREASE_HALF = [0.1, 0.2] as const;
+/** Reach of a lip that hardly overhangs and of one that does, mm. */
+const OVERHANGS = { from: 0.5, to: 2.4 };
 /** Length behind the edge over which the lip's skin is smooth and oxidised, mm. */
 const LIP = 1.1;
 
@@ -33,11 +38,11 @@ interface Tongue {
 function drawTongues(random: RandomStream, from: number, to: number): Tongue[] {
   const tongues: Tongue[] = [];
   for (let x = from - 1; x < to; ) {
-    const spacing = clamp(random.logNormal(4.2, 0.4), 2, 9);
+    const spacing = clamp(random.logNormal(5.4, 0.45), 2.4, 12);
     tongues.push({
       x: x + spacing / 2,
-      half: spacing * random.uniform(0.75, 1.15),
-      reach: random.uniform(0.5, 1),
+      half: spacing * random.uniform(0.85, 1.4),
+      reach: random.uniform(0.45, 1),
     });
     x += spacing;
   }
@@ -47,7 +52,7 @@ function drawTongues(random: RandomStream, from: number, to: number): Tongue[] {
 const tongueAt = (tongues: readonly Tongue[], x: number): number =>
   tongues.reduce((most, t) => {
     const along = (x - t.x) / t.half;
-    return Math.abs(along) >= 1 ? most : Math.max(most, t.reach * (1 - along * along) ** 0.6);
+    return Math.abs(along) >= 1 ? most : Math.max(most, t.reach * (1 - along * along));
   }, 0.3);
 
 /**
@@ -56,17 +61,18 @@ const tongueAt = (tongues: readonly Tongue[], x: number): number =>
  */
 export const buildOverlap: FeatureBuilder = (request, random) => {
   const { side } = request;
-  const from = request.x - 2.5;
-  const to = request.x + request.length + 2.5;
+  const ends = drawEnds(random, request.length, [4, 7], [7, 13]);
+  const from = request.x - 0.45 * ends.first - 1.2;
+  const to = request.x + request.length + 0.45 * ends.last + 1.2;
   const tongues = drawTongues(random, from, to);
   const seed = random.seed();
-  const envelope = unevenEnvelope(from, to, drawEnds(random, request.length, [3, 5], [5, 9]), 0.6, seed);
+  const envelope = unevenEnvelope(from, to, ends, 0.9, seed);
   const uneven = (x: number) => envelope(x) * tongueAt(tongues, x) * (1 + 0.1 * gradient1(x / 1.6, seed + 2));
-  const most = largestAlong(from, to, uneven);
   const largest = Math.min(request.severity, 0.9 + 0.13 * request.length);
-  const reachAt = (x: number) => (largest * uneven(x)) / most;
-  const rolled = evenedOut((x) => ease(0.1, 1.1, reachAt(x)), EASED);
-  const shifted = evenedOut(reachAt, 0.7);
+  const even = evenedOut(uneven, 1);
+  const most = largestAlong(from, to, even);
+  const shifted = (x: number) => (largest * even(x)) / most;
+  const rolled = evenedOut((x) => ease(0.1, 1.2, shifted(x)), EASED);
   const creases: { k: number; share: number }[] = [];
   const lips: { k: number; share: number }[] = [];
 
@@ -81,7 +87,7 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
         const edge = run.centre[i] + side * run.halfWidth[i];
         moveToe(run, side, i, edge + side * shifted(x), 1);
         exponent[i] = mix(exponent[i], ROLLED_EXPONENT, share);
-        run.height[i] *= 1 + 0.12 * share;
+        run.height[i] = mix(run.height[i], Math.max(1.12 * run.height[i], LEAST_CROWN), share);
         ragged[i] *= 1 + 0.4 * share;
       });
     },
@@ -94,9 +100,12 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
         const out = (y - alongColumns(work, border, x)) * side;
         if (share < 0.05 || !(out > -LIP && out < 1.2)) return;
         strip.clean[k] = Math.max(strip.clean[k], 0.8 * share);
-        // tight, but not drawn with a pen: here and there the lip did wet the plate
-        const tight = clamp(0.75 + 0.7 * gradient1(x / 2.7, seed + 5), 0.1, 1);
-        const crease = share * tight * Math.max(0, 1 - Math.abs(out - 0.05) / CREASE_HALF);
+        // it comes and goes: here and there the lip did wet the plate
+        const overhangs = ease(OVERHANGS.from, OVERHANGS.to, shifted(x));
+        const tight = clamp(0.1 + 0.7 * overhangs + 1.1 * fractal1(x / 3.6, seed + 5, 2), 0, 1);
+        const half = mix(...CREASE_HALF, clamp(0.3 + 0.9 * gradient1(x / 1.9, seed + 7), 0, 1));
+        const at = 0.02 + 0.05 * gradient1(x / 1.3, seed + 8);
+        const crease = share * tight * Math.max(0, 1 - Math.abs(out - at) / half);
         strip.z[k] -= CREASE_DEPTH * crease;
         if (crease > 0) creases.push({ k, share: crease });
         if (out < 0) lips.push({ k, share: share * ease(-LIP, -0.35, out) });
@@ -105,12 +114,12 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
     paint(work) {
       const { strip, noise } = work;
       for (const { k, share } of lips) {
-        const skin = share * clamp(0.55 + 0.5 * noise.patchFine[k], 0.1, 0.8);
+        const skin = share * clamp(0.3 + 0.6 * noise.patchFine[k], 0, 0.6);
         mixMaterial(strip, k, TONES.skin, 0.5, 0.5, skin);
       }
       for (const { k, share } of creases) {
-        mixMaterial(strip, k, TONES.gap, 0.8, 0, 0.85 * ease(0.2, 0.8, share));
-        strip.brush[k] *= 1 - share;
+        mixMaterial(strip, k, TONES.shade, 0.7, 0.1, 0.5 * ease(0.25, 0.95, share));
+        strip.brush[k] *= 1 - 0.7 * share;
       }
     },
     measure(work) {

@@ -81,10 +81,12 @@ export function paintPrepared(
     1,
   );
   const deep = ease(0.1, 1.5, down);
-  const colour = between(between(clean, stain, mottle), TONES.oxide, 0.25 * deep);
-  mixMaterial(field, k, colour, 0.46 + 0.14 * mottle, 0.5 - 0.2 * deep, share);
-  const slag = ease(0.1, 0.45, gradient2(x / 1.5, down / 0.7, seed + 8) + 0.6 * Math.exp(-toBead / 0.22) - 0.6);
-  mixMaterial(field, k, TONES.slag, 0.4, 0, 0.85 * slag * share);
+  // where the disc or the arc left it bare it is steel like the plate beside it
+  const bare = between(clean, TONES.meltedMetal, 0.45 * (1 - mottle));
+  const colour = between(between(bare, stain, 0.75 * mottle), TONES.oxide, 0.12 * deep);
+  mixMaterial(field, k, colour, 0.46 + 0.14 * mottle, 0.55 - 0.2 * deep, share);
+  const slag = ease(0.1, 0.45, gradient2(x / 1.5, down / 0.7, seed + 8) + 0.5 * Math.exp(-toBead / 0.22) - 0.6);
+  mixMaterial(field, k, TONES.slag, 0.4, 0, 0.7 * slag * share);
   if (face.manner === "scaled") {
     const rust = ease(0.3, 0.7, gradient2(x / 2.1, down / 1.3, seed + 9));
     mixMaterial(field, k, TONES.rust, 0.85, 0, 0.4 * rust * share);

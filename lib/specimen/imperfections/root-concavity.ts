@@ -6,7 +6,7 @@ import { forColumns } from "../runs/edit";
 import type { FaceWork, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
 import { scaled, TONES } from "./tones";
-import { drawEnds, largestAlong, unevenEnvelope } from "./uneven-ends";
+import { largestAlong, unevenEnvelope } from "./uneven-ends";
 
 const THRESHOLD = 0.15;
 const BRIDGE = 2;
@@ -14,8 +14,10 @@ const BRIDGE = 2;
 const SOUNDED = 0.8;
 /** Both edges of the gap are fused at least this far, mm. */
 const FUSED_BEYOND = 0.45;
-/** How far its colour goes towards clean metal. */
-const BRIGHTER = 0.48;
+/** Convexity of a usual bead, mm: until it is gone nothing is hollow. */
+const CONVEX = 0.8;
+/** How far its colour goes towards clean metal, from a shallow one to a deep one. */
+const BRIGHTER = { least: 0.12, most: 0.42, from: 0.4, to: 1.2 } as const;
 
 /**
  * Root concavity: a smooth trough in the root bead, a shade brighter than the bead and with faint ripples, both edges fused. `severity` = largest depth below the
@@ -23,12 +25,16 @@ const BRIGHTER = 0.48;
  * width from toe to toe, threshold 0.15 mm.
  */
 export const buildRootConcavity: FeatureBuilder = (request, random) => {
-  const ends = drawEnds(random, request.length, [6, 8], [7, 11]);
-  // until the bead's normal convexity is gone nothing is hollow: the ends lie outside what was asked
-  const from = request.x - 0.75 * ends.first;
-  const to = request.x + request.length + 0.75 * ends.last;
+  const a = random.uniform(8, 13);
+  const b = random.uniform(11, 18);
+  const ends = random.chance(0.5) ? { first: a, last: b } : { first: b, last: a };
+  // the part of the ends that only loses the bead's normal convexity lies outside what was asked
+  const before = 0.15 + (0.75 * (CONVEX + THRESHOLD)) / (CONVEX + request.severity);
+  const from = request.x - before * ends.first;
+  const to = request.x + request.length + before * ends.last;
+  const brighter = mix(BRIGHTER.least, BRIGHTER.most, ease(BRIGHTER.from, BRIGHTER.to, request.severity));
   const seed = random.seed();
-  const envelope = unevenEnvelope(from, to, ends, 0.4, seed + 10);
+  const envelope = unevenEnvelope(from, to, ends, 0.9, seed + 10);
   const uneven = (x: number) =>
     clamp(0.9 + 0.25 * gradient1(x / 8, seed) + 0.035 * gradient1(x / 3, seed + 1), 0.2, 1.2);
   const most = largestAlong(from, to, (x) => envelope(x) * uneven(x));
@@ -47,8 +53,8 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
       if (share < 0.02) return;
       const off = Math.abs(y - run.centre[i]) / run.halfWidth[i];
       const bright = share * ease(0.95, 0.55, off) * clamp(0.75 + 0.5 * patch, 0.3, 1);
-      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.8), 0.46 + 0.08 * patch, 0.75, BRIGHTER * bright);
-      mixMaterial(strip, k, TONES.straw, 0.45, 0.7, 0.1 * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));
+      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.8), 0.46 + 0.08 * patch, 0.75, brighter * bright);
+      mixMaterial(strip, k, TONES.straw, 0.45, 0.7, 0.2 * brighter * share * ease(0.55, 0.85, off) * ease(1, 0.9, off));
     });
   }
 
@@ -65,7 +71,7 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
         run.halfWidth[i] = mix(run.halfWidth[i], Math.max(narrow, least), share);
         run.exponentMinus[i] = mix(run.exponentMinus[i], 1.9, share);
         run.exponentPlus[i] = mix(run.exponentPlus[i], 1.9, share);
-        run.ripple[i] *= 1 + 1.1 * share; // a hollow run ripples less by itself
+        run.ripple[i] *= 1 + 1.6 * share; // a hollow run ripples less by itself
         run.raggedMinus[i] *= 1 - 0.5 * share;
         run.raggedPlus[i] *= 1 - 0.5 * share;
       });

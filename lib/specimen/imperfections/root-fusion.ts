@@ -30,7 +30,7 @@ const drawSpots = (random: RandomStream, { x, length }: FeatureRequest) =>
 export const buildRootFusion: FeatureBuilder = (request, random) => {
   const depth = request.severity;
   const slope = random.uniform(1.15, 1.9);
-  const drawn = drawMissedEdge(random, request, 0.7 * depth * random.uniform(0.9, 1.2));
+  const drawn = drawMissedEdge(random, request, (0.05 + 0.7 * depth) * random.uniform(0.9, 1.2));
   const edge = { ...drawn, bridges: [...drawn.bridges, ...drawSpots(random.child("spots"), request)] };
   const { range, seed } = edge;
   /** The arc melted the root edge away here and there: to be seen, but not fused. */
@@ -62,7 +62,7 @@ export const buildRootFusion: FeatureBuilder = (request, random) => {
         range,
         preparation: edge.preparation,
         corner: (x) => corner(x) + melted(x),
-        shown: (x) => ease(0, 0.2, setBack(x)),
+        shown: (x) => ease(-0.1, 0.2, setBack(x)),
         slope,
         floor: 0.9 * depth,
         crevice: 0.12 * depth,

@@ -9,6 +9,8 @@ import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./mis
 /** A worn corner alone is shallower, mm. */
 const THRESHOLD = 0.2;
 const BRIDGE = 4;
+/** The washed shoulder of the face takes so much from the depth. */
+const DEEPENED = 1.1;
 /** Sounded from this far inside the corner of the bevel to this far outside it, mm. */
 const WINDOW = { inside: 1.6, outside: 0.1 };
 
@@ -18,7 +20,7 @@ const WINDOW = { inside: 1.6, outside: 0.1 };
  * 0.1 mm outside it, threshold 0.2 mm, fused bridges up to 4 mm.
  */
 export const buildSidewallFusion: FeatureBuilder = (request, random) => {
-  const depth = request.severity;
+  const depth = DEEPENED * request.severity;
   const edge = drawMissedEdge(random, request, 0.75 * depth * random.uniform(0.9, 1.2));
   const { range } = edge;
   let face: ExposedFace | null = null;
@@ -52,11 +54,11 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
         range,
         preparation: edge.preparation,
         corner: cornerAlong(work, edge.seed),
-        shown: (x) => ease(0, 0.3, setBack(x)),
+        shown: (x) => ease(-0.1, 0.2, setBack(x)),
         slope: work.plan.wallSlope,
         floor: 0.92 * depth,
-        crevice: 0.16 * depth,
-        gaping: 0.3,
+        crevice: 0.14 * depth,
+        gaping: 0.12,
         beyondCentre: 0,
       };
       trace = cutExposedFace(work, face);

@@ -103,7 +103,7 @@ function bitten(bites: readonly Bite[], x: number): { reach: number; depth: numb
 /** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
 function undercutDepth(shape: UndercutShape): (x: number) => number {
   const uneven = (x: number) => {
-    const wander = clamp(0.72 + 0.4 * fractal1(x / 5.3, shape.seed, 2), 0.25, 1.15);
+    const wander = clamp(0.68 + 0.5 * fractal1(x / 5.3, shape.seed, 2), 0.2, 1.2);
     const beat = 0.6 + 0.4 * bitten(shape.bites, x).depth;
     return shape.envelope(x) * wander * beat * (1 + 0.07 * gradient1(x / 1.1, shape.seed + 4));
   };
@@ -113,6 +113,9 @@ function undercutDepth(shape: UndercutShape): (x: number) => number {
 
 /** The toe draws back over this length before a groove begins, mm. */
 const TOE_EASED = 3;
+
+/** A shallow groove is a narrow one: share of the drawn width that a groove of this depth has. */
+const widthOf = (depth: number): number => mix(0.5, 1, ease(0.2, 0.85, depth));
 
 /** Pulls the toe in over the undercut and makes it more ragged. */
 function planUndercut(work: FaceWork, shape: UndercutShape): void {
@@ -125,7 +128,7 @@ function planUndercut(work: FaceWork, shape: UndercutShape): void {
     const share = pulled(x);
     ragged[i] *= 1 + 0.5 * share;
     const edge = run.centre[i] + side * run.halfWidth[i];
-    moveToe(run, side, i, edge - side * 0.3 * shape.width, share);
+    moveToe(run, side, i, edge - side * 0.3 * shape.width * widthOf(shape.depth), share);
   });
 }
 
@@ -158,7 +161,7 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     if (depth < 0.012) return;
     const relative = clamp(depth / shape.depth, 0, 1);
     const reach = (1 - 0.4 * section.washed) * bitten(shape.bites, x).reach;
-    const wide = shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach;
+    const wide = widthOf(shape.depth) * (shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach);
     const bottom = section.bottomAt * wide + 0.06 * gradient1(x / 2.2, seed + 12);
     const share =
       out >= bottom
@@ -168,8 +171,8 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     strip.z[k] -= depth * share * rough;
     strip.z[k] += (1 - section.washed) * burr(depth, out / wide, x, seed);
     if (share <= 0.02) return;
-    strip.clean[k] = Math.max(strip.clean[k], 0.75 * share);
-    trace.push({ k, x, y, share, outer: out >= bottom, strength: ease(0.05, 0.4, depth) });
+    strip.clean[k] = Math.max(strip.clean[k], 0.75 * share * ease(0.15, 0.6, depth));
+    trace.push({ k, x, y, share, outer: out >= bottom, strength: ease(0.12, 0.85, depth) });
   });
   return trace;
 }
