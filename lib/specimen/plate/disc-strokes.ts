@@ -56,7 +56,8 @@ export const GROUND = {
   size: 9,
 } as const;
 
-const TABLE = 8192;
+/** Longer than the discs reach from any offset: 256 mm. */
+const TABLE = 4096;
 /** mm between entries: half a pixel of the strip, so that nothing finer than the pixels can flicker. */
 const TABLE_STEP = 0.0625;
 const TABLES = 3;
