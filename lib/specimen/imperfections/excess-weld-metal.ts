@@ -10,7 +10,7 @@ import { drawEnds, largestAlong, unevenEnvelope } from "./uneven-ends";
 const THRESHOLD = 3;
 const BRIDGE = 4;
 /** Share of the excess that each run brings: later runs lie on what the earlier ones built up. */
-const SHARES: readonly (readonly number[])[] = [[1], [0.6, 0.55], [0.6, 0.42, 0.42]];
+const SHARES: readonly (readonly number[])[] = [[1], [0.6, 0.55], [0.72, 0.54, 0.54], [0.64, 0.46, 0.46]];
 
 /** Height of the crown that the runs as planned would give at a column, mm. */
 function plannedCrown(work: FaceWork, i: number): number {
@@ -23,7 +23,7 @@ function plannedCrown(work: FaceWork, i: number): number {
  * length where it exceeds 3 mm.
  */
 export const buildExcessWeldMetal: FeatureBuilder = (request, random) => {
-  const ends = drawEnds(random, request.length, [8, 11], [11, 16]);
+  const ends = drawEnds(random, request.length, [8, 12], [12, 18]);
   const from = request.x - 0.7 * ends.first;
   const to = request.x + request.length + 0.7 * ends.last;
   const seed = random.seed();
@@ -35,7 +35,7 @@ export const buildExcessWeldMetal: FeatureBuilder = (request, random) => {
     id: request.id,
     plan(work) {
       const { runs } = work.plan;
-      const shares = SHARES[runs.length - 1] ?? SHARES[2];
+      const shares = SHARES[runs.length - 1] ?? SHARES[3];
       forColumns(work.strip.grid, from, to, (i, x) => {
         const share = uneven(x) / most;
         const excess = Math.max(0, request.severity - plannedCrown(work, i)) * share;

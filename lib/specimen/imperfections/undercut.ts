@@ -100,6 +100,9 @@ function bitten(bites: readonly Bite[], x: number): { reach: number; depth: numb
   return { reach, depth };
 }
 
+/** A bottom narrower than a pixel loses this part of its depth. */
+const SHARPENED = 1.07;
+
 /** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
 function undercutDepth(shape: UndercutShape): (x: number) => number {
   const uneven = (x: number) => {
@@ -108,7 +111,7 @@ function undercutDepth(shape: UndercutShape): (x: number) => number {
     return shape.envelope(x) * wander * beat * (1 + 0.07 * gradient1(x / 1.1, shape.seed + 4));
   };
   const most = largestAlong(shape.range.from, shape.range.to, uneven);
-  return (x) => (most > 0 ? (shape.depth * uneven(x)) / most : 0);
+  return (x) => (most > 0 ? (SHARPENED * shape.depth * uneven(x)) / most : 0);
 }
 
 /** The toe draws back over this length before a groove begins, mm. */
