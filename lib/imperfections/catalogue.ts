@@ -109,7 +109,7 @@ export const CATALOGUE = {
     faces: ["cap", "root"],
     extent: "point",
     size: "diameter",
-    recordedFrom: 0.5,
+    recordedFrom: 0.4,
     recordedLength: 0,
     weight: 1,
     looks: "A single round or oval hole in the weld metal, often near a start.",

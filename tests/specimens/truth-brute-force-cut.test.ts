@@ -17,8 +17,8 @@ const WIDER_TOLERANCE: Readonly<Record<string, number>> = {
   "light-grinding": 1.2,
   // whether a dimple at the ragged border is a cell hangs on 0.02 mm of its depth
   "root-porosity": 1,
-  // a tip that covers a quarter of a pixel differs from a ripple's crease only over several pixels
-  "longitudinal-crack": 0.75,
+  // a hairline tip that covers a quarter of a pixel differs from a ripple's crease only over several pixels
+  "longitudinal-crack": 1,
 };
 
 interface Opinion {
@@ -186,8 +186,8 @@ const crack: Second = (surface, item, asked) => {
     const light = p.light / median(round.map((q) => q.light));
     const rough = p.rough - median(round.map((q) => q.rough));
     const drop = median(round.map((q) => q.z)) - p.z;
-    if (light < 0.72 && rough > 16 && drop > 0.015) sure.add(p);
-    return light < 0.9 && rough > 2 && drop > 0.004;
+    if (light < 0.8 && rough > 10 && drop > 0.008) sure.add(p);
+    return light < 0.93 && rough > 2 && drop > 0.003;
   });
   const threads = groups(faint, 1.5 * PIXEL).filter((group) => group.filter((p) => sure.has(p)).length >= 2);
   const opinion = extent(groups(threads.flat(), 6)[0]);

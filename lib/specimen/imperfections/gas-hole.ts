@@ -53,7 +53,7 @@ const SAUCER_FROM = 0.32;
 /** Radii between which a hole turns from a dull speck into a cavity with walls, a lip and a shine of its own, mm. */
 const CAVITY = { from: 0.3, fully: 0.85 };
 /** Gas from slag leaves some of it behind: share of the holes that hold slag or thick oxide, small ones oftener. */
-const FILLED = { small: 0.5, large: 0.24 };
+const FILLED = { small: 0.5, large: 0.18 };
 
 type Shape = "open" | "skin" | "slag" | "pinhole";
 
@@ -73,7 +73,8 @@ function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
   if (shape === "pinhole") return 0.2 + radius * mix(0.25, 0.45, slender);
   if (kind < 0.2 && shape === "open" && radius > SAUCER_FROM) return 0.14 + radius * mix(0.2, 0.36, slender);
   const sunk = kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender);
-  return Math.min(DEEPEST, 0.14 + radius * sunk * mix(0.62, 1, ease(CAVITY.from, CAVITY.fully, radius)));
+  const cavity = ease(CAVITY.from, CAVITY.fully, radius);
+  return Math.min(DEEPEST, mix(0.14, 0.1, cavity) + radius * sunk * mix(0.62, 1, cavity));
 }
 
 /** Draws one hole whose visible mouth is about `diameter` mm. */
@@ -98,10 +99,10 @@ export function drawGasHole(
     turn: wish.turn ?? random.uniform(0, Math.PI),
     lean: random.uniform(0.15, 0.62),
     leanTo: random.uniform(0, 6.28),
-    lip: random.uniform(0.01, 0.075) * cavity,
+    lip: random.uniform(0.01, 0.085) * cavity,
     lipAt: random.uniform(0, 6.28),
     skin,
-    slag: shape === "slag" ? random.uniform(0.55, 0.85) : null,
+    slag: shape === "slag" ? random.uniform(0.55, 0.8) + 0.17 * cavity : null,
     pinhole:
       shape === "pinhole"
         ? {

@@ -74,7 +74,7 @@ function drawCells(
       : isStray
         ? random.uniform(-0.5, 0.5)
         : swarm.along + random.normal(0, swarm.spreadAlong);
-    const size = isEnd ? random.uniform(0.24, 0.32) : random.logNormal(0.24, 0.55) * (cells.length < 5 ? 1.8 : 1);
+    const size = isEnd ? random.uniform(0.28, 0.36) : random.logNormal(0.24, 0.55) * (cells.length < 5 ? 1.8 : 1);
     const radius = clamp(size, 0.12, largest / 2) * (isStray ? 0.75 : 1);
     const x = middle + share * length;
     if (x - radius < x0 || x + radius > x0 + length) continue;

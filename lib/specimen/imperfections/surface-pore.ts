@@ -1,20 +1,29 @@
-import { mix } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredHole } from "./measured-hole";
 import { runIndex, visibleRun } from "./visible-run";
 
-/** Share of a run's half width over which pores come up, and for every third over which: out to the toe or the valley. */
-const SPREAD = 0.7;
+/**
+ * Share of a run's half width over which pores come up, a large one nearer to the middle, and for every third fine one over
+ * which: out to the toe or the valley.
+ */
+const SPREAD = { fine: 0.7, large: 0.55 };
+const FINE = { to: 0.6, gone: 1 };
+/** Its rim, out to so many diameters, lies on its run. */
+const RIM = 1.9;
 const AT_THE_SIDE: readonly [number, number] = [0.66, 0.86];
 
 function drawPlace(work: FaceWork, request: FeatureRequest, random: RandomStream): number {
   const { low, high } = visibleRun(work, runIndex(work, request), request.x);
-  const off = random.chance(1 / 3)
-    ? random.pick([-1, 1]) * random.uniform(...AT_THE_SIDE)
-    : random.uniform(-SPREAD, SPREAD);
-  return mix(low, high, 0.5 + 0.5 * off);
+  const large = ease(FINE.to, FINE.gone, request.severity);
+  const spread = mix(SPREAD.fine, SPREAD.large, large);
+  const within = random.uniform(-spread, spread);
+  const isAtSide = random.chance((1 - large) / 3);
+  const off = isAtSide ? random.pick([-1, 1]) * random.uniform(...AT_THE_SIDE) : within;
+  const free = Math.max(0.1, 1 - (RIM * request.severity) / (high - low));
+  return mix(low, high, 0.5 + 0.5 * clamp(off, -free, free));
 }
 
 function buildPore(request: FeatureRequest, random: RandomStream, harmless: boolean): Feature {
