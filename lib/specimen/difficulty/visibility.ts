@@ -53,7 +53,7 @@ export const VISIBILITY: Readonly<Record<ImperfectionType, Visibility>> = {
   "angular-misalignment": { measure: "length", threshold: 150, bands: [100, 350], contrast: -0.6 },
   "incorrect-weld-toe": { measure: "length", threshold: 30, bands: [30, 52], contrast: -0.8 },
   "irregular-width": { measure: "length", threshold: 22, bands: [26, 42], contrast: -0.5 },
-  "irregular-surface": { measure: "length", threshold: 16, bands: [24, 42], contrast: -0.3 },
+  "irregular-surface": { measure: "length", threshold: 14, bands: [18, 36], contrast: -0.3 },
   "tack-imperfection": { measure: "length", threshold: 4, bands: [7, 12], contrast: 0 },
   "stray-arc": { measure: "length", threshold: 3, bands: [6, 10], contrast: 0.7 },
   spatter: { measure: "length", threshold: 8, bands: [16, 26], contrast: 0.6 },

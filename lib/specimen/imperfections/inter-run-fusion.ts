@@ -39,9 +39,9 @@ interface Touched {
  * Truth: `measureValley` with threshold 0.22 mm, fused bridges up to 3 mm.
  */
 export const buildInterRunFusion: FeatureBuilder = (request, random) => {
-  const ends = drawEnds(random, request.length, [1.5, 3], [3, 6]);
-  const from = request.x - 0.35 * ends.first;
-  const to = request.x + request.length + 0.35 * ends.last;
+  const ends = drawEnds(random, request.length, [2.5, 5], [5, 9]);
+  const from = request.x - 0.45 * ends.first;
+  const to = request.x + request.length + 0.45 * ends.last;
   const seed = random.seed();
   const envelope = unevenEnvelope(from, to, ends, 0.7, seed);
   const rolled = evenedOut(unevenEnvelope(from - 2, to + 2, ends, 0.8, seed + 40), 1.5);
@@ -50,6 +50,8 @@ export const buildInterRunFusion: FeatureBuilder = (request, random) => {
   const most = largestAlong(from, to, uneven);
   const depthAt = (x: number) => (request.severity * uneven(x)) / most;
   const trace: Touched[] = [];
+  /** A shallow crease is hardly more than the valley between two sound runs: 0 shallow .. 1 gaping. */
+  const gaping = ease(0.35, 1.1, request.severity);
 
   /** Where the crease runs: it leaves the bead's border a little, straighter than the scallops. */
   const creaseAt = (x: number) => 0.05 + 0.08 * gradient1(x / 2.1, seed + 6);
@@ -83,7 +85,7 @@ export const buildInterRunFusion: FeatureBuilder = (request, random) => {
       if (depth < 0.01) return;
       const open = depthAt(x) / request.severity;
       strip.clean[k] = Math.max(strip.clean[k], 0.8 * ease(0, 0.2, open));
-      const half = halfWidthAt(x) * (0.7 + 0.5 * open);
+      const half = halfWidthAt(x) * (0.7 + 0.5 * open) * mix(0.8, 1.1, gaping);
       const away = (out - creaseAt(x)) / half;
       // the earlier run's side falls in slowly, the rolled edge overhangs as far as a height field can
       const share = away > 0 ? Math.max(0, 1 - away / 1.9) ** 1.5 : Math.max(0, 1 + away) ** 1.1;
@@ -121,13 +123,20 @@ export const buildInterRunFusion: FeatureBuilder = (request, random) => {
         mixMaterial(strip, k, TONES.skin, 0.46, 0.6, skin);
         if (share <= 0) continue;
         const wall = ease(0.1, 0.55, share) * ease(0.05, 0.35, open);
-        mixMaterial(strip, k, TONES.oxide, 0.5, 0.4, 0.55 * wall);
-        const gapes = clamp(0.35 + 0.9 * fractal1(x / 2.6, seed + 12, 2), 0, 1);
-        mixMaterial(strip, k, TONES.gap, 0.8, 0, 0.8 * ease(0.62, 0.95, share) * gapes * ease(0.15, 0.5, open));
+        mixMaterial(strip, k, TONES.oxide, 0.5, 0.4, mix(0.12, 0.45, gaping) * wall);
+        const gapes = clamp(mix(0, 0.3, gaping) + 1.1 * fractal1(x / 3.4, seed + 12, 2), 0, 1);
+        mixMaterial(
+          strip,
+          k,
+          TONES.shade,
+          0.7,
+          0.1,
+          mix(0.35, 0.75, gaping) * ease(0.62, 0.95, share) * gapes * ease(0.15, 0.5, open),
+        );
         const speck =
           ease(0.15, 0.45, gradient2(x / 1.1, y / 0.5, seed + 13) + 0.4 * gradient1(x / 3.1, seed + 14)) * wall;
         const glass = between(TONES.slag, TONES.slagGreen, clamp(0.5 + gradient1(x / 0.7, seed + 15), 0, 1));
-        mixMaterial(strip, k, glass, 0.22, 0, 0.85 * speck);
+        mixMaterial(strip, k, glass, 0.26, 0, mix(0.25, 0.75, gaping) * speck);
         strip.brush[k] *= 1 - wall;
       }
     },

@@ -23,8 +23,8 @@ const edgeOf = (run: number): MeltedEdge => ({
  * run. Truth: `measureValley` with threshold 0.22 mm and gaps up to 2 mm.
  */
 export const buildInterRunUndercut: FeatureBuilder = (request, random): Feature => {
-  const ends = drawEnds(random, request.length, [2, 3.5], [4, 8]);
-  const range = { from: request.x - 0.3 * ends.first, to: request.x + request.length + 0.3 * ends.last };
+  const ends = drawEnds(random, request.length, [3, 5], [6, 10]);
+  const range = { from: request.x - 0.38 * ends.first, to: request.x + request.length + 0.38 * ends.last };
   const drawn: Omit<UndercutShape, "edge"> = {
     range,
     depth: request.severity,

@@ -55,7 +55,7 @@ function lumpsAt(lumps: readonly Lump[], travel: number): number {
 
 /**
  * Irregular surface: a lumpy stretch without rhythm over the whole width, with coarse, uneven ripples, humps and valleys
- * that follow the ripples' bend. `severity` = height of the lumps, mm (1 to 1.8). Truth: `measureUnevenness`, longest
+ * that follow the ripples' bend. `severity` = height of the lumps, mm (0.9 to 1.3). Truth: `measureUnevenness`, longest
  * stretch more uneven than 0.7 mm.
  */
 export const buildIrregularSurface: FeatureBuilder = (request, random) => {

@@ -44,12 +44,14 @@ export interface GrooveSection {
   readonly bottomAt: number;
   /** 0 sharp rim and bottom .. 1 washed round. */
   readonly washed: number;
+  /** A narrow bottom loses some of its depth between pixels and ripples: it is cut deeper by this factor. */
+  readonly deepened: number;
 }
 
 /** In the plate the rim stays sharp; in an earlier run, still hot, it is washed round. */
 export const SECTIONS = {
-  plate: { bottomAt: 0.17, washed: 0 },
-  run: { bottomAt: 0.33, washed: 0.75 },
+  plate: { bottomAt: 0.17, washed: 0, deepened: 1.07 },
+  run: { bottomAt: 0.33, washed: 0.75, deepened: 1.26 },
 } as const satisfies Record<string, GrooveSection>;
 
 /** An undercut before it is cut: a chain of bites along an edge of weld metal. */
@@ -100,9 +102,6 @@ function bitten(bites: readonly Bite[], x: number): { reach: number; depth: numb
   return { reach, depth };
 }
 
-/** A bottom narrower than a pixel loses this part of its depth. */
-const SHARPENED = 1.07;
-
 /** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
 function undercutDepth(shape: UndercutShape): (x: number) => number {
   const uneven = (x: number) => {
@@ -111,7 +110,7 @@ function undercutDepth(shape: UndercutShape): (x: number) => number {
     return shape.envelope(x) * wander * beat * (1 + 0.07 * gradient1(x / 1.1, shape.seed + 4));
   };
   const most = largestAlong(shape.range.from, shape.range.to, uneven);
-  return (x) => (most > 0 ? (SHARPENED * shape.depth * uneven(x)) / most : 0);
+  return (x) => (most > 0 ? (shape.section.deepened * shape.depth * uneven(x)) / most : 0);
 }
 
 /** The toe draws back over this length before a groove begins, mm. */

@@ -19,7 +19,7 @@ export const SHAPED_ROWS: readonly FeatureRow[] = [
   }),
   row("cap", "irregular-width", "weld", "mlml", 0.7, 1, [20, 60], [3, 5], 6, { positions: { PF: 1.5, PE: 1.5 } }),
   row("root", "irregular-width", "weld", "mlml", 0.3, 1, [20, 60], [2.3, 3.5], 6, { positions: { PF: 1.3, PE: 1.3 } }),
-  row("cap", "irregular-surface", "weld", "mlml", 1, 1, [18, 60], [0.95, 1.6], 8, { positions: { PF: 1.5, PE: 2 } }),
+  row("cap", "irregular-surface", "weld", "mlml", 1, 1, [18, 60], [0.9, 1.3], 8, { positions: { PF: 1.5, PE: 2 } }),
   row("cap", "incorrect-weld-toe", "toe", "mmml", 1, 1, [20, 80], [1.25, 1.7], 14, {
     positions: { PC: 1.5 },
     // in the horizontal position the metal hangs over the lower toe
