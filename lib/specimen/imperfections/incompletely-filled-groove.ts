@@ -229,7 +229,7 @@ export const buildIncompletelyFilledGroove: FeatureBuilder = (request, random) =
       corner: cornerAlong(work, edge.seed),
       shown: (x) => ease(0, 0.2, edge.envelope(x)),
       slope: work.plan.wallSlope,
-      floor: Number.POSITIVE_INFINITY,
+      floor: 1.02 * depth,
       crevice: 0.1,
       gaping: 0.05,
       beyondCentre: 0,
