@@ -48,7 +48,7 @@ function drawArms(work: FaceWork, request: FeatureRequest, random: RandomStream)
 
 /**
  * Three to six cracks that run out from one point of a run at `x` (or `y`), away from craters; `severity` = mm from tip
- * to tip (4 to 12). Truth: a point in the middle of the visible opening; width = the larger of its extents; no size.
+ * to tip (2.4 to 11). Truth: a point in the middle of the visible opening; width = the larger of its extents; no size.
  */
 export const buildRadiatingCracks: FeatureBuilder = (request, random) =>
   crackFeature(request.id, "radiating-cracks", random, (work) => drawArms(work, request, random.child("arms")));
