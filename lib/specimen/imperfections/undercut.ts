@@ -51,7 +51,7 @@ export interface GrooveSection {
 /** In the plate the rim stays sharp; in an earlier run, still hot, it is washed round. */
 export const SECTIONS = {
   plate: { bottomAt: 0.17, washed: 0, deepened: 1.07 },
-  run: { bottomAt: 0.33, washed: 0.75, deepened: 1.26 },
+  run: { bottomAt: 0.33, washed: 0.75, deepened: 1.18 },
 } as const satisfies Record<string, GrooveSection>;
 
 /** An undercut before it is cut: a chain of bites along an edge of weld metal. */
@@ -116,8 +116,9 @@ function undercutDepth(shape: UndercutShape): (x: number) => number {
 /** The toe draws back over this length before a groove begins, mm. */
 const TOE_EASED = 3;
 
-/** A shallow groove is a narrow one: share of the drawn width that a groove of this depth has. */
-const widthOf = (depth: number): number => mix(0.5, 1, ease(0.2, 0.85, depth));
+/** A shallow groove in the plate is a narrow one: share of the drawn width that it has. */
+const narrowed = ({ depth, section }: UndercutShape): number =>
+  mix(1, mix(0.5, 1, ease(0.2, 0.85, depth)), 1 - section.washed);
 
 /** Pulls the toe in over the undercut and makes it more ragged. */
 function planUndercut(work: FaceWork, shape: UndercutShape): void {
@@ -130,7 +131,7 @@ function planUndercut(work: FaceWork, shape: UndercutShape): void {
     const share = pulled(x);
     ragged[i] *= 1 + 0.5 * share;
     const edge = run.centre[i] + side * run.halfWidth[i];
-    moveToe(run, side, i, edge - side * 0.3 * shape.width * widthOf(shape.depth), share);
+    moveToe(run, side, i, edge - side * 0.3 * shape.width * narrowed(shape), share);
   });
 }
 
@@ -163,7 +164,7 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     if (depth < 0.012) return;
     const relative = clamp(depth / shape.depth, 0, 1);
     const reach = (1 - 0.4 * section.washed) * bitten(shape.bites, x).reach;
-    const wide = widthOf(shape.depth) * (shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach);
+    const wide = narrowed(shape) * (shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach);
     const bottom = section.bottomAt * wide + 0.06 * gradient1(x / 2.2, seed + 12);
     const share =
       out >= bottom
