@@ -42,12 +42,12 @@ function drawIslands(
     return {
       x,
       y: (low + high) / 2 + ((high - low) / 2) * clamp(lane + random.normal(0, 0.16), -0.85, 0.85),
-      radius: isLarge ? clamp(random.logNormal(0.7 * coarse, 0.35), 0.35, 1.5) : random.uniform(0.15, 0.35),
-      stretch: random.uniform(1, 2),
+      radius: isLarge ? clamp(random.logNormal(0.55 * coarse, 0.5), 0.25, 1.4) : random.uniform(0.14, 0.35),
+      stretch: 1 + 1.4 * random.uniform(0, 1) ** 2,
       turn: random.uniform(0, 3.14),
-      thick: random.uniform(0.03, 0.06),
-      clear: random.uniform(0.1, 0.8),
-      chipped: random.uniform(0, 0.5),
+      thick: random.uniform(0.018, 0.045),
+      clear: random.uniform(0.1, 0.9),
+      chipped: random.chance(0.3) ? random.uniform(0.2, 0.5) : 0,
       seed: random.seed(),
     };
   });
@@ -57,7 +57,9 @@ function drawIslands(
 function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, footprint: Footprint): void {
   const field = work.strip;
   const { x: cx, y: cy, radius, stretch, seed } = island;
-  const reach = 2.2 * radius * Math.sqrt(stretch) + 0.4;
+  const reach = 1.9 * radius * Math.sqrt(stretch) + 0.6;
+  // a border softer than a pixel, so that it does not come out as steps
+  const soft = Math.max(0.16, 1.3 / (field.grid.perMm * radius));
   const box = { x0: cx - reach, x1: cx + reach, y0: cy - reach, y1: cy + reach };
   const crease = grainOf(field, box, 0.6);
   const c = Math.cos(island.turn);
@@ -69,11 +71,11 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
     // the melt ran into the creases first
     const high = crease(k);
     const wander =
-      0.34 * gradient2(x / (0.75 * radius), y / (0.75 * radius), seed) + 0.14 * gradient2(x / 0.35, y / 0.35, seed + 1);
-    const d = Math.hypot(along, across) / radius + wander + 0.14 * clamp(high, -1.2, 1.5);
+      0.22 * gradient2(x / (1.3 * radius), y / (1.3 * radius), seed) + 0.08 * gradient2(x / 0.55, y / 0.55, seed + 1);
+    const d = Math.hypot(along, across) / radius + wander + 0.07 * clamp(high, -1.2, 1.5);
     const chip = gradient2(x / (0.8 * radius) + 9, y / (0.8 * radius), seed + 2) - 0.75 + 1.1 * island.chipped;
-    const cover = ease(1, 0.86, d) * ease(0.12, 0, chip);
-    const bed = ease(1.25, 0.95, d);
+    const cover = ease(1 + soft, 1 - soft, d) * ease(0.3, 0, chip);
+    const bed = ease(1.45, 0.85, d);
     if (bed <= 0) return;
     mixMaterial(
       field,
@@ -81,7 +83,7 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
       TONES.glassBrown,
       0.5,
       0.4,
-      0.4 * bed * clamp(0.6 + gradient2(x / 0.5, y / 0.5, seed + 3), 0, 1),
+      0.26 * bed * clamp(0.6 + gradient2(x / 0.5, y / 0.5, seed + 3), 0, 1),
     );
     if (cover <= 0) return;
     const dome = Math.sqrt(Math.max(0, 1 - Math.min(1, d) ** 2));
@@ -89,12 +91,13 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
     const rise = Math.max(before, cover * island.thick * (0.35 + 0.65 * dome));
     field.z[k] += rise - before - (before > 0 ? 0 : 0.012 * cover * clamp(high, -1.5, 1.5));
     raised.set(k, rise);
-    const thin = clamp(island.clear * (1.25 - dome) + 0.35 * gradient2(x / 0.6, y / 0.6, seed + 4), 0, 1);
+    const thin = clamp(island.clear * (1.3 - 0.8 * dome) + 0.16 * gradient2(x / 0.9, y / 0.9, seed + 4), 0.22, 1);
     const colour =
       thin < 0.5
         ? between(TONES.glassDark, TONES.glassBrown, 2 * thin)
         : between(TONES.glassBrown, TONES.glassAmber, 2 * thin - 1);
-    mixMaterial(field, k, colour, 0.19, 0, 0.9 * cover);
+    // thin glass lets the metal show through
+    mixMaterial(field, k, colour, 0.16, 0, cover * (0.84 - 0.4 * island.clear * (1 - 0.5 * dome)));
     field.brush[k] *= 1 - cover;
     leaveTrace(footprint, field, x, y, cover);
   });

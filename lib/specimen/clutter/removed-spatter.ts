@@ -37,12 +37,12 @@ function drawSpots(
   return Array.from({ length: count }, () => {
     const x = from + length * clamp(0.5 + random.normal(0, 0.24), 0, 1);
     const out = 0.9 + Math.abs(random.normal(0, 4.5));
-    const radius = clamp(random.logNormal(0.42 * coarse, 0.42), 0.2, 1.05);
+    const radius = clamp(random.logNormal(0.4 * coarse, 0.55), 0.18, 1.05);
     return {
       x,
       y: toeAt(work, side, x, 1) + side * (out + radius),
       radius,
-      stretch: random.uniform(1, 1.4),
+      stretch: random.uniform(1, 1.7),
       turn: chisel + random.normal(0, 0.2),
       bare: random.chance(0.6) ? random.uniform(0.65, 1) : random.uniform(0, 0.35),
       scrape: random.chance(0.4) ? random.uniform(1, 3.5) * radius : 0,
@@ -52,7 +52,7 @@ function drawSpots(
 }
 
 /** What is left stands or lies no more than this off the plate, mm. */
-const LEFT = 0.014;
+const LEFT = 0.022;
 
 function leaveSpot(work: FaceWork, spot: Spot, footprint: Footprint): void {
   const { radius, seed, bare } = spot;
@@ -65,20 +65,20 @@ function leaveSpot(work: FaceWork, spot: Spot, footprint: Footprint): void {
       const along = (x - spot.x) * c + (y - spot.y) * s;
       const across = -(x - spot.x) * s + (y - spot.y) * c;
       const lobes =
-        0.13 * gradient2(x / (1.1 * radius), y / (1.1 * radius), seed) + 0.07 * gradient2(x / 0.3, y / 0.3, seed + 1);
+        0.3 * gradient2(x / (1.2 * radius), y / (1.2 * radius), seed) + 0.1 * gradient2(x / 0.3, y / 0.3, seed + 1);
       const d = Math.hypot(along / spot.stretch, across) / radius + lobes;
-      const halo = ease(2.5, 1, d) ** 2 * clamp(0.6 + 0.6 * gradient2(x / 1.2, y / 1.2, seed + 2), 0, 1);
-      mixColour(field, k, TONES.scorch, 0.6 * halo);
-      mixColour(field, k, TONES.scorchBlue, 0.16 * halo * ease(1.2, 1.8, d));
+      const halo = ease(2.5, 0.7, d) ** 2 * clamp(0.4 + 0.9 * gradient2(x / 1.2, y / 1.2, seed + 2), 0, 1);
+      mixColour(field, k, TONES.scorch, 0.34 * halo);
+      mixColour(field, k, TONES.scorchBlue, 0.1 * halo * ease(1.2, 1.8, d));
       const tail = spot.scrape > 0 ? scrapeAt(spot, along, across) : 0;
-      const core = ease(1.06, 0.84, d);
+      const core = ease(1.2, 0.7, d);
       if (core <= 0 && tail <= 0) return;
       // torn metal shows lines along the blow; a thin skin of the globule sticks in places
       const lines = 0.5 + 0.5 * value1(across / 0.14, seed + 3);
       const skin = ease(0.1, 0.5, 0.8 * gradient2(x / (1.3 * radius), y / (1.3 * radius), seed + 4) + 0.55 - bare);
       const bright = clamp(Math.max(core * (1 - skin), 0.75 * tail) * (0.75 + 0.3 * lines), 0, 1);
-      mixMaterial(field, k, TONES.scorch, 0.62, 0.15, 0.85 * core * skin);
-      mixMaterial(field, k, scaled(TONES.bareSteel, 0.78 + 0.3 * lines), 0.38, 0.75, 0.85 * bright);
+      mixMaterial(field, k, TONES.scorch, 0.62, 0.2, 0.6 * core * skin);
+      mixMaterial(field, k, scaled(TONES.bareSteel, 0.78 + 0.3 * lines), 0.4, 0.72, 0.6 * bright);
       field.z[k] += LEFT * (core * (skin - 0.45 + 0.3 * (lines - 0.5)) - 0.4 * tail);
       field.brush[k] *= 1 - Math.max(core, tail);
       leaveTrace(footprint, field, x, y, Math.max(core, tail));

@@ -20,6 +20,8 @@ interface Furrow {
   /** Gap between touches where a chain skipped, 0 for one steady edge. */
   readonly beat: number;
   readonly phase: number;
+  /** How bright it still is: an old one has the colour of the plate, only its relief is seen. */
+  readonly fresh: number;
   readonly seed: number;
 }
 
@@ -56,18 +58,18 @@ function cut(work: FaceWork, furrow: Furrow, footprint: Footprint): void {
           field,
           k,
           [TONES.bareSteel[0] * grain, TONES.bareSteel[1] * grain, TONES.bareSteel[2] * grain],
-          0.3,
-          0.85,
-          0.85 * shine,
+          0.34,
+          0.8,
+          furrow.fresh * shine,
         );
-        field.brush[k] *= 1 - shine;
+        field.brush[k] *= 1 - 0.7 * shine;
         leaveTrace(footprint, field, x, y, shine);
       }
       const lip =
         Math.exp(-(((burr * outward - 1.35) / 0.4) ** 2)) *
         pressed *
         clamp(0.5 + gradient1(along / 1.7, seed + 4), 0, 1);
-      field.z[k] += 0.35 * depth * lip;
+      field.z[k] += 0.55 * depth * lip;
     };
   });
 }
@@ -81,6 +83,7 @@ function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number
   const count = isChain ? 3 + random.integer(3) : random.chance(0.25) ? 2 : 1;
   const beat = isChain ? random.uniform(5.5, 9.5) : 0;
   const slip = random.uniform(0.1, 0.5);
+  const fresh = random.chance(0.4) ? random.uniform(0.35, 0.6) : random.uniform(0.08, 0.3);
   return Array.from({ length: count }, (_, n) => {
     const beside = isChain ? (n - count / 2) * random.uniform(0.8, 1.9) : n * random.uniform(0.5, 1.3);
     const spread = beside + random.normal(0, 0.2);
@@ -99,6 +102,7 @@ function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number
       burr: random.pick([-1, 1] as const),
       beat,
       phase: n * slip + random.uniform(0, 0.2),
+      fresh,
       seed: random.seed(),
     };
   });

@@ -57,7 +57,7 @@ function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
 }
 
 /**
- * A toe with a tight dark line, fused and without depth, over `length` mm; `severity` 0.6 to 1.2 how dark. It tempts to
+ * A toe with a tight dark line, fused and without depth, over `length` mm; `severity` 0.35 to 1.2 how dark. It tempts to
  * call undercut or overlap.
  */
 export const tightToe: FeatureBuilder = (request, random): Feature => {
@@ -69,7 +69,7 @@ export const tightToe: FeatureBuilder = (request, random): Feature => {
     from,
     to,
     side: request.side,
-    dark: clamp(request.severity, 0.6, 1.2),
+    dark: clamp(request.severity, 0.35, 1.2),
     envelope: unevenEnvelope(from, to, ends, 0.8, draw.seed()),
     seed: draw.seed(),
   };

@@ -15,7 +15,7 @@ export function groundHollow(request: FeatureRequest, random: RandomStream, dept
   const draw = random.child("scoops");
   const width = draw.uniform(WIDTH.least, WIDTH.most);
   const length = Math.max(request.length, width);
-  const mark: GrindingMark = drawScoops(draw, length, width, depth);
+  const mark: GrindingMark = drawScoops(draw, length, width, depth, harmless);
   const x = request.x + length / 2;
   let box: Region | null = null;
   let trace: ReturnType<typeof cutScoops> | null = null;

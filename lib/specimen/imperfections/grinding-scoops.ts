@@ -107,9 +107,19 @@ export interface GrindingMark {
   readonly seed: number;
 }
 
-/** Touches of one tool that overlap: grinding disc, its edge, flap disc or rotary burr; the first is the deepest. */
-export function drawScoops(random: RandomStream, length: number, width: number, depth: number): GrindingMark {
-  const tool = TOOLS[random.pick(["disc", "disc", "edge", "flap", "burr"] as const)];
+/**
+ * Touches of one tool that overlap: grinding disc, its edge, flap disc or rotary burr; the first is the deepest. Polish is
+ * of the flap disc always, without chatter or burr.
+ */
+export function drawScoops(
+  random: RandomStream,
+  length: number,
+  width: number,
+  depth: number,
+  isPolish = false,
+): GrindingMark {
+  const drawn = random.pick(["disc", "disc", "edge", "flap", "burr"] as const);
+  const tool = TOOLS[isPolish ? "flap" : drawn];
   const heading = random.uniform(-0.24, 0.24);
   const count = 1 + tool.others[0] + random.integer(tool.others[1] - tool.others[0] + 1);
   const lightly = random.uniform(0.2, 0.5);
@@ -162,22 +172,22 @@ function cutScoop(
       0.6 * gradient1(line / (0.5 * tool.coarse), seed + 1) +
       0.5 * gradient1(line / tool.coarse, seed + 2) +
       0.5 * wander;
-    const reach = 1 + 0.2 * gradient1(line / 0.9, seed + 6) + 0.16 * Math.sign(u) * gradient1(line / 1.9, seed + 7);
+    const reach =
+      1 + 0.1 * gradient1(line / 0.9, seed + 6) + 0.1 * clamp(3 * u, -1, 1) * gradient1(line / 2.4, seed + 7);
     const outward = Math.abs(u) / reach;
     const sideways = Math.abs(v);
-    const share = ease(1.05, 0.6, outward + 0.1 * wander) * ease(1.06, 0.74, sideways + 0.08 * wander);
+    const share = ease(1.15, 0.35, outward + 0.12 * wander) * ease(1.12, 0.5, sideways + 0.08 * wander);
     if (share <= 0) return;
     const cup =
       Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 0.9;
     const wanted = plate(x, y) - scoop.depth * cup;
-    field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.3) + tool.scratch * scratch * share;
+    field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.6) + tool.scratch * scratch * share;
     if (tool.chatter > 0) field.z[k] += tool.chatter * gradient2(along / 0.8, across / 2.6, seed + 8) * share;
     if (v > 0)
       field.z[k] += tool.burr * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
     field.clean[k] = Math.max(field.clean[k], share);
     const old = trace.get(k);
-    if (!old || share >= 0.8 * old[0])
-      trace.set(k, [Math.max(share, old?.[0] ?? 0), scratch, scoop.turn - along / radius]);
+    if (!old || share >= old[0]) trace.set(k, [Math.max(share, old?.[0] ?? 0), scratch, scoop.turn - along / radius]);
   });
 }
 
@@ -202,12 +212,12 @@ export function paintScoops(field: Field, mark: GrindingMark, trace: ScoopTrace)
       scaled(TONES.cutMetal, light * mix(0.72, 1, mark.fresh)),
       rough,
       0.8,
-      0.9 * share * mark.fresh,
+      0.75 * share * mark.fresh,
     );
     const warm = ease(0.25, 0.7, gradient2(i / 60, j / 26, mark.seed + 9)) * ease(0.6, 1, share);
-    mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.16 * warm * mark.fresh);
+    mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.12 * warm * mark.fresh);
     const kept = field.brush[k];
-    field.brush[k] = share < 0.4 ? kept * (1 - 2 * share) : clamp((share - 0.4) / 0.6, 0, 1);
-    if (share >= 0.4) field.brushAngle[k] = angle;
+    field.brush[k] = share < 0.5 ? kept * (1 - 1.6 * share) : mix(0.2 * kept, 0.8, ease(0.5, 1, share));
+    if (share >= 0.5) field.brushAngle[k] = angle;
   }
 }

@@ -10,9 +10,9 @@ import { between, linear, scaled } from "./tones";
 import { drawEnds, type Envelope, unevenEnvelope } from "./uneven-ends";
 
 const SCALE = {
-  black: linear("#26262a"),
-  grey: linear("#55565b"),
-  brown: linear("#4a4039"),
+  black: linear("#343335"),
+  grey: linear("#5d5d5e"),
+  brown: linear("#544a42"),
 };
 
 /** Size of the plates into which the crust has cracked, mm. */
@@ -72,21 +72,22 @@ function growCrust(work: FaceWork, request: FeatureRequest, { there, severity, s
     const outside = y < 0 ? toe[0] - y : y - toe[1];
     if (outside > BEYOND_TOE) return;
     // the gas failed unevenly: tongues of sound metal reach in from the ends, single flecks lie beyond
-    const lost = there(x + 4.5 * gradient2(x / 8, y / 3.1, seed) + 1.3 * gradient2(x / 2.2, y / 1.3, seed + 8));
+    const shift = 6 * (hash01(strip.run[k], 7, seed + 9) - 0.5);
+    const lost = there(x + shift + 8 * gradient2(x / 16, y / 3.6, seed) + 0.7 * gradient2(x / 2.2, y / 1.3, seed + 8));
     if (lost <= 0) return;
     const patch = 0.6 * gradient2(x / 7, y / 3.4, seed + 1) + 0.36 * gradient2(x / 2.3, y / 1.5, seed + 2);
     const fine = gradient2(x / 0.9, y / 0.7, seed + 7);
     const thick = lost * (0.45 + 0.5 * severity) + 0.42 * patch + 0.09 * fine - 0.5 * Math.max(0, outside);
-    const film = ease(-0.02, 0.5, thick) * ease(0, 0.2, lost) * (outside > 0 ? 0.55 : 1);
+    const film = ease(-0.05, 0.62, thick) * ease(0, 0.5, lost) * (outside > 0 ? 0.45 : 1);
     if (film <= 0.01) return;
     const crust = ease(0.34, 0.74, thick) * strip.bead[k];
     const { crack, own } = crackedCrust(x, y, seed + 3);
     const lump = gradient2(x / 0.75, y / 0.65, seed + 4) + 0.6 * gradient2(x / 0.36, y / 0.34, seed + 5);
     const sprung = crust * ease(0.9, 0.94, own + 0.1 * fine);
     const kept = crust * (1 - sprung);
-    const grown = mix(0.03, 0.085, clamp(severity, 0, 1));
+    const grown = mix(0.04, 0.1, clamp(severity, 0, 1));
     strip.z[k] += kept * grown * (0.45 + 0.6 * own + 0.7 * Math.max(-0.6, lump) - 0.9 * ease(0.1, 0, crack));
-    strip.z[k] += 0.012 * film * lump * strip.bead[k];
+    strip.z[k] += 0.02 * film * (0.6 + lump) * strip.bead[k];
     crusted.push({ k, film: film * (1 - 0.6 * sprung), crust: kept, crack, own, lump, patch });
   });
   return crusted;
@@ -105,7 +106,7 @@ function paintCrust({ strip }: FaceWork, crusted: readonly Crusted[], seed: numb
       scaled(brown, 1 - 0.35 * crust * ease(0.09, 0, crack)),
       mix(0.8, 0.9, crust),
       0.04,
-      film * mix(thin, 0.97, crust),
+      film * film * mix(thin, 0.92, crust),
     );
     strip.rough[k] += (0.84 - strip.rough[k]) * film;
     strip.metal[k] *= 1 - 0.85 * film;
@@ -176,9 +177,9 @@ export function measuredScale(work: FaceWork, id: string, from: number, to: numb
  */
 export const scaledSurface: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("crust");
-  const ends = drawEnds(draw, request.length, [4, 9], [7, 18]);
+  const ends = drawEnds(draw, request.length, [6, 12], [10, 20]);
   const crust: Crust = {
-    there: unevenEnvelope(request.x, request.x + request.length, ends, 1.6, draw.seed()),
+    there: unevenEnvelope(request.x, request.x + request.length, ends, 0.5, draw.seed()),
     severity: request.severity > 0 ? request.severity : 0.7,
     seed: draw.seed(),
   };

@@ -164,18 +164,23 @@ function pitSlag(field: Field, touched: readonly Touched[], seed: number): void 
   for (const { k, share } of touched) if (share > 0.9 && hash01(k, 5, seed) < 0.012) field.z[k] -= 0.05;
 }
 
+/** Short bits up to this long are thin films in the tone of oxide, longer ones a crust, mm; thickness against the crust's. */
+const FILM = { upTo: 4, crustFrom: 15, thick: 0.4 };
+
 /** Glass is brown where it is thin, black where it is thick; its broken edges crumble to a pale powder. */
-function paintSlag(work: FaceWork, touched: readonly Touched[], seed: number): void {
+function paintSlag(work: FaceWork, touched: readonly Touched[], seed: number, body: number): void {
   const { strip, joint } = work;
   const { deep, thin, rough } = STYLES[joint.process];
   for (const { k, share, own, rim, full, stain } of touched) {
     if (stain > 0) {
-      mixMaterial(strip, k, TONES.brown, 0.6, 0.2, 0.6 * stain);
+      mixMaterial(strip, k, TONES.brown, 0.6, 0.2, mix(0.35, 0.6, body) * stain);
       continue;
     }
     const colour = between(deep, thin, clamp(0.9 - full + 0.5 * (own - 0.5), 0, 1));
-    mixMaterial(strip, k, colour, mix(rough[0], rough[1], own), 0, 0.97 * share);
-    const crumbled = 0.5 * rim * ease(0.55, 0.9, hash01(k >> 1, 9, seed));
+    const film = between(TONES.oxide, colour, mix(0.35, 1, body));
+    const gloss = mix(mix(0.5, 0.34, own), mix(rough[0], rough[1], own), body);
+    mixMaterial(strip, k, film, gloss, mix(0.12, 0, body), share * mix(0.74, 0.97, body) * (1 - 0.4 * rim * rim));
+    const crumbled = 0.3 * body * rim * ease(0.55, 0.9, hash01(k >> 1, 9, seed));
     mixMaterial(strip, k, TONES.slagPale, 0.7, 0, crumbled * share);
     strip.brush[k] *= 1 - share;
   }
@@ -190,16 +195,23 @@ export const slagResidue: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("shape");
   const seed = draw.seed();
   const thickness = draw.uniform(0, 1);
+  const body = ease(FILM.upTo, FILM.crustFrom, request.length);
   let touched: Touched[] = [];
   let line: Line = () => 0;
   return {
     id: request.id,
     cut(work) {
       line = middleLine(work, request);
-      touched = laySlag(work, line, request, seed, mix(...STYLES[work.joint.process].thick, thickness));
+      touched = laySlag(
+        work,
+        line,
+        request,
+        seed,
+        mix(...STYLES[work.joint.process].thick, thickness) * mix(FILM.thick, 1, body),
+      );
       pitSlag(work.strip, touched, seed + 20);
     },
-    paint: (work) => paintSlag(work, touched, seed),
+    paint: (work) => paintSlag(work, touched, seed, body),
     measure: (work) =>
       measuredSlag(work, request.id, {
         x0: request.x - 1,

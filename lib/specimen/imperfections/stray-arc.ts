@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
@@ -8,7 +8,7 @@ import { drawArc, type Spot, spotDistance, type Touch } from "./arc-spots";
 import { besideWeld } from "./beside-weld";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredDepression } from "./measured-mark";
-import { scaled, TONES } from "./tones";
+import { TONES } from "./tones";
 
 const RIM = 0.075;
 /** Globules stay this near to the centreline, so that they lie on the fine strip, mm. */
@@ -29,10 +29,10 @@ function meltSpot(field: Field, spot: Spot, seed: number): void {
     if (d >= 1.5) return;
     const uneven = clamp(0.7 + 0.9 * gradient2(x / 0.8, y / 0.8, seed + 2), 0, 1.4);
     const rim = uneven * Math.exp(-(((d - 1.08) / 0.18) ** 2));
-    field.z[k] += RIM * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.8;
+    field.z[k] += Math.min(RIM, 0.2 * spot.depth) * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.8;
     if (d < 1) {
-      const rings = Math.cos(d * 15 + 2 * gradient2(x / 1.1, y / 1.1, seed + 5));
-      field.z[k] += 0.018 * small * rings * (1 - d) + 0.02 * gradient2(x / 0.3, y / 0.3, seed + 3);
+      const rings = Math.cos(d * 11 + 4 * gradient2(x / 1.1, y / 1.1, seed + 5));
+      field.z[k] += 0.011 * small * rings * (1 - d) + 0.012 * small * gradient2(x / 0.3, y / 0.3, seed + 3);
     }
     field.clean[k] = 1;
   });
@@ -62,12 +62,12 @@ interface Halo {
   readonly driftY: number;
 }
 
-function drawHalo(random: RandomStream, touch: Touch): Halo {
-  const brief = touch === "pool" || touch === "pit" ? 1 : 0.6;
+function drawHalo(random: RandomStream, touch: Touch, depth: number): Halo {
+  const brief = touch === "pool" || touch === "pit" ? 1 : 0.8;
   return {
-    strength: brief * random.uniform(0.25, 1.1),
-    spread: random.uniform(0.6, 1.25),
-    soot: random.uniform(0.2, 1),
+    strength: brief * random.uniform(0.5, 1.1) * mix(0.85, 1.25, ease(0.15, 0.45, depth)),
+    spread: random.uniform(0.75, 1.35),
+    soot: random.uniform(0.15, 0.7),
     driftX: random.normal(0, 0.35),
     driftY: random.normal(0, 0.35),
   };
@@ -107,11 +107,11 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Hal
       TONES.soot,
       0.6,
       0.1,
-      0.6 * halo.soot * ease(1.5, 1.12, distance) * clamp(0.6 + fine, 0.1, 1),
+      0.6 * halo.soot * reach * ease(1.9, 0.9, distance) * ease(0.5, 1, distance) * clamp(0.6 + fine, 0.1, 1),
     );
     if (distance < 1.02) {
-      const bright = ease(1.02, 0.85, distance) * clamp(0.7 + 0.5 * patch + 0.5 * fine, 0.15, 1);
-      mixMaterial(field, k, scaled(TONES.meltedMetal, 1.1), 0.3, 0.75, 0.8 * bright);
+      const bright = ease(1.02, 0.7, distance) * clamp(0.6 + 0.5 * patch + 0.5 * fine, 0.1, 1);
+      mixMaterial(field, k, TONES.meltedMetal, 0.36, 0.7, 0.6 * reach * bright);
     }
     if (distance < 1.5) field.brush[k] *= 0.15;
   }
@@ -126,7 +126,7 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
   const length = Math.max(3, request.length);
   const depth = request.severity > 0 ? request.severity : 0.35;
   const drawn = drawArc(random.child("spots"), length, depth);
-  const halo = drawHalo(random.child("halo"), drawn.touch);
+  const halo = drawHalo(random.child("halo"), drawn.touch, depth);
   const middle = request.x + length / 2;
   let spots: readonly Spot[] = [];
   const holes: { hole: GasHole; trace: HoleTrace }[] = [];
@@ -139,9 +139,10 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       for (const spot of spots) meltSpot(work.strip, spot, drawn.seed);
       const blowholes = random.child("blowholes");
       const gassy = spots.filter((spot) => spot.radius > 0.5);
-      const count = gassy.length > 0 ? blowholes.integer(4) : 0;
+      // two alike side by side would look like eyes
+      const count = gassy.length > 0 && blowholes.chance(0.35) ? 1 : 0;
       for (let n = 0; n < count; n++) {
-        const spot = gassy[n % Math.min(2, gassy.length)];
+        const spot = gassy[n];
         const angle = blowholes.uniform(0, 6.28);
         const away = blowholes.uniform(0, 0.65) * spot.radius;
         const x = spot.x + away * Math.cos(angle);

@@ -12,16 +12,16 @@ import { drawEnds, type Envelope, unevenEnvelope } from "./uneven-ends";
 const BANDS: readonly { readonly at: number; readonly colour: Colour; readonly metal: number }[] = [
   { at: 0, colour: linear("#434346"), metal: 0.3 },
   { at: 0.15, colour: linear("#535a68"), metal: 0.45 },
-  { at: 0.3, colour: linear("#505f7e"), metal: 0.55 },
-  { at: 0.42, colour: linear("#65586c"), metal: 0.55 },
-  { at: 0.53, colour: linear("#795144"), metal: 0.58 },
-  { at: 0.68, colour: linear("#8d6c40"), metal: 0.62 },
-  { at: 0.86, colour: linear("#a8955f"), metal: 0.66 },
+  { at: 0.3, colour: linear("#525e77"), metal: 0.55 },
+  { at: 0.42, colour: linear("#645968"), metal: 0.55 },
+  { at: 0.53, colour: linear("#70564a"), metal: 0.58 },
+  { at: 0.68, colour: linear("#846d4b"), metal: 0.62 },
+  { at: 0.86, colour: linear("#a49366"), metal: 0.66 },
   { at: 1, colour: linear("#a9a28a"), metal: 0.66 },
 ];
 
 /** How far the colours reach from the toe at severity 0 and 1, mm. */
-const REACH = { least: 6, most: 12.5 };
+const REACH = { least: 9, most: 12.5 };
 
 function bandAt(place: number): { colour: Colour; metal: number } {
   const next = BANDS.findIndex(({ at }) => at > place);
@@ -46,19 +46,21 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
   const inner = toe - 3 * side;
   const outer = side * Math.min(FARTHEST, Math.abs(toe) + reach * 1.5);
   const box = { x0: x0 - 1, x1: x0 + length + 1, y0: Math.min(inner, outer), y1: Math.max(inner, outer) };
-  const toes = new Map<number, { toe: number; hot: number; amount: number }>();
+  const toes = new Map<number, { toe: number; hot: number }>();
   forEachPixel(strip.grid, box, (k, x, y, i) => {
     let column = toes.get(i);
     if (!column) {
       const hot = 1 + 0.16 * gradient1(x / 21, seed) + 0.1 * gradient1(x / 6.5, seed + 1);
-      column = { toe: toeAt(work, side, x, 4), hot, amount: there(x) };
+      column = { toe: toeAt(work, side, x, 4), hot };
       toes.set(i, column);
     }
-    if (column.amount <= 0.01) return;
     const away = (y - column.toe) * side;
+    // ends lean and fray: the heat ran out at another place near the toe than farther off
+    const amount = there(x + 4 * gradient2(x / 11, y / 5, seed + 7));
+    if (amount <= 0.01) return;
     const warped = away + 0.95 * gradient2(x / 8, y / 5, seed + 2) + 0.3 * gradient2(x / 1.8, y / 1.5, seed + 3);
     // where less heat went in the bands draw together before they fade
-    const place = warped / (reach * column.hot * mix(0.4, 1, column.amount));
+    const place = warped / (reach * column.hot * mix(0.55, 1, amount));
     if (place < -0.12 || place > 1.25) return;
     const { colour, metal } = bandAt(place);
     const bare = 1 - clamp(1.3 * strip.bead[k], 0, 1);
@@ -72,7 +74,7 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, { t
     );
     const fades = ease(1.25, 0.86, place) * ease(-0.12, 0.04, place);
     const scale = mix(0.72, 1, strip.band[k]);
-    const share = strength * ease(0, 0.75, column.amount) * fades * wiped * bare * scale;
+    const share = strength * ease(0, 0.8, amount) * fades * wiped * bare * scale;
     mixMaterial(strip, k, colour, 0.42, metal, share);
     strip.brush[k] *= 1 - 0.35 * share;
   });
@@ -87,16 +89,22 @@ export const temperColour: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("heat");
   const severity = clamp(request.severity > 0 ? request.severity : 0.7, 0, 1.2);
   const { length } = request;
-  const ends = drawEnds(draw, length, [0.14 * length, 0.26 * length], [0.24 * length, 0.42 * length]);
+  const ends = drawEnds(draw, length, [10, Math.max(11, 0.26 * length)], [0.3 * length, 0.45 * length]);
   const heat: Heat = {
-    there: unevenEnvelope(request.x, request.x + request.length, ends, 1.2, draw.seed()),
-    strength: mix(0.52, 0.86, Math.min(1, severity)),
+    there: unevenEnvelope(request.x, request.x + request.length, ends, 0.6, draw.seed()),
+    strength: mix(0.5, 0.78, Math.min(1, severity)),
     reach: mix(REACH.least, REACH.most, severity) * draw.uniform(0.85, 1.1),
     seed: draw.seed(),
   };
+  const beyond = draw.uniform(0.1, 0.3);
   return {
     id: request.id,
-    paint: (work) => paintBands(work, request, heat),
+    paint(work) {
+      paintBands(work, request, heat);
+      // the other side took some of the heat as well
+      const side = request.side < 0 ? 1 : -1;
+      paintBands(work, { ...request, side }, { ...heat, strength: heat.strength * beyond, seed: heat.seed + 50 });
+    },
     measure: (work) =>
       measuredColour(work, request.id, request.side, { from: request.x - 8, to: request.x + request.length + 8 }),
   };

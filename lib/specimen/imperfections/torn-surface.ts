@@ -1,6 +1,6 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, fractal2, gradient1, gradient2, hash01 } from "../../surface";
+import { forEachPixel, fractal2, gradient1, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { Region } from "../measure";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
@@ -80,16 +80,18 @@ function tearOut(field: Field, tear: Tear, x0: number, y0: number): Torn[] {
     const v = (-(x - x0) * s + (y - y0) * c) / (width / 2);
     if (Math.abs(u) > 1.55 || Math.abs(v) > 1.75) return;
     const d = scarDistance(tear, u, v, x, y);
-    const border = ease(1.55, 1, d + 0.22 * gradient2(x / 2.6, y / 2.1, seed + 10)) * (1 - ease(1.04, 0.94, d));
+    const border = ease(1.55, 1, d + 0.22 * gradient2(x / 2.6, y / 2.1, seed + 10)) * (1 - ease(1.07, 0.84, d));
     if (d > 1.08 && border <= 0.01) return;
-    const share = ease(1.04, 0.94, d);
+    const share = ease(1.07, 0.84, d);
     const along = (u - tear.torn) / tear.tornHalf + 0.3 * gradient2(x / 4, y / 3, seed + 4);
     // steep where the lever stood, running out where it gave way
     const run = along * heading > 0 ? ease(1, 0.72, along * heading) : ease(-1, 0.35, along * heading);
     const pulled = clamp(0.62 + 0.5 * edge * v + 0.4 * gradient2(x / 3.1, y / 2.2, seed + 5), 0, 1.3);
     const lift = fractal2(x / 2.6, y / 1.1, seed + 6, 3, 0.6);
-    const stepped = Math.floor(3.2 * (lift + 0.06 * u)) / 3.2;
-    const rough = 0.62 * lift + 0.38 * stepped + 0.28 * gradient2(x / 0.5, y / 0.42, seed + 7);
+    // torn in ledges with sloping fronts; their edges follow the fracture, not a grid
+    const ledge = 3.2 * (lift + 0.06 * u + 0.05 * gradient2(x / 1.2, y / 0.8, seed + 13));
+    const stepped = (Math.floor(ledge) + ease(0.3, 0.7, ledge - Math.floor(ledge))) / 3.2;
+    const rough = 0.66 * lift + 0.34 * stepped + 0.16 * gradient2(x / 0.7, y / 0.55, seed + 7);
     const low = share * Math.max(0, run * pulled * (0.72 + 0.55 * rough));
     const fillet = ease(0.15, 0.5, -edge * v + 0.35 * gradient1((u * tear.pieces) / 1.3, seed + 8));
     const broken = clamp(0.45 + 0.9 * gradient2(x / 2.2, y / 1.3, seed + 9), 0, 1.1);
@@ -122,15 +124,15 @@ function paintTear(work: FaceWork, tear: Tear, torn: readonly Torn[]): void {
     const y = Math.floor(k / columns) / perMm;
     const patch = gradient2(x / 4.2, y / 3, tear.seed + 11);
     if (border > 0) {
-      mixMaterial(strip, k, TONES.oxide, 0.6, 0.2, 0.55 * clamp(0.45 + 1.2 * patch, 0, 1) * border);
-      mixColour(strip, k, TONES.brown, 0.3 * clamp(0.3 - patch, 0, 1) * border);
+      mixMaterial(strip, k, TONES.oxide, 0.6, 0.2, 0.36 * clamp(0.3 + 1.3 * patch, 0, 1) * border);
+      mixColour(strip, k, TONES.brown, 0.2 * clamp(0.3 - patch, 0, 1) * border);
     }
     if (share <= 0) continue;
-    const facet = hash01(Math.floor(x / 0.45), Math.floor(y / 0.4), tear.seed + 12);
+    const facet = clamp(0.5 + 0.8 * gradient2(x / 0.55, y / 0.45, tear.seed + 12), 0, 1);
     const light = clamp(0.42 + 0.26 * grain + 0.22 * (facet - 0.5) + 0.24 * patch, 0.05, 1);
     const metal = between(TONES.wall, scaled(TONES.meltedMetal, 0.92), light);
     const old = ease(0.15, 0.7, patch + 0.25 * grain);
-    mixMaterial(strip, k, metal, 0.5 + 0.14 * facet, 0.62, 0.92 * share);
+    mixMaterial(strip, k, metal, 0.5 + 0.14 * facet, 0.62, 0.78 * share);
     mixMaterial(strip, k, TONES.oxide, 0.66, 0.18, 0.5 * old * share);
     mixColour(strip, k, TONES.rust, 0.16 * ease(0.3, 0.8, -patch + 0.4 * (facet - 0.5)) * share);
     if (down > 0.5) mixColour(strip, k, TONES.shade, 0.16 * ease(0.5, 1.6, down));

@@ -1,6 +1,6 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
+import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
 import type { Region } from "../measure";
 import { toeAt } from "../runs/edit";
@@ -61,8 +61,8 @@ function drawHollow(random: RandomStream, request: FeatureRequest, room: number)
 
 /** How deep the disc went at a place, as a share of the deepest: broad bowls run into one another. */
 function bowl({ leans, seed }: Hollow, u: number, v: number, x: number, y: number): number {
-  const bentU = u + 0.07 * gradient2(x / 9, y / 6, seed);
-  const bentV = v + 0.1 * gradient2(x / 8, y / 6, seed + 1);
+  const bentU = u + 0.1 * gradient2(x / 9, y / 5, seed) + 0.05 * gradient2(x / 3.5, y / 3, seed + 10);
+  const bentV = v + 0.15 * gradient2(x / 7, y / 6, seed + 1) + 0.07 * gradient2(x / 3, y / 3, seed + 11);
   let sum = 0;
   for (const { u: atU, v: atV, wide, high, deep } of leans) {
     const d2 = ((bentU - atU) / wide) ** 2 + ((bentV - atV) / high) ** 2;
@@ -104,17 +104,18 @@ function grindHollow(work: FaceWork, hollow: Hollow, depth: number, x0: number, 
   return found.map(({ k, x, y, cup, inside }) => {
     const r = Math.hypot(x - arcX, y - arcY);
     const wander = gradient2(x / 14, r / 0.5, seed + 4);
-    const scratch = 0.7 * value1(r / 0.4, seed + 2) + 0.4 * value1(r / 1.2, seed + 3) + 0.5 * wander;
+    const scratch = 0.6 * gradient1(r / 0.4, seed + 2) + 0.5 * gradient1(r / 1.1, seed + 3) + 0.7 * wander;
     const rise = FLANK.slope * inside + 0.05 * inside * inside;
     const wanted = plate(x, y) - depth * scale * cup + rise;
     const above = strip.z[k] - wanted;
     const press = cup * scale * depth;
     // the disc lifts off gradually: single scratches reach out further than others, the last ones hardly touch
-    const reach = press + 0.03 * scratch + 0.022 * gradient2(x / 5, y / 3.4, seed + 5);
-    const touched = ease(0.004, 0.085, reach) * (inside > 0 ? ease(0, 0.12, above) : 1);
+    const reach = press + 0.016 * scratch + 0.03 * gradient2(x / 5, y / 3.4, seed + 5);
+    const touched =
+      ease(0, 0.14, reach) * (inside > 0 ? ease(0, 0.2, above) * ease(FLANK.inside, 0.5 * FLANK.inside, inside) : 1);
     if (inside > 0) strip.z[k] -= Math.max(0, above) * touched;
     else strip.z[k] += (wanted - strip.z[k]) * touched;
-    strip.z[k] += 0.008 * scratch * touched;
+    strip.z[k] += 0.01 * scratch * touched;
     strip.clean[k] = Math.max(strip.clean[k], touched);
     return { k, share: touched, scratch, angle: Math.atan2(y - arcY, x - arcX) + Math.PI / 2 };
   });
@@ -156,8 +157,15 @@ export const underflushing: FeatureBuilder = (request, random): Feature => {
         const x = (k % columns) / perMm;
         const y = Math.floor(k / columns) / perMm;
         const patch = gradient2(x / 11, y / 5, seed + 7);
-        const light = 0.8 + 0.1 * polish + 0.13 * scratch + 0.09 * patch;
-        mixMaterial(strip, k, scaled(TONES.cutMetal, light), 0.4 - 0.08 * polish + 0.04 * patch, 0.84, 0.92 * share);
+        const light = 0.66 + 0.12 * polish + 0.13 * scratch + 0.12 * patch;
+        mixMaterial(
+          strip,
+          k,
+          scaled(TONES.cutMetal, light),
+          0.4 - 0.08 * polish + 0.04 * patch,
+          0.8,
+          0.5 * share * (0.55 + 0.45 * polish) * clamp(0.8 + 0.6 * patch, 0.35, 1),
+        );
         const warm = ease(0.2, 0.6, gradient1(x / 13, seed + 8) + 0.4 * patch);
         mixMaterial(strip, k, TONES.straw, 0.4, 0.7, 0.13 * warm * share);
         strip.brush[k] += (0.75 - strip.brush[k]) * share;

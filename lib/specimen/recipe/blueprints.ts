@@ -9,9 +9,8 @@ const slot = (count: number, families: Slot["families"], band: Slot["band"], pla
 });
 
 /** For practice: about 35 small, 40 medium and 25 large ones of a hundred, of any kind; sizes near limits as well. */
-const PRACTICE_ON_ANY: Pick<SectionBlueprint, "neutral" | "clutter" | "nearLimits" | "expectedMark"> = {
-  neutral: [1, 2],
-  clutter: [1, 2],
+const PRACTICE_ON_ANY: Pick<SectionBlueprint, "neutral" | "nearLimits" | "expectedMark"> = {
+  neutral: [2, 4],
   nearLimits: true,
   expectedMark: null,
 };
@@ -23,12 +22,14 @@ export const PRACTICE: Blueprint = {
       slots: [slot(2, "any", "small"), slot(3, "any", "medium"), slot(2, "any", "large")],
       extras: 3,
       cleanLength: 60,
+      clutter: [3, 5],
       ...PRACTICE_ON_ANY,
     },
     root: {
       slots: [slot(2, "any", "small"), slot(2, "any", "medium"), slot(1, "any", "large")],
       extras: 2,
       cleanLength: 100,
+      clutter: [2, 4],
       ...PRACTICE_ON_ANY,
     },
   },
@@ -50,8 +51,8 @@ export const ASSESSMENT: Blueprint = {
       ],
       extras: 0,
       cleanLength: 60,
-      neutral: [1, 2],
-      clutter: [1, 2],
+      neutral: [2, 4],
+      clutter: [3, 5],
       nearLimits: false,
       expectedMark: 77,
     },
@@ -65,8 +66,8 @@ export const ASSESSMENT: Blueprint = {
       ],
       extras: 0,
       cleanLength: 100,
-      neutral: [1, 1],
-      clutter: [1, 1],
+      neutral: [2, 4],
+      clutter: [2, 4],
       nearLimits: false,
       expectedMark: 78.5,
     },
@@ -102,8 +103,8 @@ const NOTHING: SectionBlueprint = {
   slots: [],
   extras: 0,
   cleanLength: 300,
-  neutral: [1, 3],
-  clutter: [1, 3],
+  neutral: [2, 4],
+  clutter: [3, 6],
   nearLimits: false,
   expectedMark: null,
 };

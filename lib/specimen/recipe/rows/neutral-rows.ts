@@ -27,7 +27,7 @@ function clutterOn(face: Face): FeatureRow[] {
     }),
     row(face, "pen-mark", "weld", "llll", 1, 1, [4, 8], [0.4, 1.2], 1, { variants: ["line-across"] }),
     row(face, "pen-mark", "plate", "llll", 1, 1, [14, 22], [0.4, 1.2], 1, { half: 6, variants: ["number", "stroke"] }),
-    row(face, "scratch", "plate", "mmmm", 0.6, 1, [18, 50], [0.025, 0.06], 1, {
+    row(face, "scratch", "plate", "mmmm", 0.6, 1, [18, 50], [0.02, 0.06], 1, {
       half: 6,
       variants: ["along", "along", "chain"],
     }),
@@ -35,9 +35,9 @@ function clutterOn(face: Face): FeatureRow[] {
     row(face, "mill-scale-edge", "toe", "mmmm", 1, 1, [22, 50], [0.02, 0.05], 1),
     row(face, "rust-patch", "plate", "mmmm", 0.6, 1, [10, 24], [0.4, 1.1], 1, { half: 7 }),
     row(face, "rust-patch", "toe", "mmmm", 0.4, 1, [8, 20], [0.4, 1.1], 1),
-    row(face, "tight-toe", "toe", "hmml", 1, 1, [16, 40], [0.75, 1.2], 2),
-    row(face, "coarse-ripple", "run", "mllm", 1, 1, [16, 34], [0.9, 1.7], 2),
-    row(face, "removed-spatter", "plate", "hhml", 1, 1, [14, 32], [0.6, 1.3], 1),
-    row(face, "glass-spots", "run", "-hmm", 1, 1, [10, 34], [0.8, 1.9], 1),
+    row(face, "tight-toe", "toe", "hmml", 1, 1, [14, 40], [0.45, 1.2], 2),
+    row(face, "coarse-ripple", "run", "mllm", 1, 1, [14, 34], [0.8, 1.8], 2),
+    row(face, "removed-spatter", "plate", "hhml", 1, 1, [10, 32], [0.5, 1.4], 1),
+    row(face, "glass-spots", "run", "-hmm", 1, 1, [8, 34], [0.6, 2], 1),
   ];
 }
