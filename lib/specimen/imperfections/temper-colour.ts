@@ -96,7 +96,7 @@ export const temperColour: FeatureBuilder = (request, random): Feature => {
     reach: mix(REACH.least, REACH.most, severity) * draw.uniform(0.85, 1.1),
     seed: draw.seed(),
   };
-  const beyond = draw.uniform(0.1, 0.3);
+  const beyond = draw.uniform(0.05, 0.14);
   return {
     id: request.id,
     paint(work) {

@@ -54,7 +54,7 @@ export const ASSESSMENT: Blueprint = {
       neutral: [2, 4],
       clutter: [3, 5],
       nearLimits: false,
-      expectedMark: 77,
+      expectedMark: 65.5,
     },
     root: {
       slots: [
@@ -69,7 +69,7 @@ export const ASSESSMENT: Blueprint = {
       neutral: [2, 4],
       clutter: [2, 4],
       nearLimits: false,
-      expectedMark: 78.5,
+      expectedMark: 72.5,
     },
   },
 };
