@@ -63,7 +63,7 @@ function cut(work: FaceWork, furrow: Furrow, footprint: Footprint): void {
           furrow.fresh * shine,
         );
         field.brush[k] *= 1 - 0.7 * shine;
-        leaveTrace(footprint, field, x, y, shine * clamp(0.4 + 1.4 * furrow.fresh, 0, 1));
+        leaveTrace(footprint, field, x, y, shine * clamp(1.7 * furrow.fresh, 0, 1));
       }
       const lip =
         Math.exp(-(((burr * outward - 1.35) / 0.4) ** 2)) *
@@ -83,7 +83,7 @@ function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number
   const count = isChain ? 3 + random.integer(3) : random.chance(0.25) ? 2 : 1;
   const beat = isChain ? random.uniform(5.5, 9.5) : 0;
   const slip = random.uniform(0.1, 0.5);
-  const fresh = random.chance(0.4) ? random.uniform(0.4, 0.65) : random.uniform(0.18, 0.34);
+  const fresh = random.chance(0.4) ? random.uniform(0.4, 0.65) : random.uniform(0.22, 0.36);
   return Array.from({ length: count }, (_, n) => {
     const beside = isChain ? (n - count / 2) * random.uniform(0.8, 1.9) : n * random.uniform(0.5, 1.3);
     const spread = beside + random.normal(0, 0.2);
