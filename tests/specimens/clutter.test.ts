@@ -124,6 +124,8 @@ function measuredAlongToes(face: Finished, n: number): { groove: number; overlap
 
 /** From which difference in colour a pixel was touched at all; from half of the largest one on nobody overlooks it. */
 const TOUCHED = 8;
+/** An old scratch has the colour of the plate: from this difference in height on its relief is seen, mm. */
+const RELIEF = 0.01;
 
 /** These change how the weld is laid; all others only lie on it. */
 const LAID: readonly Clutter[] = ["tight-toe", "coarse-ripple"];
@@ -178,8 +180,8 @@ describe("clutter", () => {
         let seen = 0;
         let inside = 0;
         const box = { x0: 300, x1: 0, y0: 75, y1: -75 };
-        forEachChange(made, n, (x, y, _, colour) => {
-          if (colour < TOUCHED) return;
+        forEachChange(made, n, (x, y, height, colour) => {
+          if (colour < TOUCHED && Math.abs(height) < RELIEF) return;
           if (colour > largest / 2) seen++;
           if (colour > largest / 2 && x > item.start - 1 && x < item.end + 1 && y > low - 1 && y < high + 1) inside++;
           box.x0 = Math.min(box.x0, x);

@@ -63,7 +63,7 @@ function cut(work: FaceWork, furrow: Furrow, footprint: Footprint): void {
           furrow.fresh * shine,
         );
         field.brush[k] *= 1 - 0.7 * shine;
-        leaveTrace(footprint, field, x, y, shine * clamp(1.7 * furrow.fresh, 0, 1));
+        leaveTrace(footprint, field, x, y, ease(0.08, 0.58, core) * clamp(1.7 * furrow.fresh, 0, 1));
       }
       const lip =
         Math.exp(-(((burr * outward - 1.35) / 0.4) ** 2)) *
