@@ -60,7 +60,7 @@ describe("recipes of a thousand seeds", () => {
     }
   });
 
-  it("asks for seven things on the cap and five on the root, and one or two of what tempts to a false call", () => {
+  it("asks for seven things on the cap and five on the root, and one to nine things that tempt to a false call", () => {
     for (const recipe of recipes) {
       for (const face of FACES) {
         const types = recipe.faces[face].requests.map(({ type }) => type);
@@ -68,8 +68,9 @@ describe("recipes of a thousand seeds", () => {
         const clutter = types.filter((type) => LITTER.has(type)).length;
         expect(types.length - harmless - clutter).toBe(face === "cap" ? 7 : 5);
         expect(harmless).toBeGreaterThanOrEqual(1);
-        expect(harmless).toBeLessThanOrEqual(2);
-        expect(clutter).toBeLessThanOrEqual(2);
+        expect(harmless).toBeLessThanOrEqual(4);
+        expect(clutter).toBeGreaterThanOrEqual(1);
+        expect(clutter).toBeLessThanOrEqual(5);
       }
     }
   });

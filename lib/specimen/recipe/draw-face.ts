@@ -1,6 +1,6 @@
 import type { RandomStream } from "../../random";
 import { expectedMark, PASS_ABILITY, type SectionTruth } from "../difficulty";
-import { countOf, type SectionBlueprint, unitsOf } from "./blueprint";
+import { countOf, type SectionBlueprint, unitsOf, WITHIN_MARKS } from "./blueprint";
 import { rowsFor } from "./check-blueprint";
 import { runsNeeded } from "./feature-rows";
 import { meetsBlueprint } from "./meets";
@@ -16,13 +16,15 @@ import type { Range } from "./rows";
 export type DrawnFace = { readonly ok: true; readonly recipe: FaceRecipe; readonly predicted: SectionTruth } | Refusal;
 
 /** So many faces are drawn before one that has room, and then one with the expected mark, counts as not to be had. */
-const TRIES = { room: 120, mark: 900 };
+const TRIES = { room: 300, mark: 900 };
 /** After so many draws two of three are crowded. */
 const CROWDED_FROM = 10;
 /** For an indication that finds no place, so many others are tried before the face is drawn anew. */
 const TRIES_PER_UNIT = 3;
 /** A face's predicted mark lies this near to the wanted one, so that the measured one most likely is near enough; marks. */
 const AIM = 0.4;
+/** After many draws the nearest will do if it lies this near. */
+const LAST_AIM = 0.9 * WITHIN_MARKS;
 
 /** Draws what goes wrong on one face so that it should meet its section; a refusal where no face does. */
 export function drawFace(asked: Asked, section: SectionBlueprint, plates: PlatesFit, random: RandomStream): DrawnFace {
@@ -30,7 +32,7 @@ export function drawFace(asked: Asked, section: SectionBlueprint, plates: Plates
   const lacking = open.find(({ candidates }) => candidates.length === 0);
   if (lacking) return tooFewRuns(asked, section, lacking.slot);
   let placed = 0;
-  let nearest: number | null = null;
+  let nearest: { readonly drawn: DrawnFace; readonly mark: number; readonly away: number } | null = null;
   for (let attempt = 0; attempt < TRIES.mark; attempt++) {
     if (nearest === null && attempt >= TRIES.room) break;
     const drawing = emptyFace(asked, attempt > CROWDED_FROM && attempt % 3 > 0);
@@ -39,15 +41,17 @@ export function drawFace(asked: Asked, section: SectionBlueprint, plates: Plates
     if (!isWhole) continue;
     const predicted = predictedTruth(asked.face, asked.joint, drawing.planted, plates.items);
     if (!meetsBlueprint(predicted, { ...section, expectedMark: null }).ok) continue;
-    if (section.expectedMark === null) return { ok: true, recipe: finished(drawing), predicted };
+    const drawn: DrawnFace = { ok: true, recipe: finished(drawing), predicted };
+    if (section.expectedMark === null) return drawn;
     const mark = expectedMark(predicted, PASS_ABILITY);
     const away = Math.abs(mark - section.expectedMark);
-    if (away <= AIM) return { ok: true, recipe: finished(drawing), predicted };
-    if (nearest === null || away < Math.abs(nearest - section.expectedMark)) nearest = mark;
+    if (away <= AIM) return drawn;
+    if (nearest === null || away < nearest.away) nearest = { drawn, mark, away };
   }
   const { face } = asked;
+  if (nearest !== null && nearest.away <= LAST_AIM) return nearest.drawn;
   return nearest !== null && section.expectedMark !== null
-    ? { ok: false, code: "expected-mark", face, wanted: section.expectedMark, nearest }
+    ? { ok: false, code: "expected-mark", face, wanted: section.expectedMark, nearest: nearest.mark }
     : { ok: false, code: "no-room", face, wanted: countOf(section), placed: Math.min(placed, open.length) };
 }
 
