@@ -279,7 +279,7 @@ describe("asked larger", () => {
   }[] = [
     { asked: { type: "torn-surface", x: 25, length: 30, side: 1 }, sizes: [0.25, 0.7, 1.5] },
     { asked: { type: "underflushing", x: 80, length: 36, side: 1 }, sizes: [0.25, 0.5, 1] },
-    { asked: { type: "temper-colour", x: 140, length: 40, side: -1 }, sizes: [0.3, 0.6, 1] },
+    { asked: { type: "temper-colour", x: 140, length: 40, side: -1 }, sizes: [0.55, 0.75, 1] },
     { asked: { type: "scaled-surface", x: 215, length: 34, side: 1 }, sizes: [0.3, 0.6, 1] },
   ];
   it("comes out larger: depth, or the area coloured or covered", () => {
