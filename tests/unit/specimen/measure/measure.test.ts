@@ -131,6 +131,17 @@ describe("hole", () => {
     expect(hole?.middle[1]).toBeCloseTo(2, 1);
   });
 
+  // the same cone on a flank as steep as a cap's near its toe: depth below the flank and mouth stay what they were
+  it("is read square to sloping ground, and a globule beside it does not tilt the ground", () => {
+    const cone = (x: number, y: number) => 1.5 * Math.min(0, Math.hypot(x - 30, y - 2) - 1);
+    const globule = (x: number, y: number) => (Math.hypot(x - 31.4, y - 2.9) < 0.4 ? 0.5 : 0);
+    const level = measureHole(faceOf(cone).strip, 30, 2, 1);
+    const sloping = measureHole(faceOf((x, y) => cone(x, y) + globule(x, y) + 0.2 * x - 0.5 * y).strip, 30, 2, 1);
+    expect(sloping?.depth).toBeCloseTo(level?.depth as number, 3);
+    expect(sloping?.diameter).toBeCloseTo(level?.diameter as number, 2);
+    expect(sloping?.middle[1]).toBeCloseTo(2, 1);
+  });
+
   it("is not found on a flat plate", () => {
     expect(measureHole(faceOf(() => 0.2).strip, 30, 2, 1)).toBeNull();
   });
