@@ -194,14 +194,14 @@ const crack: Second = (surface, item, asked) => {
   return asked.type === "longitudinal-crack" ? opinion : point(opinion);
 };
 
-/** Dark, smooth and not metal. */
-const slag: Second = (surface, item) =>
-  extent(
-    groups(
-      pixels(surface, boxOf(item, 1.5)).filter((p) => p.metal < 30 && p.rough < 110 && p.light < 75),
-      1.5,
-    )[0],
+/** Dark, smooth and hardly metal; a thin film on the cap, brushed metal, lets more of it be seen than on the dull root. */
+const slag: Second = (surface, item) => {
+  const most = item.face === "cap" ? { metal: 70, rough: 115, light: 85 } : { metal: 30, rough: 110, light: 75 };
+  const film = pixels(surface, boxOf(item, 1.5)).filter(
+    (p) => p.metal < most.metal && p.rough < most.rough && p.light < most.light,
   );
+  return extent(groups(film, 1.5)[0]);
+};
 
 const below =
   (least: number): Second =>
@@ -322,6 +322,9 @@ const SIZE_TOLERANCE: Readonly<Record<string, number>> = {
   "sound-stop": 0.05,
 };
 
+/** On the back of a bead the two rings of a large hole lie at different heights: a tenth of its mouth. */
+const PER_MOUTH = 0.1;
+
 interface Case {
   readonly seed: string;
   readonly face: "cap" | "root";
@@ -426,7 +429,11 @@ describe.each(CASES)("truth of the $face face of seed $seed", (one) => {
       expect(Math.abs(second.end - item.end), "end").toBeLessThan(tolerance);
       expect(Math.abs(second.across - item.across), "across").toBeLessThan(PLACE_TOLERANCE);
       if (item.size !== null) {
-        expect(Math.abs((second.size as number) - item.size), "size").toBeLessThan(SIZE_TOLERANCE[asked.type]);
+        expect(Math.abs((second.size as number) - item.size), "size").toBeLessThan(
+          asked.type === "surface-pore"
+            ? Math.max(SIZE_TOLERANCE[asked.type], PER_MOUTH * item.size)
+            : SIZE_TOLERANCE[asked.type],
+        );
       }
     },
   );

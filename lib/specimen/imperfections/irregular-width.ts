@@ -29,13 +29,12 @@ function drawHolds(random: RandomStream, from: number, to: number, change: numbe
   const holds: Hold[] = [];
   let wide = true;
   for (let x = from; x < to; ) {
-    const length = clamp(random.logNormal(wide ? 4.5 : 5, 0.7), 0.8, 18);
-    // one toe goes more often than both, and seldom by the same
-    const slip = random.normal(0, 0.55);
+    const length = clamp(random.logNormal(wide ? 3 : 2, 0.6), 0.8, 9);
+    const slip = random.normal(0, 0.28);
     const wider = wide ? random.uniform(0.6, 1) : -random.uniform(0.2, 0.8);
     holds.push({ from: x, to: x + length, minus: wider - slip, plus: wider + slip });
     // a pool needs a way to change its width, and more of it for more
-    x += length + (2.4 + 1.1 * change) * random.uniform(0.6, 1.8);
+    x += length + (1.8 + 0.6 * change) * random.uniform(0.7, 1.5);
     // two hesitations may follow each other
     wide = wide ? random.chance(0.3) : true;
   }
