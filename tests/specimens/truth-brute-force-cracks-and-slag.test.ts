@@ -37,14 +37,22 @@ const crack: Second = (surface, item, asked) => {
   return asked.type === "longitudinal-crack" ? opinion : point(opinion);
 };
 
-/** Dark, smooth and hardly metal; a thin film lets some of the metal under it be seen. */
-const slag: Second = (surface, item) =>
-  extent(
+/**
+ * Less than half as metallic as the steel a little away from it, and not duller: a thin film of slag lets some of the metal
+ * under it be seen, heat tints and skins are half metal themselves.
+ */
+const slag: Second = (surface, item) => {
+  const list = pixels(surface, boxOf(item, 1.5));
+  const away = list.filter((p) => Math.abs(p.y - item.across) > 1.6);
+  const metal = median(away.map((p) => p.metal));
+  const rough = median(away.map((p) => p.rough));
+  return extent(
     groups(
-      pixels(surface, boxOf(item, 1.5)).filter((p) => p.metal < 70 && p.rough < 120 && p.light < 85),
+      list.filter((p) => p.metal < 0.5 * metal && p.rough < rough),
       1.5,
     )[0],
   );
+};
 
 const SECOND: Readonly<Record<string, Second>> = {
   "longitudinal-crack": crack,
@@ -76,7 +84,8 @@ const CASES: readonly Case[] = [
       { type: "transverse-crack", x: 50, length: 0, severity: 5 },
       { type: "crater-crack", x: 100, length: 0, severity: 3.4 },
       { type: "longitudinal-crack", variant: "centre", x: 150, length: 24, severity: 0.16 },
-      { type: "slag-residue", variant: "toe", x: 185, length: 12, severity: 1.3 },
+      // clear of the islands of silica on this toe, which look the same and are none of the slag
+      { type: "slag-residue", variant: "toe", x: 205, length: 12, severity: 1.3 },
     ],
   },
 ];

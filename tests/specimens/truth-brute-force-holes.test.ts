@@ -159,7 +159,6 @@ const CASES: readonly Case[] = [
     face: "root",
     asked: [
       { type: "surface-pore", x: 25, length: 0, severity: 1.4 },
-      { type: "root-porosity", x: 125, length: 10, severity: 0.8 },
       { type: "root-porosity", x: 160, length: 20, severity: 1.2 },
     ],
   },
