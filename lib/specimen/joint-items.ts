@@ -14,13 +14,12 @@ const BRIDGE = 15;
 /** The step is felt every so many mm, and not on the last few mm, where the plate's lines are worn. */
 const PROBED_EVERY = 2;
 const FROM_ENDS = 4;
-/** A place's step is the median of what is felt so far to both sides: what is ground away beside the weld is no misalignment. */
-const EVENED_OVER = 20;
 
 /**
  * Linear misalignment of the plates, measured on the finished cap: the step between the straight lines of both plates at the
- * joint's centre (`stepBetweenPlates`), running median over 40 mm. Size = largest step; extent = longest stretch of 1 mm or
- * more. Null where that stretch is shorter than the catalogue records: a step is there along a joint or it is none.
+ * joint's centre (`stepBetweenPlates`), as the straight line along the joint on which most of what is felt lies
+ * (`steadyLine`): plates are stiff, and what is ground away beside the weld is no misalignment. Size = largest step; extent =
+ * longest stretch of 1 mm or more. Null where that stretch is shorter than the catalogue records: a step is there along a joint or it is none.
  */
 export function measuredMisalignment(work: FaceWork, id: string): TruthItem | null {
   const steps = probeSteps(work, work.joint.length);
@@ -100,14 +99,20 @@ interface Step {
 }
 
 function probeSteps(face: Finished, length: number): Step[] {
-  const steps: Step[] = [];
+  const felt: { x: number; step: number }[] = [];
   for (let x = FROM_ENDS; x <= length - FROM_ENDS; x += PROBED_EVERY)
-    steps.push({ x, step: stepBetweenPlates(face, x) });
-  const reach = EVENED_OVER / PROBED_EVERY;
-  return steps.map(({ x }, n) => {
-    const near = steps.slice(Math.max(0, n - reach), n + reach + 1).map(({ step }) => step);
-    return { x, step: Math.abs(median(near)) };
-  });
+    felt.push({ x, step: stepBetweenPlates(face, x) });
+  const line = steadyLine(felt);
+  return felt.map(({ x }) => ({ x, step: Math.abs(line(x)) }));
+}
+
+/** Straight line by repeated medians (Siegel 1982): up to nearly half of the points may lie anywhere. */
+function steadyLine(points: readonly { x: number; step: number }[]): (x: number) => number {
+  const slope = median(
+    points.map((a) => median(points.filter((b) => b !== a).map((b) => (b.step - a.step) / (b.x - a.x)))),
+  );
+  const level = median(points.map(({ x, step }) => step - slope * x));
+  return (x) => level + slope * x;
 }
 
 function median(values: readonly number[]): number {
