@@ -24,7 +24,7 @@ export function planSoundStop(
   stop.earlier.crater = draw.uniform(0.45, 0.7) * small * (1 - filled);
   setStart(stop.later, run.direction, request.x - run.direction * draw.uniform(1, 4));
   Object.assign(stop.later, {
-    hump: draw.uniform(0.2, 0.45) * small,
+    hump: draw.uniform(0.12, 0.28) * small,
     humpLength: draw.uniform(4, 6),
     shift: draw.normal(0, 0.25),
     widen: draw.uniform(0, 0.25),
