@@ -1,5 +1,3 @@
-import type { JointFacts } from "@/lib/weld";
-import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { requireOwnPractice } from "../permissions";
@@ -20,15 +18,4 @@ export async function followProgress(caller: Caller, id: string, specimens: Spec
     stage,
   };
   return { ok: true, practice: own.practice, plate } as const;
-}
-
-/** What everybody may know of the plate of the caller's practice; null while it is not made. Nothing else of the truth leaves. */
-export async function readPlateFacts(caller: Caller, id: string) {
-  const own = await requireOwnPractice(caller, id);
-  if (!own.ok) return own;
-  const made = await readTruth(own.practice.specimenId);
-  if (!made) return { ok: true, joint: null } as const;
-  const { process, position, thickness } = made.truth.joint;
-  const joint: JointFacts = { process, position, thickness };
-  return { ok: true, joint } as const;
 }

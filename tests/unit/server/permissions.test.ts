@@ -2,9 +2,10 @@ import { describe, expect, test } from "vitest";
 import type { Caller } from "@/app/_server/caller";
 import { addLearner } from "@/app/_server/use-cases/add-learner";
 import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-settings";
-import { followProgress, readPlateFacts } from "@/app/_server/use-cases/follow-progress";
+import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
+import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
@@ -25,7 +26,7 @@ type Use = (caller: Caller, practice: string) => Promise<{ readonly ok: boolean;
 
 const OWNERS_ONLY: Readonly<Record<string, Use>> = {
   "follow progress": (caller, id) => followProgress(caller, id, source),
-  "read plate facts": readPlateFacts,
+  "open bench": (caller, id) => openBench(caller, id, source),
   "read a surface": (caller, id) => readSurface(caller, id, "cap"),
   "save a report": (caller, id) => saveReport(caller, id, { sequence: 1, report: CAP_ONLY }),
   "hand in": (caller, id) => handIn(caller, id, { sequence: 1, report: CAP_ONLY }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
+import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
@@ -27,11 +28,18 @@ describe("start a practice", () => {
     const started = await startPractice(learner, {}, source);
     if (!started.ok) throw new Error(started.code);
     expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "making" } });
+    expect(await openBench(learner, started.id, source)).toMatchObject({ ok: true, joint: null });
     expect(await readSurface(learner, started.id, "cap")).toEqual({ ok: false, code: "specimen-not-made" });
     const order = await takeOrder();
     if (!order) throw new Error("nothing was ordered");
     await finishSpecimen(order.id, { truth: TRUTH, generatorVersion: "test-generator", surfaces: SURFACES });
     expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "made" } });
+    const opened = await openBench(learner, started.id, source);
+    // what a drawing says, and not a word more of the truth
+    const { process, position, thickness } = TRUTH.joint;
+    expect(opened).toMatchObject({ ok: true, joint: { process, position, thickness } });
+    expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice"]);
+    expect(opened.ok && opened.joint && Object.keys(opened.joint)).toEqual(["process", "position", "thickness"]);
   });
 
   test("goes by the workshop's pass marks unless others are given", async () => {

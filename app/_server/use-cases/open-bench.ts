@@ -1,0 +1,18 @@
+import type { JointFacts } from "@/lib/weld";
+import { readTruth } from "@/prisma/stores/specimens";
+import type { Caller } from "../caller";
+import type { SpecimenSource } from "../generation/specimen-source";
+import { followProgress } from "./follow-progress";
+
+/**
+ * The caller's practice with how far its plate is, and what a drawing would say of the joint; that is null while the plate
+ * is not made. Nothing else of the truth leaves.
+ */
+export async function openBench(caller: Caller, id: string, specimens: SpecimenSource) {
+  const followed = await followProgress(caller, id, specimens);
+  if (!followed.ok) return followed;
+  const made = followed.plate.state === "made" ? await readTruth(followed.practice.specimenId) : null;
+  return { ...followed, joint: made && factsOf(made.truth.joint) };
+}
+
+const factsOf = ({ process, position, thickness }: JointFacts): JointFacts => ({ process, position, thickness });
