@@ -1,5 +1,5 @@
 import type { Face } from "../weld";
-import { BRUSHING_BLOCK, brushBlocks, brushingOf, halvedBlocks } from "./brushing";
+import { BRUSHING_BLOCK, type BrushBlocks, brushBlocks, brushingOf, halvedBlocks } from "./brushing";
 import type { Grid } from "./grid";
 import type { Patch, Surface } from "./surface";
 
@@ -31,15 +31,18 @@ const shareByte = (share: number): number => (share <= 0 ? 0 : share >= 1 ? 255 
  * throws otherwise. Throws on a height that is not a number, with its place.
  */
 export function finishSurface(face: Face, strip: Planes, sideB: Planes, sideA: Planes): Surface {
-  return { face, strip: toPatch(strip), plate: toPlate(strip, sideB, sideA) };
+  const blocks = brushBlocks(strip);
+  return { face, strip: withBrushing(strip, blocks), plate: toPlate(strip, blocks, sideB, sideA) };
 }
 
 /** Planes as eight-bit pictures. Throws on a height that is not a number, with its place. */
-export function toPatch(planes: Planes): Patch {
+export const toPatch = (planes: Planes): Patch => withBrushing(planes, brushBlocks(planes));
+
+function withBrushing(planes: Planes, blocks: BrushBlocks): Patch {
   const { grid } = planes;
   const patch = emptyPatch(grid);
   writePixels(planes, patch, 0);
-  return { grid, ...patch, brushing: brushingOf(brushBlocks(planes)) };
+  return { grid, ...patch, brushing: brushingOf(blocks) };
 }
 
 type Pixels = Pick<Patch, "height" | "albedo" | "finish">;
@@ -87,7 +90,7 @@ const mean4 = (plane: Float32Array, q: number, columns: number): number =>
   0.25 * (plane[q] + plane[q + 1] + plane[q + columns] + plane[q + columns + 1]);
 
 /** Plate B's side, the strip at half its resolution and plate A's side, one beyond the other in y. */
-function toPlate(strip: Planes, sideB: Planes, sideA: Planes): Patch {
+function toPlate(strip: Planes, blocks: BrushBlocks, sideB: Planes, sideA: Planes): Patch {
   const { columns, rows, perMm } = strip.grid;
   const middle: Grid = { ...strip.grid, columns: columns >> 1, rows: rows >> 1, perMm: perMm / 2 };
   const grid = joined([sideB.grid, middle, sideA.grid]);
@@ -96,7 +99,7 @@ function toPlate(strip: Planes, sideB: Planes, sideA: Planes): Patch {
   writePixels(sideB, patch, 0);
   writeHalved(strip, patch, stripAt);
   writePixels(sideA, patch, stripAt + middle.columns * middle.rows);
-  const brushing = brushingOf(brushBlocks(sideB), halvedBlocks(brushBlocks(strip)), brushBlocks(sideA));
+  const brushing = brushingOf(brushBlocks(sideB), halvedBlocks(blocks), brushBlocks(sideA));
   return { grid, ...patch, brushing };
 }
 
