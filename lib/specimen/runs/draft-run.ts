@@ -3,31 +3,34 @@ import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import type { RunPlan } from "../plan";
 
+/** What the hand does not change along a run. */
+type Constant =
+  | "direction"
+  | "tailPower"
+  | "pitch"
+  | "coarse"
+  | "smooth"
+  | "weave"
+  | "evenness"
+  | "fine"
+  | "bend"
+  | "dwell"
+  | "lean"
+  | "lag";
+
 /** A run before the hand trembles: mean values, mm. */
-export interface RunDraft {
-  readonly direction: 1 | -1;
+export interface RunDraft extends Pick<RunPlan, Constant> {
   readonly y: number;
   readonly halfWidth: number;
   readonly height: number;
   readonly exponent: number;
-  readonly tail: number;
-  readonly tailPower: number;
-  readonly pitch: number;
-  readonly ripple: number;
-  readonly coarse: number;
-  readonly smooth: number;
-  readonly weave: boolean;
-  readonly evenness: number;
-  readonly fine: number;
-  readonly bend: number;
-  /** Raggedness of the toes, 1 normal. */
-  readonly ragged: number;
-  readonly dwell: number;
-  readonly lean: number;
-  readonly lag: number;
   /** Added to the edge exponent towards y < centre and y > centre. */
   readonly exponentMinus: number;
   readonly exponentPlus: number;
+  readonly tail: number;
+  readonly ripple: number;
+  /** Raggedness of the toes, 1 normal. */
+  readonly ragged: number;
 }
 
 /** The hand that lays a run. */
@@ -117,31 +120,20 @@ export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number
   const along = (value: (x: number, i: number) => number) =>
     Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
   const waver = (waves: Waves, x: number, own: number) => tremble * wave(waves, x / tempo, seed + own);
-  const ragged = draft.ragged * (RAGGED.least + RAGGED.more * tremble);
-  const { y, halfWidth, exponent, tail } = draft;
+  const { y, halfWidth, height, exponent, exponentMinus, exponentPlus, tail, ripple, ragged, ...constant } = draft;
+  const raggedByHand = ragged * (RAGGED.least + RAGGED.more * tremble);
   return {
+    ...constant,
     seed,
-    direction: draft.direction,
     centre: along((x, i) => y + slant * (x - length / 2) + drift[i] + halfWidth * waver(WANDER, x, 0)),
     halfWidth: along((x) => halfWidth * (1 + waver(WIDTH, x, 3))),
-    height: along((x) => draft.height * (1 + waver(HEIGHT, x, 6))),
-    exponentMinus: along((x) => (exponent + draft.exponentMinus) * (1 + wave(EXPONENT, x, seed + 9))),
-    exponentPlus: along((x) => (exponent + draft.exponentPlus) * (1 + wave(EXPONENT, x, seed + 10))),
+    height: along((x) => height * (1 + waver(HEIGHT, x, 6))),
+    exponentMinus: along((x) => (exponent + exponentMinus) * (1 + wave(EXPONENT, x, seed + 9))),
+    exponentPlus: along((x) => (exponent + exponentPlus) * (1 + wave(EXPONENT, x, seed + 10))),
     tail: along((x) => tail * (1 + waver(TAIL, x, 11))),
-    ripple: along((x) => draft.ripple * clamp(1 + waver(RIPPLE, x, 13), 0.3, 2)),
-    raggedMinus: along(() => ragged),
-    raggedPlus: along(() => ragged),
-    tailPower: draft.tailPower,
-    pitch: draft.pitch,
-    coarse: draft.coarse,
-    smooth: draft.smooth,
-    weave: draft.weave,
-    evenness: draft.evenness,
-    fine: draft.fine,
-    bend: draft.bend,
-    dwell: draft.dwell,
-    lean: draft.lean,
-    lag: draft.lag,
+    ripple: along((x) => ripple * clamp(1 + waver(RIPPLE, x, 13), 0.3, 2)),
+    raggedMinus: along(() => raggedByHand),
+    raggedPlus: along(() => raggedByHand),
     segments: [],
   };
 }

@@ -1,7 +1,7 @@
 import { ease } from "../../math";
-import { noiseField, noiseRows } from "../../surface";
+import { noiseField, noiseRows, rowsBetween } from "../../surface";
 import type { FaceWork } from "../work";
-import { weldZone, zoneRows } from "./weld-zone";
+import { weldZone } from "./weld-zone";
 
 /** Lumps, grain and shallow pits of frozen metal, mm. Pits stay far too shallow to pass for pores. */
 const GRAIN = { lumps: { cap: 0.075, root: 0.05 }, grain: 0.011, pits: 0.02 };
@@ -19,7 +19,7 @@ export function addGrain(work: FaceWork): void {
   const grain = new Float32Array(columns);
   const pit = new Float32Array(columns);
   const lumps = GRAIN.lumps[work.face];
-  const rows = zoneRows(grid, zone);
+  const rows = rowsBetween(grid, zone);
   for (let j = rows.first; j < rows.end; j++) {
     if (!hasMetal(bead, j * columns, columns)) continue;
     writeLump(j, lump, 0);

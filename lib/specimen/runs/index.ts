@@ -1,6 +1,6 @@
 export { layWeld } from "./lay-weld";
 export { paintWeld } from "./paint-weld";
 export { type FaceLayout, planFace, runHalfWidth } from "./plan-face";
-export { POSITION_STYLES, type PositionStyle } from "./position-style";
-export { type HeatHabit, PROCESS_STYLES, type ProcessStyle, type Range } from "./process-style";
+export { POSITION_STYLES } from "./position-style";
+export { type HeatHabit, PROCESS_STYLES, type Range } from "./process-style";
 export type { RunStops } from "./welding-story";

@@ -1,12 +1,11 @@
 import { clamp, ease, mix } from "../../math";
-import { boxBlur, noiseField, noiseRows, rowY } from "../../surface";
+import { boxBlur, noiseField, noiseRows, rowsBetween, rowY } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
-import type { MetalPaint, SlagPaint } from "./process-paint";
-import { PROCESS_STYLES } from "./process-style";
+import { type MetalPaint, PROCESS_PAINTS, type SlagPaint } from "./process-paint";
 import { toeSharpness } from "./toes";
 import { WELD_TONES as TONES } from "./tones";
-import { weldZone, zoneRows } from "./weld-zone";
+import { weldZone } from "./weld-zone";
 
 /** How much darker and how much less bare soot leaves the metal. */
 const SOOT = { dark: 0.4, dull: 0.3 };
@@ -23,7 +22,7 @@ interface Relief {
 export function paintWeld(work: FaceWork): void {
   const { grid } = work.strip;
   const zone = weldZone(work);
-  const rows = zoneRows(grid, zone);
+  const rows = rowsBetween(grid, zone);
   const seed = work.random.child("weld-paint").seed();
   const relief = hollowsOf(work.strip, rows);
   const sharp = toeSharpness(work);
@@ -31,7 +30,7 @@ export function paintWeld(work: FaceWork): void {
     { toe: work.toeMinus, sharp: sharp.minus },
     { toe: work.toePlus, sharp: sharp.plus },
   ];
-  const paint = PROCESS_STYLES[work.joint.process].paint;
+  const paint = PROCESS_PAINTS[work.joint.process];
   paintMetal(work, paint[work.face], rows, relief, sides, seed, zone);
   if (paint.slag) leaveSlagFilm(work, paint.slag, rows, relief, sides, seed, zone);
 }

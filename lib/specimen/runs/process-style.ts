@@ -1,5 +1,4 @@
 import type { Process } from "../../weld";
-import { PROCESS_PAINTS, type ProcessPaint } from "./process-paint";
 
 export type Range = readonly [least: number, most: number];
 
@@ -128,12 +127,11 @@ export interface ProcessStyle {
   readonly fallout: Fallout;
   readonly heat: HeatHabit;
   readonly hand: HandHabit;
-  readonly paint: ProcessPaint;
 }
 
 /**
- * Everything by which the welding processes differ on a butt plate. Common practice in a workshop, no source: what a
- * welder or an inspector would expect of each.
+ * How the welding processes differ on a butt plate, but for the colours of the weld metal. Common practice in a workshop, no
+ * source: what a welder or an inspector would expect of each.
  */
 export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
   "111": {
@@ -192,7 +190,6 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       slag: [0.3, 0.8],
       heatTint: [0.6, 1],
     },
-    paint: PROCESS_PAINTS["111"],
   },
   "135": {
     ripple: {
@@ -250,7 +247,6 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       slag: [0.2, 0.8],
       heatTint: [0.6, 1],
     },
-    paint: PROCESS_PAINTS["135"],
   },
   "136": {
     ripple: {
@@ -308,7 +304,6 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       slag: [0.3, 0.9],
       heatTint: [0.6, 1],
     },
-    paint: PROCESS_PAINTS["136"],
   },
   "141": {
     ripple: {
@@ -366,6 +361,5 @@ export const PROCESS_STYLES: Readonly<Record<Process, ProcessStyle>> = {
       slag: [0, 0],
       heatTint: [0.7, 1],
     },
-    paint: PROCESS_PAINTS["141"],
   },
 };
