@@ -47,8 +47,7 @@ export interface SharedNoise {
 }
 
 /** Skin of the plates as they came to be welded. */
-export const PLATE_STATES = ["mill-scale", "blasted", "pickled"] as const;
-export type PlateState = (typeof PLATE_STATES)[number];
+export type PlateState = "mill-scale" | "blasted" | "pickled";
 
 /** How this workshop and this hand look; 0..1 unless said otherwise. */
 export interface Look {

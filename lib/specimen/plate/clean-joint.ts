@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { fractal1, gradient1, noiseField, rowY } from "../../surface";
+import { columnX, fractal1, gradient1, noiseField, rowsBetween, rowY } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
 import type { FaceWork } from "../work";
@@ -40,23 +40,23 @@ interface Brushing {
 function brushPatch(work: FaceWork, field: Field, { seed, bare, reach, hard }: Brushing): void {
   const { grid, z, band, brush, brushAngle } = field;
   const { groove } = work.plan;
-  const y0 = Math.max(grid.y0, -reach - WANDER);
-  const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, reach + WANDER);
-  if (y0 >= y1) return;
-  const rows: readonly [number, number] = [y0, y1];
+  const furthest = reach + WANDER;
+  const rows = [-furthest, furthest] as const;
+  const { first, end } = rowsBetween(grid, rows);
+  if (first >= end) return;
   // wires drag along the joint
   const wire = noiseField(grid, 7, 0.36, seed + 1, 2, 0.7, rows);
   const press = noiseField(grid, 15, 6, seed + 2, 2, 0.5, rows);
   const spots = plateNoise(work, field, "blotchFine", rows);
   const lines = Float32Array.from({ length: 2 * grid.columns }, (_, n) => {
     const own = seed + 40 + (n & 1);
-    const x = grid.x0 + ((n >> 1) + 0.5) / grid.perMm;
+    const x = columnX(grid, n >> 1);
     return 2.2 * gradient1(x / 47, own) + 1.3 * gradient1(x / 13, own + 4) + 0.5 * fractal1(x / 4, own + 8, 2);
   });
-  for (let j = 0; j < grid.rows; j++) {
+  for (let j = first; j < end; j++) {
     const y = rowY(grid, j);
-    if (y < y0 || y > y1) continue;
     const away = Math.abs(y);
+    if (away > furthest) continue;
     const side = y < 0 ? 0 : 1;
     for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
       const limit = reach + lines[2 * i + side];

@@ -145,19 +145,9 @@ export function untouched(grid: Grid, rows: readonly [from: number, to: number],
   return { first, end, values };
 }
 
-/**
- * Lays strokes on the rows of a patch given in mm, later ones over earlier ones: begins with the last and leaves out what
- * is covered already.
- */
-export function layStrokes(
-  grid: Grid,
-  ground: Ground,
-  strokes: readonly Stroke[],
-  grit: Grit,
-  rows: readonly [from: number, to: number],
-): void {
-  const bounds = rowsBetween(grid, rows);
-  for (let n = strokes.length - 1; n >= 0; n--) layStroke(grid, ground, strokes[n], grit, bounds);
+/** Lays strokes on the ground, later ones over earlier ones: begins with the last and leaves out what is covered already. */
+export function layStrokes(grid: Grid, ground: Ground, strokes: readonly Stroke[], grit: Grit): void {
+  for (let n = strokes.length - 1; n >= 0; n--) layStroke(grid, ground, strokes[n], grit);
 }
 
 /** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
@@ -184,13 +174,7 @@ function reachTable(seed: number): Float32Array {
   });
 }
 
-function layStroke(
-  grid: Grid,
-  { first, values }: Ground,
-  stroke: Stroke,
-  grit: Grit,
-  bounds: { readonly first: number; readonly end: number },
-): void {
+function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, grit: Grit): void {
   const table = grit.profiles[stroke.table];
   const ends = grit.reach;
   const { columns, perMm } = grid;
@@ -203,8 +187,8 @@ function layStroke(
   const reachY = halfWidth * Math.abs(sine) + halfLength * Math.abs(cosine) + 4;
   const i0 = clamp(Math.floor((middleX - reachX - grid.x0) * perMm), 0, columns);
   const i1 = clamp(Math.ceil((middleX + reachX - grid.x0) * perMm), 0, columns);
-  const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), bounds.first, bounds.end);
-  const j1 = clamp(Math.ceil((middleY + reachY - grid.y0) * perMm), bounds.first, bounds.end);
+  const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), first, end);
+  const j1 = clamp(Math.ceil((middleY + reachY - grid.y0) * perMm), first, end);
   // where the arc does not come round inside the box, each row meets it in one short span
   const oneSpan = Math.abs(cosine) * radius > reachX;
   const heading = cosine > 0 ? 1 : -1;

@@ -13,18 +13,16 @@ const DATUM_LINE = 10;
 
 /**
  * Cut sides, hard stamps and scribed lines: "0>" at the datum end, the specimen's number, plate letters A and B, a line 10 mm
- * from the datum end with centre punches on it. Pass the same number for both faces; without one it is drawn. Every text
- * sits where the hand put it, struck as hard as it was.
+ * from the datum end with centre punches on it. Every text sits where the hand put it, struck as hard as it was.
  */
-export function finishPlate(work: FaceWork, specimenNumber?: string): void {
+export function finishPlate(work: FaceWork, specimenNumber: string): void {
   const random = work.random.child("plate/finish");
   const letters = random.child("stamps");
-  const number = specimenNumber ?? `T${100 + random.integer(900)}`;
   const margin = work.joint.width / 2 - letters.uniform(7, 13);
   const stamp = (text: string, x: number, y: number, size: number) =>
     stampText(work, text, x + letters.normal(0, 0.7), y + letters.normal(0, 1), size, letters);
   stamp("0>", 4.5, margin, 6);
-  stamp(number, letters.uniform(21, 30), margin, 6);
+  stamp(specimenNumber, letters.uniform(21, 30), margin, 6);
   const beside = letters.uniform(15, 22);
   stamp("A", beside, letters.uniform(40, 52), 8);
   stamp("B", beside, -letters.uniform(40, 52), 8);

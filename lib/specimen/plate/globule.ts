@@ -7,16 +7,16 @@ import { boxAround, forEachPlatePixel, patchAt } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** Where a globule of spatter sits and how large it is, mm. */
-export interface GlobulePlace {
+interface GlobulePlace {
   readonly x: number;
   readonly y: number;
   readonly radius: number;
-  /** How much brighter than usual, -1..1; 0 if absent. */
-  readonly bright?: number;
 }
 
-/** What is known of how a globule landed; the rest is drawn. */
+/** What is known of a globule and of how it landed; the rest is drawn. */
 export interface Landing {
+  /** How much brighter than usual, -1..1; 0 if absent. */
+  readonly bright?: number;
   /** Height over radius: 0.25 a splash, 0.95 a bead. */
   readonly rise?: number;
   /** Long over short axis, and the direction of the long axis in radians: the way it flew. */
@@ -66,7 +66,7 @@ export function placeGlobule(work: FaceWork, place: GlobulePlace, random: Random
     slantX: random.normal(0, 0.35),
     slantY: random.normal(0, 0.35),
     dome: random.uniform(0.45, 0.85),
-    tone: random.normal(0, 0.3) + (place.bright ?? 0),
+    tone: random.normal(0, 0.3) + (landing.bright ?? 0),
     seed: random.seed(),
   };
   const ground = sampleAt(home.grid, home.z, place.x, place.y);

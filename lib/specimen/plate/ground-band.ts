@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { columnX, fractal1, gradient1, noiseRows, rowY, type WriteRow } from "../../surface";
+import { columnX, fractal1, type Grid, gradient1, noiseRows, rowsBetween, rowY, type WriteRow } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import {
@@ -64,10 +64,8 @@ function grindPatch(
   furthest: number,
 ): void {
   const { grid } = field;
-  const y0 = Math.max(grid.y0, -furthest);
-  const y1 = Math.min(grid.y0 + grid.rows / grid.perMm, furthest);
-  if (y0 >= y1) return;
-  const rows: readonly [number, number] = [y0, y1];
+  const rows = [-furthest, furthest] as const;
+  if (isOutside(grid, rows)) return;
   const blotchFine = plateNoise(work, field, "blotchFine", rows);
   const flake = plateNoise(work, field, "flake", rows);
   const touch = noiseRows(grid, 3.1, 2.6, seed + 60, 2, 0.6, rows);
@@ -75,14 +73,18 @@ function grindPatch(
   // the joint is cut out of the plates afterwards
   const edge = Math.max(0, groove - INTO_JOINT);
   for (const { side, strokes, limit } of sides) {
-    const from = side > 0 ? Math.max(edge, y0) : y0;
-    const to = side > 0 ? y1 : Math.min(-edge, y1);
-    if (from >= to) continue;
-    const band: Band = { groove, ground: untouched(grid, [from, to], seed), blotchFine, flake, touch };
-    layStrokes(grid, band.ground, strokes, grit, [from, to]);
+    const beside = side > 0 ? ([edge, furthest] as const) : ([-furthest, -edge] as const);
+    if (isOutside(grid, beside)) continue;
+    const band: Band = { groove, ground: untouched(grid, beside, seed), blotchFine, flake, touch };
+    layStrokes(grid, band.ground, strokes, grit);
     const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(columnX(grid, i)));
-    bareMetal(field, [from, to], band, limits);
+    bareMetal(field, beside, band, limits);
   }
+}
+
+function isOutside(grid: Grid, rows: readonly [from: number, to: number]): boolean {
+  const { first, end } = rowsBetween(grid, rows);
+  return first >= end;
 }
 
 /** What is known of the band on one patch, a value per pixel. */

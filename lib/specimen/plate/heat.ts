@@ -77,12 +77,11 @@ function paintSide(
   const heat = lineFor(work, grid, line.heat);
   const nearest = line.toe.reduce((least, y) => Math.min(least, side * y), Number.POSITIVE_INFINITY);
   const furthest = line.toe.reduce((most, y) => Math.max(most, side * y), Number.NEGATIVE_INFINITY);
-  const ends = [side * (nearest - 2), side * (furthest + REACH)].sort((a, b) => a - b);
-  const rows: readonly [number, number] = [
-    Math.max(grid.y0, ends[0]),
-    Math.min(grid.y0 + grid.rows / grid.perMm, ends[1]),
-  ];
-  if (rows[0] >= rows[1]) return;
+  const near = side * (nearest - 2);
+  const far = side * (furthest + REACH);
+  const rows = [Math.min(near, far), Math.max(near, far)] as const;
+  const { first, end } = rowsBetween(grid, rows);
+  if (first >= end) return;
   const write: Readonly<Record<keyof HeatNoise, WriteRow>> = {
     patch: noiseRows(grid, 9, 6, seed + 61, 2, 0.5, rows),
     broad: noiseRows(grid, 26, 18, seed + 62, 1, 0.5, rows),
@@ -101,7 +100,6 @@ function paintSide(
     strength: values(),
   };
   const leavesDeposits = setting.soot > 0 || setting.habit.dust > 0;
-  const { first, end } = rowsBetween(grid, rows);
   for (let j = first; j < end; j++) {
     const y = rowY(grid, j);
     write.patch(j, row.patch, 0);

@@ -1,8 +1,7 @@
 export { cleanJoint } from "./clean-joint";
 export { tackPlaces } from "./dressing";
 export { finishPlate } from "./finish-plate";
-export { type GlobulePlace, type Landing, placeGlobule } from "./globule";
-export { grindBand } from "./ground-band";
+export { type Landing, placeGlobule } from "./globule";
 export { paintHeat } from "./heat";
 export { layParentPlate } from "./parent-plate";
 export { scatterSpatter } from "./spatter";

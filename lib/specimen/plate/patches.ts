@@ -1,5 +1,5 @@
 import { clamp } from "../../math";
-import { columnOf, forEachPixel, type Grid } from "../../surface";
+import { columnOf, columnX, forEachPixel, type Grid } from "../../surface";
 import type { Field } from "../field";
 import type { FaceWork } from "../work";
 
@@ -30,7 +30,7 @@ export function forEachPlatePixel(
 }
 
 /** Value of a line along the strip at x, between its columns. */
-export function alongStrip(work: FaceWork, line: Float32Array, x: number): number {
+function alongStrip(work: FaceWork, line: Float32Array, x: number): number {
   const place = clamp(columnOf(work.strip.grid, x), 0, line.length - 1.001);
   const i = place | 0;
   return line[i] + (place - i) * (line[i + 1] - line[i]);
@@ -39,9 +39,7 @@ export function alongStrip(work: FaceWork, line: Float32Array, x: number): numbe
 /** A line along the strip, brought to the columns of another patch. */
 export function lineFor(work: FaceWork, grid: Grid, line: Float32Array): Float32Array {
   if (grid === work.strip.grid) return line;
-  return Float32Array.from({ length: grid.columns }, (_, i) =>
-    alongStrip(work, line, grid.x0 + (i + 0.5) / grid.perMm),
-  );
+  return Float32Array.from({ length: grid.columns }, (_, i) => alongStrip(work, line, columnX(grid, i)));
 }
 
 /** The patch that holds (x, y), or null off the plate. */

@@ -15,21 +15,22 @@ const KINDS = {
 type Kind = keyof typeof KINDS;
 type Rows = readonly [from: number, to: number];
 
+/** What noise of a kind is drawn from, as `noiseField` and `noiseRows` take it. */
+function wavesOf(work: FaceWork, kind: Kind) {
+  const { waveX, waveY, own, octaves, gain } = KINDS[kind];
+  return [waveX, waveY, plateSeed(work) + own, octaves, gain] as const;
+}
+
 /** The noise that the scale, the ground band and the heat share, so that one follows the other; row by row over one patch. */
 export function plateNoiseRows(work: FaceWork, field: Field): Readonly<Record<Kind, WriteRow>> {
-  const seed = plateSeed(work);
-  const of = (kind: Kind) => {
-    const { waveX, waveY, own, octaves, gain } = KINDS[kind];
-    return noiseRows(field.grid, waveX, waveY, seed + own, octaves, gain);
-  };
+  const of = (kind: Kind) => noiseRows(field.grid, ...wavesOf(work, kind));
   return { blotch: of("blotch"), blotchFine: of("blotchFine"), micro: of("micro"), flake: of("flake") };
 }
 
 /** One of them: for the strip as it was kept when the plates were made, for a side again, in the rows asked for only. */
 export function plateNoise(work: FaceWork, field: Field, kind: Kind, rows: Rows): Float32Array {
   if (field === work.strip) return work.noise[kind];
-  const { waveX, waveY, own, octaves, gain } = KINDS[kind];
-  return noiseField(field.grid, waveX, waveY, plateSeed(work) + own, octaves, gain, rows);
+  return noiseField(field.grid, ...wavesOf(work, kind), rows);
 }
 
 /** The same row by row, for those who need no plane of it. */
@@ -39,6 +40,5 @@ export function plateNoiseRow(work: FaceWork, field: Field, kind: Kind, rows: Ro
     const kept = work.noise[kind];
     return (j, into, at) => into.set(kept.subarray(j * columns, (j + 1) * columns), at);
   }
-  const { waveX, waveY, own, octaves, gain } = KINDS[kind];
-  return noiseRows(field.grid, waveX, waveY, plateSeed(work) + own, octaves, gain, rows);
+  return noiseRows(field.grid, ...wavesOf(work, kind), rows);
 }

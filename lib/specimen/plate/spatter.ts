@@ -1,6 +1,7 @@
 import { clamp } from "../../math";
-import { nearestColumn, sampleAt } from "../../surface";
+import { sampleAt } from "../../surface";
 import { POSITION_STYLES, PROCESS_STYLES } from "../runs";
+import { toeAt } from "../runs/edit";
 import type { FaceWork } from "../work";
 import { placeGlobule } from "./globule";
 import { patchAt } from "./patches";
@@ -23,11 +24,9 @@ export function scatterSpatter(work: FaceWork): void {
     const side = own.chance(0.55) ? -1 : 1;
     const away = Math.min(FURTHEST, -Math.log(1 - own.uniform(0, 0.98)) * thrown);
     const radius = clamp(own.logNormal(usual, scatter), RADIUS.least, RADIUS.most);
-    const i = nearestColumn(work.strip.grid, x);
-    const toe = side < 0 ? work.toeMinus[i] : work.toePlus[i];
-    const y = (Number.isFinite(toe) ? toe : side * work.plan.groove) + side * away;
+    const y = toeAt(work, side, x) + side * away;
     const patch = patchAt(work, x, y);
     if (!patch || sampleAt(patch.grid, patch.clean, x, y) > 0.1) continue;
-    placeGlobule(work, { x, y, radius, bright }, own);
+    placeGlobule(work, { x, y, radius }, own, { bright });
   }
 }

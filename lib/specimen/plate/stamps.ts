@@ -4,7 +4,7 @@ import { upOnScreen } from "../../weld";
 import { mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import { GLYPHS } from "./glyphs";
-import { forEachPlatePixel } from "./patches";
+import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** Half width of the stamped V at the surface, and how far the thrown-up rim reaches, mm. */
@@ -75,7 +75,7 @@ function strike(
   const leanX = random.normal(0, 0.35) / size;
   const leanY = random.normal(0, 0.35) / size;
   const reach = 0.62 * size + RIM_REACH;
-  forEachPlatePixel(work, { x0: x - reach, x1: x + reach, y0: y - reach, y1: y + reach }, (field, k, px, py) => {
+  forEachPlatePixel(work, boxAround(x, y, reach), (field, k, px, py) => {
     let d = RIM_REACH;
     for (const segment of segments) d = Math.min(d, distanceTo(segment, px, py));
     if (d >= RIM_REACH) return;

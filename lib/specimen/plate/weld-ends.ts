@@ -1,8 +1,10 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, hash01, value1 } from "../../surface";
+import type { Face } from "../../weld";
 import { mixColour, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
+import type { Range } from "../runs";
 import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork } from "../work";
 import { PLATE_TONES as TONES } from "./tones";
@@ -34,15 +36,16 @@ interface Facet {
   readonly arcY: number;
 }
 
-/** Height that the lowest facet leaves at the very end, mm. */
-const LEFT = { cap: [0.45, 1.3], root: [0.15, 0.5] } as const;
+/** Height that the lowest facet and a fracture leave at the very end, mm. */
+const LEFT: Readonly<Record<Face, Range>> = { cap: [0.45, 1.3], root: [0.15, 0.5] };
+const TORN: Readonly<Record<Face, Range>> = { cap: [-0.3, 0.8], root: [-0.2, 0.35] };
 /** mm from the end within which weld may be ground, and plate beside it scratched. */
 const REACH = { weld: 12, plate: 5 };
 
 function drawFacets(end: number, { face }: FaceWork, random: RandomStream): Facet[] {
   return Array.from({ length: 2 + random.integer(2) }, (_, n) => {
     const lean = random.uniform(-1, 1);
-    const leftOver = face === "cap" ? random.uniform(...LEFT.cap) : random.uniform(...LEFT.root);
+    const leftOver = random.uniform(...LEFT[face]);
     return {
       left: leftOver * (1 + 0.5 * n),
       slope: random.uniform(0.5, 1.25),
@@ -135,7 +138,7 @@ function breakEnd(work: FaceWork, end: number, random: RandomStream): void {
   const { strip, face } = work;
   const levelAt = levelBetweenPlates(work);
   const inset = random.uniform(0.5, 2.4);
-  const lowest = face === "cap" ? random.uniform(-0.3, 0.8) : random.uniform(-0.2, 0.35);
+  const lowest = random.uniform(...TORN[face]);
   const lean = random.normal(0, 0.05);
   const old = random.uniform(0, 0.8);
   const seed = random.seed();

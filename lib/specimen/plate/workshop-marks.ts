@@ -1,7 +1,8 @@
 import { ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { gradient2, nearestColumn, value1 } from "../../surface";
+import { gradient2, value1 } from "../../surface";
 import { mixMaterial } from "../field";
+import { toeAt } from "../runs/edit";
 import type { FaceWork } from "../work";
 import { dress, tackPlaces } from "./dressing";
 import { boxAround, forEachPlatePixel } from "./patches";
@@ -25,14 +26,11 @@ function dressTacks(work: FaceWork, random: RandomStream): void {
   for (const place of tackPlaces(work)) {
     for (const side of [-1, 1] as const) {
       if (!random.chance(0.75)) continue;
-      const i = nearestColumn(work.strip.grid, place);
-      const toe = side < 0 ? work.toeMinus[i] : work.toePlus[i];
-      const beside = Number.isFinite(toe) ? toe : side * work.plan.groove;
       dress(
         work,
         {
           x: place + random.normal(0, 1.5),
-          y: beside + side * random.uniform(0.6, 1.4),
+          y: toeAt(work, side, place) + side * random.uniform(0.6, 1.4),
           reachX: random.uniform(5, 8),
           reachY: random.uniform(1.5, 2.6),
           left: 0.03,
