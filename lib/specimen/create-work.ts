@@ -11,7 +11,8 @@ const sideGrid = (y0: number): Grid => ({ ...PLATE_GRID, rows: SIDE_ROWS, y0 });
 
 /** Everything for making one face of a recipe's specimen: empty fields and the plan of a sound weld. */
 export function createWork<F extends Face>(recipe: RecipeOf<F>, face: F): FaceWork {
-  const random = randomStream(recipe.seed).child(face);
+  const bothFaces = randomStream(recipe.seed);
+  const random = bothFaces.child(face);
   const columns = STRIP_GRID.columns;
   return {
     face,
@@ -22,6 +23,7 @@ export function createWork<F extends Face>(recipe: RecipeOf<F>, face: F): FaceWo
     plan: planFace(face, recipe.joint, recipe.faces[face].layout, recipe.look, STRIP_GRID, random),
     look: recipe.look,
     random,
+    bothFaces,
     toeMinus: new Float32Array(columns).fill(Number.NaN),
     toePlus: new Float32Array(columns).fill(Number.NaN),
     runMinus: [],

@@ -18,6 +18,8 @@ export interface FaceWork {
   readonly look: Look;
   /** Stream of this face; features take child streams by name. */
   readonly random: RandomStream;
+  /** Stream of what both faces have from one piece: its children give the same numbers on either. */
+  readonly bothFaces: RandomStream;
   /** Outer toes of the whole weld, y mm per column of the strip; filled after the deposit. */
   readonly toeMinus: Float32Array;
   readonly toePlus: Float32Array;

@@ -3,6 +3,7 @@ import { randomStream } from "@/lib/random";
 import { createWork } from "@/lib/specimen/create-work";
 import type { Field } from "@/lib/specimen/field";
 import { finishPlate, layParentPlate, paintHeat, placeGlobule, scatterSpatter } from "@/lib/specimen/plate";
+import { finishEdges } from "@/lib/specimen/plate/edges";
 import { grindBand } from "@/lib/specimen/plate/ground-band";
 import { drawRecipe } from "@/lib/specimen/recipe";
 import type { FaceWork } from "@/lib/specimen/work";
@@ -176,5 +177,40 @@ describe("spatter and marks", () => {
       });
       expect(changed.length).toBe(0);
     }
+  });
+});
+
+describe("sides of the plate", () => {
+  /** Heights along the outermost row of plate A, without its corners, and the highest burr there; on a plate without texture. */
+  const longSide = (seed: string, face: Face) => {
+    const work = createWork(drawRecipe(seed), face);
+    finishEdges(work);
+    const { grid, z } = work.sides[1];
+    const row = (j: number) => Array.from(z.subarray(j * grid.columns + 40, (j + 1) * grid.columns - 40));
+    let burr = 0;
+    for (let j = grid.rows - 12; j < grid.rows; j++) burr = Math.max(burr, ...row(j));
+    return { outline: row(grid.rows - 1), burr };
+  };
+  /** Pearson correlation (definition). */
+  const correlation = (a: readonly number[], b: readonly number[]) => {
+    const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    const from = [a, b].map((values) => values.map((value) => value - mean(values)));
+    const product = (n: number, m: number) => from[n].reduce((sum, value, i) => sum + value * from[m][i], 0);
+    return product(0, 1) / Math.sqrt(product(0, 0) * product(1, 1));
+  };
+
+  it("have one outline on both faces; a sheared one is burred on one of them and rolled over on the other", () => {
+    let sheared = 0;
+    for (let n = 0; n < 8; n++) {
+      const [cap, root] = (["cap", "root"] as const).map((face) => longSide(`edges-${n}`, face));
+      expect(correlation(cap.outline, root.outline), `${n}`).toBeGreaterThan(0.5);
+      const [lower, higher] = [cap.burr, root.burr].sort((a, b) => a - b);
+      if (higher < 0.08) expect(higher - lower, `${n}`).toBe(0);
+      else {
+        sheared++;
+        expect(lower, `${n}`).toBe(0);
+      }
+    }
+    expect(sheared).toBeGreaterThan(0);
   });
 });

@@ -76,14 +76,15 @@ const REACH = 4.6;
 const BEYOND = 2.2;
 
 /**
- * The four sides of the plate as they were cut: long sides alike, ends alike, each with its own wander. A sheared side is
- * rolled over on one face and burred on the other. Changes no height further than 2 mm from a side.
+ * The four sides of the plate as they were cut, the same on both faces: long sides alike, ends alike, each with its own
+ * wander. A sheared side is rolled over on one face and burred on the other. Changes no height further than 3 mm from a side.
  */
-export function finishEdges(work: FaceWork, random: RandomStream): void {
+export function finishEdges(work: FaceWork): void {
   const { length, width } = work.joint;
-  const joint = random.child("cuts");
-  const long = cutOf(joint.pick(["flame", "flame", "sheared", "sawn"] as const), work, joint);
-  const short = cutOf(joint.pick(["sawn", "sawn", "flame", "sheared"] as const), work, joint);
+  const random = work.bothFaces.child("plate/edges");
+  const cuts = random.child("cuts");
+  const long = cutOf(cuts.pick(["flame", "flame", "sheared", "sawn"] as const), work, cuts);
+  const short = cutOf(cuts.pick(["sawn", "sawn", "flame", "sheared"] as const), work, cuts);
   const half = width / 2;
   const sides = [
     { cut: long, box: { x0: 0, x1: length, y0: half - REACH, y1: half }, along: 0, line: half, inward: -1 },

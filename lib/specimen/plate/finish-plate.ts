@@ -32,7 +32,7 @@ export function finishPlate(work: FaceWork, specimenNumber: string): void {
   scribe(work, DATUM_LINE, -far + random.normal(0, 1), -near, random.child("line B"));
   stamp(`${DATUM_LINE}`, 3, near + 2, 3.2);
   punchLine(work, near, far, random.child("punches"));
-  finishEdges(work, random.child("edges"));
+  finishEdges(work);
 }
 
 /** Centre punches on the scribed line of both plates, so that it is found again after cleaning. */
