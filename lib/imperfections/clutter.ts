@@ -31,13 +31,13 @@ export const CLUTTER_WORDS: Readonly<Record<Clutter, ClutterWords>> = {
   },
   "pen-mark": {
     name: "a pen mark",
-    there: "There is a line of paint or ink here; nothing is wrong with the metal.",
-    tell: "It goes on over weld and plate alike in one colour and throws no shadow.",
+    there: "There is a mark of paint or ink here; nothing is wrong with the metal.",
+    tell: "It has one colour whatever the pen went over, weld or plate, and throws no shadow.",
   },
   scratch: {
     name: "a scratch",
     there: "There is a scratch from handling here; it is shallow and is not recorded.",
-    tell: "A scratch is straight and bright to its bottom, with a burr at its edge; a crack is dark and follows its own way.",
+    tell: "A scratch is straight, and the torch lights it to its bottom; a crack stays dark and follows its own way.",
   },
   "mill-scale-edge": {
     name: "the edge of mill scale",

@@ -56,7 +56,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     title: "What does not count, and the sum",
     paragraphs: [
       "Features that are there but too small to record, or harmless, such as a dressed stop and start, are worth nothing. Reporting one costs nothing if you put it in the right place.",
-      "Chalk, pen marks, scratches, flaked scale, rust, coarse ripple and the like are no features of the weld. A call on one is a false call and costs as much; your mark sheet says what it was.",
+      "Chalk, pen marks, scratches, flaked scale, rust, tight toes, coarse ripple and the like are no imperfections, not even small ones. A call on one is a false call and costs as much as any; your mark sheet says what is really there.",
       "A section cannot have less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
     ],
   },

@@ -1,5 +1,4 @@
 import { type AccountLine, PART_SHARES, PARTS, type Part, type PartAccount, type PlaceAccount } from "../results";
-import type { ClutterItem } from "../specimen";
 import { apportion } from "./apportion";
 import type { Block } from "./blocks";
 import { touchedClutter } from "./clutter";
@@ -64,9 +63,9 @@ export function unmatchedTruthLine(section: Section, position: number): AccountL
 }
 
 /** The line of a call that stands for nothing; it says what lies there instead, which costs neither more nor less. */
-export function falseCallLine(section: Section, piece: Piece, clutter: readonly ClutterItem[]): AccountLine {
+export function falseCallLine(section: Section, piece: Piece): AccountLine {
   const cost = 0 - section.price;
-  const touched = touchedClutter(piece, clutter);
+  const touched = touchedClutter(piece, section.clutter);
   return {
     ...emptyLine("false-call"),
     callIds: [piece.id],

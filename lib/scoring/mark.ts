@@ -11,7 +11,7 @@ import {
   shownMark,
   type Tolerances,
 } from "../results";
-import type { ClutterItem, Truth, TruthItem } from "../specimen";
+import type { Truth } from "../specimen";
 import type { Face } from "../weld";
 import { emptyLine, falseCallLine, matchedLine, unmatchedTruthLine } from "./account";
 import { matchSection, prepareSection, type Section, WHOLE } from "./section";
@@ -35,21 +35,19 @@ export const DEFAULT_SETTINGS: ReportSettings = {
 };
 
 /**
- * Marks one face of a report against the truth; items and calls of the other face are left out. The result holds an
+ * Marks one face of a report against the truth; what lies or was called on the other face is left out. The result holds an
  * account whose lines add up to the mark exactly, in thousandths: the worth of the indications is shared out of 100,000
  * by largest remainder, every line is rounded once, and its parts are shared out of the rounded line. Clutter only gives
  * false calls a name: no mark depends on it.
  */
 export function markSection(
   section: Face,
-  items: readonly TruthItem[],
+  truth: Pick<Truth, "items" | "clutter">,
   calls: readonly Call[],
   { passMark, tolerances }: SectionSettings,
-  clutter: readonly ClutterItem[] = [],
 ): SectionResult {
-  const prepared = prepareSection(section, items, calls, tolerances);
-  const ofFace = clutter.filter((item) => item.face === section);
-  const lines = accountLines(prepared, tolerances, ofFace);
+  const prepared = prepareSection(section, truth, calls, tolerances);
+  const lines = accountLines(prepared, tolerances);
   const raw = lines.reduce((sum, line) => sum + line.earned, 0);
   if (raw < 0) lines.push({ ...emptyLine("floor"), earned: 0 - raw });
   const mark = Math.max(0, raw);
@@ -70,18 +68,15 @@ export function markSection(
 /** Marks both faces of a report, each by itself. */
 export function markReport(truth: Truth, report: Report, settings: ReportSettings): ReportResult {
   const mark = (face: Face): SectionResult =>
-    markSection(
-      face,
-      truth.items,
-      report.calls,
-      { passMark: settings.passMarks[face], tolerances: settings.tolerances },
-      truth.clutter,
-    );
+    markSection(face, truth, report.calls, {
+      passMark: settings.passMarks[face],
+      tolerances: settings.tolerances,
+    });
   return { version: 1, sections: { cap: mark("cap"), root: mark("root") } };
 }
 
 /** Lines in plate order, then the calls without a place. */
-function accountLines(section: Section, tolerances: Tolerances, clutter: readonly ClutterItem[]): AccountLine[] {
+function accountLines(section: Section, tolerances: Tolerances): AccountLine[] {
   const placed: { start: number; line: AccountLine }[] = [];
   const truths = new Set<number>();
   const pieces = new Set<number>();
@@ -94,7 +89,7 @@ function accountLines(section: Section, tolerances: Tolerances, clutter: readonl
     if (!truths.has(truth)) placed.push({ start: target.start, line: unmatchedTruthLine(section, truth) });
   });
   section.pieces.forEach((piece, position) => {
-    if (!pieces.has(position)) placed.push({ start: piece.start, line: falseCallLine(section, piece, clutter) });
+    if (!pieces.has(position)) placed.push({ start: piece.start, line: falseCallLine(section, piece) });
   });
   placed.sort((a, b) => a.start - b.start);
   const clean = section.indications === 0 ? [{ ...emptyLine("nothing-to-find"), worth: WHOLE, earned: WHOLE }] : [];

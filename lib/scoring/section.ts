@@ -1,7 +1,7 @@
 import { IMPERFECTION_TYPES, imperfection } from "../imperfections";
 import type { Call } from "../report";
 import { RULE, type Tolerances } from "../results";
-import type { TruthItem } from "../specimen";
+import type { ClutterItem, Truth, TruthItem } from "../specimen";
 import type { Face } from "../weld";
 import { apportion } from "./apportion";
 import { type Block, possibleBlocks } from "./blocks";
@@ -18,6 +18,8 @@ export interface Section {
   /** One a truth, in the same order. */
   readonly targets: readonly Target[];
   readonly pieces: readonly Piece[];
+  /** What false calls may have been made on; no mark depends on it. */
+  readonly clutter: readonly ClutterItem[];
   /** Calls that have no place. */
   readonly unplaced: readonly Call[];
   /** Indications to be found: truths that are not neutral. */
@@ -26,10 +28,10 @@ export interface Section {
   readonly price: number;
 }
 
-/** Takes the truths and calls of one face. An indication's worth is its weight's share of the section, to the thousandth. */
+/** Takes what lies and what was called on one face. An indication's worth is its weight's share of the section, to the thousandth. */
 export function prepareSection(
   face: Face,
-  items: readonly TruthItem[],
+  { items, clutter }: Pick<Truth, "items" | "clutter">,
   calls: readonly Call[],
   tolerances: Tolerances,
 ): Section {
@@ -45,6 +47,7 @@ export function prepareSection(
       .map(toPiece)
       .filter((piece) => piece !== null)
       .sort(comparePieces),
+    clutter: clutter.filter((item) => item.face === face),
     unplaced: ofFace.filter((call) => toPiece(call) === null).sort((a, b) => compareText(a.id, b.id)),
     indications,
     // Half the mean weight is half a mean share of the section, whatever the weights.

@@ -41,12 +41,13 @@ const blueprints: fc.Arbitrary<Blueprint> = fc.record({
   sections: fc.record({ cap: sections, root: sections }),
 });
 
-/** The imperfections of a face, and whether each could stand in a slot by its family and by where its type may lie. */
+/** The imperfections that a recipe plants on a face. */
 function plantedOn(recipe: Recipe, face: Face): ImperfectionType[] {
   const types = recipe.faces[face].requests.map(({ type }) => type);
   return types.filter((type) => FEATURE_ROWS.some((row) => row.type === type)) as ImperfectionType[];
 }
 
+/** Whether a type could stand in a slot by its family and by where it may lie. */
 function couldFill(type: ImperfectionType, face: Face, slot: Slot): boolean {
   const isFamily = slot.families === "any" || slot.families.includes(imperfection(type).family);
   const isThere = FEATURE_ROWS.some(

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { imperfection } from "@/lib/imperfections";
 import { type RandomStream, randomStream } from "../../lib/random";
 import type { TruthItem } from "../../lib/specimen";
 import { exactCall } from "../support/marking-cases";
@@ -71,10 +70,7 @@ describe("on a face with 8 indications", () => {
   it("naming both of two types that come into question pays less than naming either, even the wrong one", () => {
     for (let n = 0; n < FACES_TRIED; n++) {
       const random = randomStream(`hedge-${n}`);
-      // only a call that names a misalignment can find it, so a wrong name is not worth anything there
-      const items = assessmentFace(random, INDICATIONS).filter(
-        ({ type }) => imperfection(type).family !== "misalignment",
-      );
+      const items = assessmentFace(random, INDICATIONS);
       const right = items.map((item, i) => exactCall(item, `call-${i}`));
       const wrong = right.map((call) => ({ ...underSecondType(random, call), id: call.id }));
       const both = [...right, ...wrong.map((call) => ({ ...call, id: `${call.id}-again` }))];

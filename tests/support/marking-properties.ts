@@ -3,13 +3,15 @@ import fc from "fast-check";
 import type { Call } from "../../lib/report";
 import { DEFAULT_TOLERANCES, type SectionResult, sectionResultSchema } from "../../lib/results";
 import { markSection } from "../../lib/scoring";
+import type { ClutterItem } from "../../lib/specimen";
 import { exactCall, type MarkingCase, markingCases, strewnClutter } from "./marking-cases";
 import { type Attribute, matchedCalls, movedCall, nudgedCall, replaced } from "./marking-moves";
 
 const settings = { passMark: 70, tolerances: DEFAULT_TOLERANCES };
 const crowded = markingCases({ truths: 5, calls: 7 });
 
-const mark = ({ items, calls }: MarkingCase): SectionResult => markSection("cap", items, calls, settings);
+const mark = ({ items, calls }: MarkingCase, clutter: readonly ClutterItem[] = []): SectionResult =>
+  markSection("cap", { items, clutter }, calls, settings);
 const withCalls = (given: MarkingCase, calls: readonly Call[]): MarkingCase => ({ items: given.items, calls });
 
 function notLower(after: SectionResult, before: SectionResult, what: string): void {
@@ -55,14 +57,14 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
   "clutter changes no mark and no line, it only gives false calls a name": property(
     fc.tuple(crowded, strewnClutter),
     ([given, clutter]) => {
-      const named = markSection("cap", given.items, given.calls, settings, clutter);
+      const named = mark(given, clutter);
       const names = named.lines.filter((line) => line.clutter !== null);
       assert.ok(names.every((line) => line.kind === "false-call"));
       assert.ok(
         names.every((line) => clutter.some(({ id, kind }) => id === line.clutter?.id && kind === line.clutter.kind)),
       );
       assert.deepEqual({ ...named, lines: named.lines.map((line) => ({ ...line, clutter: null })) }, mark(given));
-      assert.deepEqual(markSection("cap", given.items, given.calls, settings, [...clutter].reverse()), named);
+      assert.deepEqual(mark(given, [...clutter].reverse()), named);
     },
   ),
 

@@ -6,7 +6,8 @@ import { markSection } from "../../lib/scoring";
 import type { TruthItem } from "../../lib/specimen";
 import { call, exactCall, truthItem } from "./marking-cases";
 
-const TYPES = typesOn("cap").filter((type) => type !== "linear-misalignment");
+/** Only a call that names a misalignment can find it, and it lies under everything else. */
+const TYPES = typesOn("cap").filter((type) => imperfection(type).family !== "misalignment");
 /** Half of the cap's width with its toes, where calls are made, mm. */
 const REACH = 10;
 
@@ -16,7 +17,7 @@ export function marksOf(items: readonly TruthItem[], calls: readonly Call[]): nu
 }
 
 export function markCap(items: readonly TruthItem[], calls: readonly Call[]): SectionResult {
-  return markSection("cap", items, calls, { passMark: 70, tolerances: DEFAULT_TOLERANCES });
+  return markSection("cap", { items, clutter: [] }, calls, { passMark: 70, tolerances: DEFAULT_TOLERANCES });
 }
 
 const MOST_DRAWS = 2_000;

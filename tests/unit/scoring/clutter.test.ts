@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_TOLERANCES } from "../../../lib/results";
-import { markReport, markSection } from "../../../lib/scoring";
-import { DEFAULT_SETTINGS } from "../../../lib/scoring/mark";
+import { markSection } from "../../../lib/scoring";
 import type { ClutterItem } from "../../../lib/specimen";
 import { call, clutterItem, truthItem } from "../../support/marking-cases";
 
@@ -11,7 +10,7 @@ const chalk = clutterItem({ id: "cap-clutter-1", kind: "chalk-mark", start: 100,
 
 /** What the only line of a clean face with this one call is said to lie on. */
 function namedFor(place: { start: number; end?: number | null; across: number }, clutter: readonly ClutterItem[]) {
-  const result = markSection("cap", [], [call({ id: "1", ...place })], settings, clutter);
+  const result = markSection("cap", { items: [], clutter }, [call({ id: "1", ...place })], settings);
   return result.lines.find((line) => line.kind === "false-call")!.clutter?.id ?? null;
 }
 
@@ -19,8 +18,8 @@ describe("a false call on clutter", () => {
   it("costs what any false call costs and says what lies there", () => {
     const items = [truthItem({ id: "a", type: "overlap", start: 20, end: 60, across: 5 })];
     const calls = [call({ id: "1", type: "slag-residue", start: 101, end: 108, across: 9 })];
-    const bare = markSection("cap", items, calls, settings);
-    const named = markSection("cap", items, calls, settings, [chalk]);
+    const bare = markSection("cap", { items, clutter: [] }, calls, settings);
+    const named = markSection("cap", { items, clutter: [chalk] }, calls, settings);
     const line = named.lines.find(({ kind }) => kind === "false-call")!;
     // One indication: a call costs half of 100,000.
     expect([line.earned, line.cost]).toEqual([-50_000, -50_000]);
@@ -43,6 +42,26 @@ describe("a false call on clutter", () => {
     expect(namedFor({ start, end: end ?? null, across }, [chalk])).toBe(named ? "cap-clutter-1" : null);
   });
 
+  it("is looked for where it passes the call, however large the box round it is", () => {
+    // 40 mm long, 1 mm wide, from y = 0 up to y = 20 mm
+    const slanting: ClutterItem = {
+      ...clutterItem({ id: "cap-clutter-4", kind: "scratch", start: 100, end: 140, across: 10 }, 10),
+      outline: [
+        [100, 0],
+        [140, 19],
+        [140, 20],
+        [100, 1],
+      ],
+    };
+    // at x = 105 its upper edge lies at y = 3.375 mm, 5 mm farther along at 5.75 mm
+    expect(namedFor({ start: 105, across: 3 }, [slanting])).toBe("cap-clutter-4");
+    expect(namedFor({ start: 105, across: 9.7 }, [slanting])).toBe("cap-clutter-4");
+    expect(namedFor({ start: 105, across: 9.8 }, [slanting])).toBeNull();
+    expect(namedFor({ start: 105, across: 18 }, [slanting])).toBeNull();
+    expect(namedFor({ start: 135, across: 18 }, [slanting])).toBe("cap-clutter-4");
+    expect(namedFor({ start: 105, end: 135, across: 18 }, [slanting])).toBe("cap-clutter-4");
+  });
+
   it("takes the nearest, of equally near ones the one whose middle is nearer, whatever their order", () => {
     const rust = clutterItem({ id: "cap-clutter-2", kind: "rust-patch", start: 112, end: 140, across: 10 }, 2);
     const wide = clutterItem({ id: "cap-clutter-3", kind: "scratch", start: 60, end: 200, across: 10 }, 2);
@@ -62,28 +81,19 @@ describe("a false call on clutter", () => {
 
   it("leaves calls that stand for something alone, and clutter of the other face", () => {
     const items = [truthItem({ id: "a", type: "overlap", start: 100, end: 110, across: 10 })];
-    const found = markSection("cap", items, [call({ id: "1", start: 100, end: 110, across: 10 })], settings, [chalk]);
+    const found = markSection(
+      "cap",
+      { items, clutter: [chalk] },
+      [call({ id: "1", start: 100, end: 110, across: 10 })],
+      settings,
+    );
     expect(found.lines.map(({ kind, clutter }) => [kind, clutter])).toEqual([["partly", null]]);
-    const truth = {
-      version: 1,
-      generator: "1",
-      joint: {
-        kind: "butt",
-        process: "135",
-        position: "PA",
-        length: 300,
-        width: 150,
-        thickness: 10,
-        grooveAngle: 60,
-        rootGap: 2.5,
-        rootFace: 1,
-      },
-      items: [],
-      clutter: [{ ...chalk, face: "root" }],
-    } as const;
     const calls = (["cap", "root"] as const).map((face) => call({ id: face, face, start: 104, across: 10 }));
-    const { cap, root } = markReport(truth, { version: 1, calls } as never, DEFAULT_SETTINGS).sections;
-    const kinds = [cap, root].map(({ lines }) => lines.find(({ kind }) => kind === "false-call")!.clutter?.kind);
+    const truth = { items: [], clutter: [{ ...chalk, face: "root" as const }] };
+    const kinds = (["cap", "root"] as const).map((face) => {
+      const { lines } = markSection(face, truth, calls, settings);
+      return lines.find(({ kind }) => kind === "false-call")!.clutter?.kind;
+    });
     expect(kinds).toEqual([undefined, "chalk-mark"]);
   });
 });

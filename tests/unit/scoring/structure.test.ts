@@ -38,7 +38,7 @@ describe("best structure of split and merged calls", () => {
   ])("loses nothing by leaving out hopeless blocks: equal to trying every structure, $name", ({ cases, numRuns }) => {
     fc.assert(
       fc.property(cases, ({ items, calls }) => {
-        const section = prepareSection("cap", items, calls, DEFAULT_TOLERANCES);
+        const section = prepareSection("cap", { items, clutter: [] }, calls, DEFAULT_TOLERANCES);
         expect(totalOf(matchSection(section, DEFAULT_TOLERANCES))).toBe(bestByTrying(section));
       }),
       { numRuns, seed: SEED },
@@ -83,7 +83,7 @@ function randomBlocks(seed: string, truths: number, calls: number): Block[] {
     const members = new Set(Array.from({ length: size }, () => random.integer(count)));
     return [...members].sort((a, b) => a - b);
   };
-  const [target] = prepareSection("cap", [blockItem], [], DEFAULT_TOLERANCES).targets;
+  const [target] = prepareSection("cap", { items: [blockItem], clutter: [] }, [], DEFAULT_TOLERANCES).targets;
   const blocks = new Map<string, Block>();
   for (let i = 0; i < 60; i++) {
     const isMerged = random.chance(0.2);

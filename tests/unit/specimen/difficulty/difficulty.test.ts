@@ -144,7 +144,8 @@ describe("expected mark", () => {
         for (let n = 0; n < runs; n++) {
           const calls = simulate(items, ability, `${factor} ${ability} ${n}`);
           sum +=
-            markSection("cap", items, calls, { passMark: 70, tolerances: DEFAULT_SETTINGS.tolerances }).mark / 1000;
+            markSection("cap", { items, clutter: [] }, calls, { passMark: 70, tolerances: DEFAULT_SETTINGS.tolerances })
+              .mark / 1000;
         }
         const expected = expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
         expect(Math.abs(sum / runs - expected), `${factor} ${ability}: ${sum / runs} and ${expected}`).toBeLessThan(2);
