@@ -1,9 +1,8 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
-import { mixMaterial } from "../field";
-import type { Region } from "../measure";
-import { patchesOf } from "../plate/patches";
+import { type Colour, mixMaterial } from "../field";
+import { boxAround, patchesOf } from "../plate/patches";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { clutterFrom, emptyFootprint, type Footprint, leaveTrace } from "./footprint";
 import { grainOf } from "./grain";
@@ -28,7 +27,7 @@ interface Chalk {
   readonly half: number;
   /** How hard it was pressed, 0..1.3. */
   readonly pressure: number;
-  readonly colour: (typeof TONES)[keyof typeof TONES];
+  readonly colour: Colour;
   readonly wipe: Wipe | null;
   readonly seed: number;
 }
@@ -78,7 +77,7 @@ function smear(work: FaceWork, chalk: Chalk, wipe: Wipe, reach: number): void {
   const s = Math.sin(wipe.angle);
   // the streaks fade out before the box ends, or its sides would be seen
   const far = Math.hypot(reach, 1.05 * wipe.half);
-  const box: Region = { x0: wipe.x - far, x1: wipe.x + far, y0: wipe.y - far, y1: wipe.y + far };
+  const box = boxAround(wipe.x, wipe.y, far);
   for (const field of patchesOf(work)) {
     const wide = grainOf(field, box, 0.8);
     forEachPixel(field.grid, box, (k, x, y) => {

@@ -10,8 +10,8 @@ const SEEN_FROM = 0.22;
 /** Pixels are gathered in strips this wide, mm; strips with less than this area hold stray grains only, mm2. */
 const STRIP = 0.5;
 const LEAST_IN_STRIP = 0.05;
-/** Less than this is not to be seen at all, mm2. */
-const LEAST_AREA = 1;
+/** What covers less than this, mm2, and is seen for less than this length, mm, is not to be seen at all. */
+const LEAST = { area: 1, length: 4 };
 
 interface Strip {
   low: number;
@@ -19,7 +19,7 @@ interface Strip {
   area: number;
 }
 
-/** Where pixels were really coloured: their spans in strips along and across the plate. */
+/** Where pixels were really changed: their spans in strips along and across the plate. */
 export interface Footprint {
   readonly alongX: Map<number, Strip>;
   readonly alongY: Map<number, Strip>;
@@ -39,7 +39,7 @@ function stretch(strips: Map<number, Strip>, at: number, value: number, half: nu
   }
 }
 
-/** Notes that a pixel of a patch was covered by `share`; what nobody could see is left out. */
+/** Notes that a pixel of a patch was covered or changed by `share`; what nobody could see is left out. */
 export function leaveTrace(footprint: Footprint, field: Field, x: number, y: number, share: number): void {
   if (share < SEEN_FROM) return;
   const half = 0.5 / field.grid.perMm;
@@ -58,7 +58,9 @@ export function clutterFrom(work: FaceWork, id: string, kind: Clutter, footprint
   const area = [...footprint.alongX.values()].reduce((sum, strip) => sum + strip.area, 0);
   const columns = spansOf(footprint.alongX);
   const rows = spansOf(footprint.alongY);
-  if (area < LEAST_AREA || columns.length === 0 || rows.length === 0) return null;
+  const length = STRIP * Math.max(columns.length, rows.length);
+  const isSeen = area >= LEAST.area || length >= LEAST.length;
+  if (!isSeen || columns.length === 0 || rows.length === 0) return null;
   const start = Math.min(...rows.map(({ low }) => low));
   const end = Math.max(...rows.map(({ high }) => high));
   const low = Math.min(...columns.map((span) => span.low));
@@ -67,14 +69,14 @@ export function clutterFrom(work: FaceWork, id: string, kind: Clutter, footprint
   const outline = isTall
     ? bandOutline(rows, STRIP / 2).map(([y, x]): Point => [x, y])
     : bandOutline(columns, STRIP / 2);
-  const { length, width } = work.joint;
-  const onPlate = ([x, y]: Point): Point => [clamp(x, 0, length), clamp(y, -width / 2, width / 2)];
+  const { joint } = work;
+  const onPlate = ([x, y]: Point): Point => [clamp(x, 0, joint.length), clamp(y, -joint.width / 2, joint.width / 2)];
   return {
     id,
     face: work.face,
     kind,
-    start: clamp(start, 0, length),
-    end: clamp(end, 0, length),
+    start: clamp(start, 0, joint.length),
+    end: clamp(end, 0, joint.length),
     across: (low + high) / 2,
     outline: outline.map(onPlate),
   };

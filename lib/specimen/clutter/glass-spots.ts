@@ -4,6 +4,7 @@ import { forEachPixel, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
 import { between } from "../imperfections/tones";
 import { runIndex, visibleRun } from "../imperfections/visible-run";
+import { boxAround } from "../plate/patches";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { clutterFrom, emptyFootprint, type Footprint, leaveTrace } from "./footprint";
 import { grainOf } from "./grain";
@@ -60,7 +61,7 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
   const reach = 1.9 * radius * Math.sqrt(stretch) + 0.6;
   // a border softer than a pixel, so that it does not come out as steps
   const soft = Math.max(0.16, 1.3 / (field.grid.perMm * radius));
-  const box = { x0: cx - reach, x1: cx + reach, y0: cy - reach, y1: cy + reach };
+  const box = boxAround(cx, cy, reach);
   const crease = grainOf(field, box, 0.6);
   const c = Math.cos(island.turn);
   const s = Math.sin(island.turn);
@@ -112,7 +113,7 @@ export const glassSpots: FeatureBuilder = (request, random): Feature => {
   return {
     id: request.id,
     paint(work) {
-      const coarse = clamp((request.severity || 1.3) / 1.3, 0.6, 1.6);
+      const coarse = clamp(request.severity / 1.3, 0.6, 1.6);
       const run = runIndex(work, request);
       const islands = drawIslands(random.child("islands"), work, run, request.x, Math.max(4, request.length), coarse);
       const raised = new Map<number, number>();

@@ -16,7 +16,7 @@ export interface HandLine {
 const STEP = 0.5;
 
 /** How unsteady a hand is, mm: slow sway and tremor. */
-export interface Unsteadiness {
+interface Unsteadiness {
   readonly sway: number;
   readonly tremor: number;
 }

@@ -20,7 +20,7 @@ function ring(random: RandomStream, radius: number): Point[] {
 }
 
 /** What people draw on plates while they work, `size` mm long or wide. */
-export const MARK_SHAPES = {
+const MARK_SHAPES = {
   /** A line along the weld: from here to here. */
   stroke: (random: RandomStream, size: number): Strokes => {
     const lean = random.normal(0, 0.03) * size;

@@ -107,7 +107,7 @@ export const removedSpatter: FeatureBuilder = (request, random): Feature => {
     id: request.id,
     paint(work) {
       const draw = random.child("spots");
-      const coarse = clamp((request.severity || 0.9) / 0.9, 0.7, 1.5);
+      const coarse = clamp(request.severity / 0.9, 0.7, 1.5);
       const spots = drawSpots(draw, work, request.x, Math.max(6, request.length), request.side, coarse);
       for (const spot of spots) leaveSpot(work, spot, footprint);
     },

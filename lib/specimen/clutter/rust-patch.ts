@@ -2,7 +2,7 @@ import { clamp, ease } from "../../math";
 import { forEachPixel, fractal2, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
 import { between } from "../imperfections/tones";
-import { patchesOf } from "../plate/patches";
+import { boxAround, patchesOf } from "../plate/patches";
 import type { Feature, FeatureBuilder } from "../work";
 import { clutterFrom, emptyFootprint, leaveTrace } from "./footprint";
 import { grainOf } from "./grain";
@@ -30,7 +30,7 @@ export const rustPatch: FeatureBuilder = (request, random): Feature => {
       const isRing = draw.chance(0.12);
       const seed = draw.seed();
       const reach = 1.9 * half;
-      const box = { x0: middle - reach, x1: middle + reach, y0: across - 1.9 * tall - 3, y1: across + 1.9 * tall + 3 };
+      const box = boxAround(middle, across, reach, 1.9 * tall + 3);
       const c = Math.cos(turn);
       const s = Math.sin(turn);
       for (const field of patchesOf(work)) {

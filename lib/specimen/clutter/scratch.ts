@@ -2,6 +2,7 @@ import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, value1 } from "../../surface";
 import { mixMaterial } from "../field";
+import { scaled } from "../imperfections/tones";
 import type { Point } from "../truth";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { clutterFrom, emptyFootprint, type Footprint, leaveTrace } from "./footprint";
@@ -25,8 +26,10 @@ interface Furrow {
   readonly seed: number;
 }
 
-/** No furrow is deeper than this, mm: half of what a grinding mark or a groove is measured from. */
+/** No furrow is deeper than this, mm: grinding marks are measured from 0.08 mm, grooves from 0.1 mm. */
 const DEEPEST = 0.06;
+/** A furrow so deep shows by its relief as plainly as by bare steel, mm; a third of it is just seen. */
+const PLAIN_RELIEF = 0.04;
 const STEADY = { sway: 0.07, tremor: 0.015 };
 
 /** Touches of a chain: each link bites, slides and lifts. */
@@ -54,16 +57,10 @@ function cut(work: FaceWork, furrow: Furrow, footprint: Footprint): void {
         field.z[k] -= depth * core;
         const grain = 0.85 + 0.2 * gradient1(off / 0.11, seed + 3);
         const shine = ease(0.02, 0.3, core);
-        mixMaterial(
-          field,
-          k,
-          [TONES.bareSteel[0] * grain, TONES.bareSteel[1] * grain, TONES.bareSteel[2] * grain],
-          0.34,
-          0.8,
-          furrow.fresh * shine,
-        );
+        mixMaterial(field, k, scaled(TONES.bareSteel, grain), 0.34, 0.8, furrow.fresh * shine);
         field.brush[k] *= 1 - 0.7 * shine;
-        leaveTrace(footprint, field, x, y, ease(0.08, 0.58, core) * clamp(1.7 * furrow.fresh, 0, 1));
+        const bright = ease(0.08, 0.58, core) * clamp(1.7 * furrow.fresh, 0, 1);
+        leaveTrace(footprint, field, x, y, Math.max(bright, ease(0, PLAIN_RELIEF, depth * core)));
       }
       const lip =
         Math.exp(-(((burr * outward - 1.35) / 0.4) ** 2)) *
@@ -109,7 +106,7 @@ function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number
 }
 
 /**
- * A scratch from handling, at most 0.06 mm deep whatever `severity` asks: straight, bright, with a burr. `variant` along
+ * A scratch from handling, at most 0.06 mm deep whatever `severity` asks: straight, with a burr, bright or as old as the plate. `variant` along
  * (beside the weld), across (over toe and weld) or chain (the dotted track of a dragged chain); `length` mm long.
  */
 export const scratch: FeatureBuilder = (request, random): Feature => {
