@@ -1,3 +1,3 @@
 export { convexHull, hullWithRoom } from "./hull";
-export { clamp, ease, mix, roundTo } from "./scalar";
+export { clamp, ease, median, mix, roundTo } from "./scalar";
 export type { Degrees, Mm, Px } from "./units";

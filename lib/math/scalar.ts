@@ -20,3 +20,10 @@ export function roundTo(value: number, step: number): number {
   const steps = Math.abs(value) / step;
   return (Math.sign(value) * Math.floor(steps + 0.5 + 1e-9) * Math.round(step * 1e9)) / 1e9;
 }
+
+/** Middle value; of an even number the mean of the two in the middle: median([3, 1, 2]) = 2. NaN of none. */
+export function median(values: readonly number[]): number {
+  const sorted = values.slice().sort((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
+}

@@ -1,3 +1,5 @@
+import type { ImperfectionType } from "../imperfections";
+import { median } from "../math";
 import { frontOf } from "./imperfections/electrode-stop";
 import { truthItem } from "./imperfections/found";
 import { measuredRestart } from "./imperfections/restart-profile";
@@ -8,47 +10,35 @@ import { toeAt } from "./runs/edit";
 import type { Point, TruthItem } from "./truth";
 import type { FaceWork } from "./work";
 
-/** Step from which a stretch belongs to the misalignment, mm; sound stretches up to `BRIDGE` mm do not end it. */
-const RECORDABLE_STEP = 1;
+/** A misalignment is felt every so many mm; from `least` on a stretch belongs to it. */
+interface Probing {
+  readonly every: number;
+  readonly least: number;
+}
+/** mm */
+const STEP: Probing = { every: 2, least: 1 };
+/** Degrees in all. */
+const ANGLE: Probing = { every: 5, least: 3 };
+/** Sound stretches up to this length do not end a misalignment, mm. */
 const BRIDGE = 15;
-/** The step is felt every so many mm, and not on the last few mm, where the plate's lines are worn. */
-const PROBED_EVERY = 2;
+/** Nothing is felt on the last few mm, where the plate's lines are worn. */
 const FROM_ENDS = 4;
+
+/** What is felt at x, whichever plate stands higher and whichever way they are bent. */
+interface Felt {
+  readonly x: number;
+  readonly value: number;
+}
 
 /**
  * Linear misalignment of the plates, measured on the finished cap: the step between the straight lines of both plates at the
  * joint's centre (`stepBetweenPlates`), as the straight line along the joint on which most of what is felt lies
  * (`steadyLine`): plates are stiff, and what is ground away beside the weld is no misalignment. Size = largest step; extent =
- * longest stretch of 1 mm or more. Null where that stretch is shorter than the catalogue records: a step is there along a joint or it is none.
+ * longest stretch of 1 mm or more. Null where that stretch is shorter than the catalogue records: a step is there along a
+ * joint or it is none.
  */
-export function measuredMisalignment(work: FaceWork, id: string): TruthItem | null {
-  const steps = probeSteps(work, work.joint.length);
-  const stretch = longestStretch(
-    steps.map(({ step }) => step >= RECORDABLE_STEP),
-    BRIDGE / PROBED_EVERY,
-  );
-  if (!stretch) return null;
-  const within = steps.slice(stretch.first, stretch.last + 1);
-  const worst = within.reduce((a, b) => (b.step > a.step ? b : a));
-  const start = stretch.first === 0 ? 0 : within[0].x;
-  const end = stretch.last === steps.length - 1 ? work.joint.length : within[within.length - 1].x;
-  const item = truthItem(work, id, "linear-misalignment", {
-    start,
-    end,
-    across: 0,
-    size: worst.step,
-    width: null,
-    worst: [worst.x, 0],
-    outline: alongBothToes(work, start, end),
-  });
-  return item.neutral ? null : item;
-}
-
-/** Total angle from which the plates' distortion is recorded, degrees; the plates are felt every so many mm. */
-const RECORDABLE_ANGLE = 3;
-const ANGLE_EVERY = 5;
-/** A place's angle is the median of what is felt so far to both sides, mm: dents, scale and rolling waves are no distortion. */
-const ANGLE_EVENED_OVER = 60;
+export const measuredMisalignment = (work: FaceWork, id: string): TruthItem | null =>
+  standingItem(work, id, "linear-misalignment", probeSteps(work, work.joint.length), STEP);
 
 /**
  * Angular misalignment of the plates, measured on the finished cap: the angle at which the straight lines of both plates
@@ -56,21 +46,32 @@ const ANGLE_EVENED_OVER = 60;
  * they are bent; no size, `worst` where the angle is largest. Null where that stretch is shorter than the catalogue records.
  */
 export function measuredAngle(work: FaceWork, id: string): TruthItem | null {
-  const angles = probeAngles(work);
+  const felt = probeAngles(work).map(({ x, angle }): Felt => ({ x, value: Math.abs(angle) }));
+  return standingItem(work, id, "angular-misalignment", felt, ANGLE);
+}
+
+/** The longest stretch of what is felt, from end to end of the joint where it reaches the first or last place felt. */
+function standingItem(
+  work: FaceWork,
+  id: string,
+  type: ImperfectionType,
+  felt: readonly Felt[],
+  { every, least }: Probing,
+): TruthItem | null {
   const stretch = longestStretch(
-    angles.map(({ angle }) => Math.abs(angle) >= RECORDABLE_ANGLE),
-    BRIDGE / ANGLE_EVERY,
+    felt.map(({ value }) => value >= least),
+    BRIDGE / every,
   );
   if (!stretch) return null;
-  const within = angles.slice(stretch.first, stretch.last + 1);
-  const worst = within.reduce((a, b) => (Math.abs(b.angle) > Math.abs(a.angle) ? b : a));
+  const within = felt.slice(stretch.first, stretch.last + 1);
+  const worst = within.reduce((a, b) => (b.value > a.value ? b : a));
   const start = stretch.first === 0 ? 0 : within[0].x;
-  const end = stretch.last === angles.length - 1 ? work.joint.length : within[within.length - 1].x;
-  const item = truthItem(work, id, "angular-misalignment", {
+  const end = stretch.last === felt.length - 1 ? work.joint.length : within[within.length - 1].x;
+  const item = truthItem(work, id, type, {
     start,
     end,
     across: 0,
-    size: null,
+    size: worst.value,
     width: null,
     worst: [worst.x, 0],
     outline: alongBothToes(work, start, end),
@@ -78,32 +79,28 @@ export function measuredAngle(work: FaceWork, id: string): TruthItem | null {
   return item.neutral ? null : item;
 }
 
+/** A place's angle is the median of what is felt so far to both sides, mm: dents, scale and rolling waves are no distortion. */
+const ANGLE_EVENED_OVER = 60;
+
 /** The total angle of the plates along a finished face, degrees: what `measuredAngle` goes by. */
 export function probeAngles(work: Pick<FaceWork, "joint" | "sides"> & Finished): { x: number; angle: number }[] {
   const felt: { x: number; angle: number }[] = [];
-  for (let x = FROM_ENDS; x <= work.joint.length - FROM_ENDS; x += ANGLE_EVERY) {
+  for (let x = FROM_ENDS; x <= work.joint.length - FROM_ENDS; x += ANGLE.every) {
     const angle = angleBetweenPlates(work, work.sides, x);
     if (!Number.isNaN(angle)) felt.push({ x, angle });
   }
-  const reach = ANGLE_EVENED_OVER / ANGLE_EVERY;
+  const reach = ANGLE_EVENED_OVER / ANGLE.every;
   return felt.map(({ x }, n) => ({
     x,
     angle: median(felt.slice(Math.max(0, n - reach), n + reach + 1).map(({ angle }) => angle)),
   }));
 }
 
-interface Step {
-  readonly x: number;
-  /** Height of the step, whichever plate stands higher, mm. */
-  readonly step: number;
-}
-
-function probeSteps(face: Finished, length: number): Step[] {
+function probeSteps(face: Finished, length: number): Felt[] {
   const felt: { x: number; step: number }[] = [];
-  for (let x = FROM_ENDS; x <= length - FROM_ENDS; x += PROBED_EVERY)
-    felt.push({ x, step: stepBetweenPlates(face, x) });
+  for (let x = FROM_ENDS; x <= length - FROM_ENDS; x += STEP.every) felt.push({ x, step: stepBetweenPlates(face, x) });
   const line = steadyLine(felt);
-  return felt.map(({ x }) => ({ x, step: Math.abs(line(x)) }));
+  return felt.map(({ x }) => ({ x, value: Math.abs(line(x)) }));
 }
 
 /** Straight line by repeated medians (Siegel 1982): up to nearly half of the points may lie anywhere. */
@@ -113,12 +110,6 @@ function steadyLine(points: readonly { x: number; step: number }[]): (x: number)
   );
   const level = median(points.map(({ x, step }) => step - slope * x));
   return (x) => level + slope * x;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
 }
 
 const OUTLINE_STEP = 10;

@@ -58,7 +58,7 @@ function drawTwig(work: FaceWork, request: FeatureRequest, random: RandomStream)
 }
 
 /**
- * One crack from `x` over `length` mm along a run that forks like a twig, `severity` mm wide (.08 to .2), its forks all
+ * One crack from `x` over `length` mm along a run that forks like a twig, `severity` mm wide (0.08 to 0.18), its forks all
  * pointing the way it grew. Truth: extent of the visible opening, forks included; no size.
  */
 export const buildBranchingCracks: FeatureBuilder = (request, random) =>

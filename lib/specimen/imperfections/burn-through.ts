@@ -123,7 +123,7 @@ interface Touched {
 }
 
 /**
- * Hole burnt through the root run about `x`, `severity` mm across where it is widest (3 to 9): round or oblong, open, half
+ * Hole burnt through the root run about `x`, `severity` mm across where it is widest (2.4 to 8): round or oblong, open, half
  * closed by a skin, or sagged to a pit, its rim run together on one side. Truth: a point at the middle of what lies 0.6 mm
  * or more below the plates; width = the larger of its two extents; no size.
  */

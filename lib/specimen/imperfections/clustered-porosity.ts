@@ -34,7 +34,7 @@ function diameters(random: RandomStream, count: number, largest: number): number
  * Places of a cluster about (0, 0): thick about one to three centres of unequal weight, thinning out to strays on one
  * side; the largest hole lies anywhere in it; a few holes run into each other.
  */
-export function clusterSpots(random: RandomStream, length: number, largest: number): Spot[] {
+function clusterSpots(random: RandomStream, length: number, largest: number): Spot[] {
   const few = mix(0.55, 1, ease(0.5, 1.2, largest));
   const count = clamp(Math.round(random.uniform(0.6, 1.4) * few * length), 4, 24);
   const centres = Array.from({ length: 1 + random.integer(3) }, (_, n) => ({

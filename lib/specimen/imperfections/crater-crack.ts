@@ -56,7 +56,7 @@ function shapeOf(variant: string | undefined, random: RandomStream, crater: Crat
 }
 
 /**
- * Fine cracks in an open crater at `x`, about `severity` mm from tip to tip (2 to 7): variant "star" (default), "along"
+ * Fine cracks in an open crater at `x`, about `severity` mm from tip to tip (1.5 to 6.5): variant "star" (default), "along"
  * or "across" the weld. Truth: a point at the middle of the visible opening (coverage from 0.25 up); width = the larger
  * of its extents; no size.
  */

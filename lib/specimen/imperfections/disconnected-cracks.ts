@@ -56,7 +56,7 @@ function drawGroup(work: FaceWork, request: FeatureRequest, random: RandomStream
 
 /**
  * Four to eleven short cracks from `x` over `length` mm on one run, in different directions, none meeting another;
- * `severity` = mm that the widest gapes (.08 to .2). Truth: extent of their visible openings; no size.
+ * `severity` = mm that the widest gapes (0.08 to 0.18). Truth: extent of their visible openings; no size.
  */
 export const buildDisconnectedCracks: FeatureBuilder = (request, random) =>
   crackFeature(

@@ -5,7 +5,7 @@ import { type Field, mixMaterial } from "../field";
 import { measureMaskExtent, type Region } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
-import { truthItem } from "./found";
+import { foundExtent, truthItem } from "./found";
 import type { RestartPlace } from "./restart-profile";
 import { planSoundStop } from "./sound-stop";
 import { scaled, TONES } from "./tones";
@@ -142,16 +142,7 @@ function measuredDressing(
     size = depth;
     worst = [x, y];
   });
-  return truthItem(work, id, "grinding-mark", {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size,
-    width: extent.high - extent.low,
-    worst,
-    outline: extent.outline,
-    harmless: true,
-  });
+  return truthItem(work, id, "grinding-mark", { ...foundExtent(extent), size, worst, harmless: true });
 }
 
 /** Two or three touches that overlap, the first right over the stop. */

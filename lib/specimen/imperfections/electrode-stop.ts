@@ -13,7 +13,7 @@ const SHORTEST_LENGTH = 12;
 export const frontOf = (segment: Segment, direction: 1 | -1): number => (direction > 0 ? segment.b : segment.a);
 
 /** Moves the end of an electrode length to x mm. */
-export function setFront(segment: Segment, direction: 1 | -1, x: number): void {
+function setFront(segment: Segment, direction: 1 | -1, x: number): void {
   if (direction > 0) segment.b = x;
   else segment.a = x;
 }

@@ -62,7 +62,7 @@ function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStrea
 }
 
 /**
- * One long hole along a run from `x` over `length` mm (2 to 12), `severity` mm wide (0.4 to 1.8), rounded at ends and
+ * One long hole along a run from `x` over `length` mm (2 to 12), `severity` mm wide (0.42 to 1.8), rounded at ends and
  * edges, one end sometimes under a skin. Truth: extent of what lies deeper than 0.12 mm; width = extent across; no size.
  */
 export const buildElongatedCavity: FeatureBuilder = (request, random) =>

@@ -1,4 +1,5 @@
 import { type ImperfectionType, imperfection } from "../../imperfections";
+import type { MaskExtent } from "../measure";
 import type { Point, TruthItem } from "../truth";
 import type { FaceWork } from "../work";
 
@@ -39,6 +40,23 @@ export function truthItem(work: FaceWork, id: string, type: ImperfectionType, fo
     neutral: Boolean(found.harmless) || tooSmall || tooShort,
   };
 }
+
+/** A group of pixels as found: middle and width of its extent across, worst where it is strongest, no size. */
+export const foundExtent = ({ start, end, low, high, strongest, outline }: MaskExtent): Found => ({
+  start,
+  end,
+  across: (low + high) / 2,
+  size: null,
+  width: high - low,
+  worst: strongest,
+  outline,
+});
+
+/** The same for what is listed as a place: width = the larger of its extents along and across. */
+export const foundPlace = (extent: MaskExtent): Found => ({
+  ...foundExtent(extent),
+  width: Math.max(extent.end - extent.start, extent.high - extent.low),
+});
 
 /** Outline of a round thing, 20 points. */
 export const circleOutline = (x: number, y: number, radius: number): Point[] =>

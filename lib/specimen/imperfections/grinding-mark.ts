@@ -11,7 +11,7 @@ const WIDTH = { least: 4.5, most: 7.5 };
 const MARGIN = 1.5;
 
 /** A ground hollow on the plate, its depth as given; `harmless` makes its truth neutral. */
-export function groundHollow(request: FeatureRequest, random: RandomStream, depth: number, harmless: boolean): Feature {
+function groundHollow(request: FeatureRequest, random: RandomStream, depth: number, harmless: boolean): Feature {
   const draw = random.child("scoops");
   const width = draw.uniform(WIDTH.least, WIDTH.most);
   const length = Math.max(request.length, width);
@@ -36,7 +36,7 @@ export function groundHollow(request: FeatureRequest, random: RandomStream, dept
 }
 
 /**
- * Hollow ground into the plate beside the weld from `x` over `length` mm (12 to 30), `severity` mm deep at its deepest.
+ * Hollow ground into the plate beside the weld from `x` over `length` mm (9 to 28), `severity` mm deep at its deepest.
  * Truth: size = greatest depth below the plane of the plate round it; extent = where it lies 0.08 mm or more below.
  */
 export const grindingMark: FeatureBuilder = (request, random) => groundHollow(request, random, request.severity, false);

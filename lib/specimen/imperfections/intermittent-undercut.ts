@@ -8,7 +8,7 @@ import type { Envelope } from "./uneven-ends";
 
 const THRESHOLD = 0.1;
 /** Longest sound toe between two bites of one chain, mm: what lies further apart is another imperfection. */
-export const LONGEST_GAP = 10;
+const LONGEST_GAP = 10;
 
 /** One groove of the chain, mm. */
 interface Link extends Range {

@@ -52,7 +52,7 @@ function placeAt(holds: readonly Hold[], toe: "minus" | "plus", x: number): numb
 
 /**
  * Irregular width: over the stretch the toes wander, hesitations make the weld too wide, hurry and lost weave too narrow,
- * never so narrow that the joint's edge shows. `severity` = largest change of the width, mm (cap 2.8 to 5, root 2 to 3.4).
+ * never so narrow that the joint's edge shows. `severity` = largest change of the width, mm (cap 3 to 5, root 2.3 to 3.5).
  * Truth: `measureWidthChange`, longest stretch that differs by more than 2 mm (root 1.3 mm); width = largest change.
  */
 export const buildIrregularWidth: FeatureBuilder = (request, random) => {

@@ -47,7 +47,7 @@ function placePores(work: FaceWork, request: FeatureRequest, random: RandomStrea
 }
 
 /**
- * Pores in a row along a run from `x` over `length` mm (8 to 45), the largest mouth `severity` mm across (0.4 to 1.6).
+ * Pores in a row along a run from `x` over `length` mm (8 to 45), the largest mouth `severity` mm across (0.36 to 1.6).
  * Truth: size = largest mouth; start and end = outermost mouth edges.
  */
 export const buildLinearPorosity: FeatureBuilder = (request, random) =>

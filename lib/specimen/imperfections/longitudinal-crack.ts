@@ -80,9 +80,9 @@ function drawLines(work: FaceWork, request: FeatureRequest, path: RandomStream):
 }
 
 /**
- * A crack along the weld from `x` over `length` mm, `severity` mm wide (0.06 to 0.25; less where it is short), variant "centre" (default; on the
- * run's middle or in a valley between two), "toe" or "haz", in one to four pieces that overlap. Truth: from the first to
- * the last place where the opening covers a quarter of a pixel or more; no size.
+ * A crack along the weld from `x` over `length` mm, `severity` mm wide (0.07 to 0.22; less where it is short), variant
+ * "centre" (default; on the run's middle or in a valley between two), "toe" or "haz", in one to four pieces that overlap.
+ * Truth: from the first to the last place where the opening covers a quarter of a pixel or more; no size.
  */
 export const longitudinalCrack: FeatureBuilder = (request, random) =>
   crackFeature(request.id, "longitudinal-crack", random, (work) => drawLines(work, request, random.child("path")));

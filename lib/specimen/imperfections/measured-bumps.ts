@@ -5,7 +5,7 @@ import { toeAt } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
 import { FARTHEST } from "./beside-weld";
-import { truthItem } from "./found";
+import { foundExtent, truthItem } from "./found";
 
 /** How grains on the plate are looked for, mm. */
 export interface BumpSearch {
@@ -44,14 +44,5 @@ export function measuredBumps(
     for (let j = first; j <= last; j++) bumps[j * grid.columns + i] = z[j * grid.columns + i] - plate(rowY(grid, j));
   }
   const extent = measureMaskExtent(grid, bumps, rise, box, bridge);
-  if (!extent) return null;
-  return truthItem(work, id, type, {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: null,
-    width: extent.high - extent.low,
-    worst: extent.strongest,
-    outline: extent.outline,
-  });
+  return extent && truthItem(work, id, type, foundExtent(extent));
 }

@@ -3,7 +3,7 @@ import { forEachPixel } from "../../surface";
 import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
-import { truthItem } from "./found";
+import { foundExtent, truthItem } from "./found";
 import { plateAround } from "./plate-plane";
 
 /** A place counts as cut away where it lies this far below the plate round the mark, mm; mere dressing is shallower. */
@@ -41,14 +41,5 @@ export function measuredDepression(
   const found = depression(work, box, harmless ? CUT_FROM.dressing : CUT_FROM.mark);
   if (!found) return null;
   const { extent, depth } = found;
-  return truthItem(work, id, type, {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: depth,
-    width: extent.high - extent.low,
-    worst: extent.strongest,
-    outline: extent.outline,
-    harmless,
-  });
+  return truthItem(work, id, type, { ...foundExtent(extent), size: depth, harmless });
 }

@@ -1,9 +1,9 @@
 import { type ImperfectionType, imperfection } from "../../imperfections";
-import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
+import { measureMaskExtent, type Region } from "../measure";
 import type { Point, TruthItem } from "../truth";
 import type { FaceWork } from "../work";
 import { boxAround } from "./crack-opening";
-import { truthItem } from "./found";
+import { foundExtent, foundPlace, truthItem } from "./found";
 
 /** Share of a pixel from which the opening of a crack, or slag, is to be seen. */
 const CRACK_VISIBLE = 0.25;
@@ -12,19 +12,6 @@ const SLAG_VISIBLE = 0.5;
 const CRACK_BRIDGE = 2.5;
 const SLAG_BRIDGE = 1.5;
 const MARGIN = 0.5;
-
-function fromMask(work: FaceWork, id: string, type: ImperfectionType, extent: MaskExtent | null, width: number | null) {
-  if (!extent) return null;
-  return truthItem(work, id, type, {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: null,
-    width: width ?? extent.high - extent.low,
-    worst: extent.strongest,
-    outline: extent.outline,
-  });
-}
 
 /**
  * Visible extent of a crack: the pixels near its lines of which the opening covers more than a quarter, pieces up to
@@ -40,20 +27,13 @@ export function measuredCrack(
 ): TruthItem | null {
   const { grid, crack } = work.strip;
   const extent = measureMaskExtent(grid, crack, CRACK_VISIBLE, boxAround(lines, MARGIN), bridge);
-  if (!extent) return null;
-  const isPoint = imperfection(type).extent === "point";
-  return fromMask(
-    work,
-    id,
-    type,
-    extent,
-    isPoint ? Math.max(extent.end - extent.start, extent.high - extent.low) : null,
-  );
+  const found = imperfection(type).extent === "point" ? foundPlace : foundExtent;
+  return extent && truthItem(work, id, type, found(extent));
 }
 
 /** Visible extent of slag in a region: pixels of which slag covers more than half. Width = the widest column. */
 export function measuredSlag(work: FaceWork, id: string, region: Region): TruthItem | null {
   const { grid, slag } = work.strip;
   const extent = measureMaskExtent(grid, slag, SLAG_VISIBLE, region, SLAG_BRIDGE);
-  return fromMask(work, id, "slag-residue", extent, extent?.width ?? null);
+  return extent && truthItem(work, id, "slag-residue", { ...foundExtent(extent), width: extent.width });
 }

@@ -3,7 +3,7 @@ import { forEachPixel } from "../../surface";
 import { measureMaskExtent, plateChord } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
-import { truthItem } from "./found";
+import { foundPlace, truthItem } from "./found";
 
 /** A burnt place counts as far as it lies this much below the plates, mm. */
 const BELOW_PLATE = 0.6;
@@ -33,14 +33,5 @@ export function measuredPit(
     depth[k] = chord(y) - z[k];
   });
   const extent = measureMaskExtent(grid, depth, BELOW_PLATE, box, 0.3);
-  if (!extent) return null;
-  return truthItem(work, id, type, {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: null,
-    width: Math.max(extent.end - extent.start, extent.high - extent.low),
-    worst: extent.strongest,
-    outline: extent.outline,
-  });
+  return extent && truthItem(work, id, type, foundPlace(extent));
 }

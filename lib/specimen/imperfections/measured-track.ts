@@ -5,7 +5,7 @@ import { measureMaskExtent } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
 import { boxAround } from "./crack-opening";
-import { truthItem } from "./found";
+import { foundExtent, truthItem } from "./found";
 import type { GasTrack } from "./gas-track";
 import { pixelsNear } from "./near-line";
 
@@ -50,14 +50,5 @@ export function measuredTracks(
     REACH * widest,
   );
   const extent = measureMaskExtent(grid, depths, OPEN_FROM, box, bridge);
-  if (!extent) return null;
-  return truthItem(work, id, type, {
-    start: extent.start,
-    end: extent.end,
-    across: (extent.low + extent.high) / 2,
-    size: null,
-    width: extent.high - extent.low,
-    worst: extent.strongest,
-    outline: extent.outline,
-  });
+  return extent && truthItem(work, id, type, foundExtent(extent));
 }

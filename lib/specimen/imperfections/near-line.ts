@@ -40,13 +40,16 @@ export function pixelsNear(
     const start = length;
     forEachPixel(grid, box, (k, x, y) => {
       const t = clamp(((x - ax) * ux + (y - ay) * uy) / square, 0, 1);
-      const foot: Point = [ax + t * ux, ay + t * uy];
-      const ex = x - foot[0];
-      const ey = y - foot[1];
+      const footX = ax + t * ux;
+      const footY = ay + t * uy;
+      const ex = x - footX;
+      const ey = y - footY;
       const distance = Math.hypot(ex, ey);
+      if (distance > reach) return;
       const old = found.get(k);
-      if (distance > reach || (old && old.distance <= distance)) return;
-      found.set(k, { k, distance, along: start + t * facet, side: ux * ey - uy * ex >= 0 ? 1 : -1, foot, way });
+      if (old && old.distance <= distance) return;
+      const side = ux * ey - uy * ex >= 0 ? 1 : -1;
+      found.set(k, { k, distance, along: start + t * facet, side, foot: [footX, footY], way });
     });
     length += facet;
   }

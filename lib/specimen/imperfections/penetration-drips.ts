@@ -98,7 +98,7 @@ interface Touched {
 
 /**
  * Local excess penetration: one to three drips, like short icicles, that froze at the root (5041). `severity` = height of
- * the largest above the plates, mm (3 to 10). Truth: `measureCrown`, length where it exceeds 2.6 mm, drips up to 8 mm
+ * the largest above the plates, mm (3.7 to 9). Truth: `measureCrown`, length where it exceeds 2.6 mm, drips up to 8 mm
  * apart taken together.
  */
 export const buildPenetrationDrips: FeatureBuilder = (request, random) => {

@@ -135,7 +135,7 @@ function spongeShare(
 }
 
 /**
- * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.45 to 1.4): ragged cells in
+ * Root turned to sponge from `x` over `length` mm, the largest cells `severity` mm across (0.48 to 1.3): ragged cells in
  * uneven swarms, thick or thin, with strays between; round them crusty, swollen metal that hardly ripples. Truth: from the first to the last cell that is 0.15 mm or more deep; width
  * = extent across; no size.
  */

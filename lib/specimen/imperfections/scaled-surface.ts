@@ -1,11 +1,11 @@
 import { clamp, ease, mix } from "../../math";
 import { columnX, forEachPixel, gradient2, hash01, nearestRow, rowY } from "../../surface";
 import { mixMaterial } from "../field";
-import { bandOutline, longestStretch } from "../measure";
+import type { Range } from "../measure";
 import { toeAt } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
-import { truthItem } from "./found";
+import { measuredColumns, type SeenColumn } from "./measured-columns";
 import { between, linear, scaled } from "./tones";
 import { drawEnds, type Envelope, unevenEnvelope } from "./uneven-ends";
 
@@ -125,9 +125,9 @@ const BRIDGE = 4;
  * Stretch of weld under scale: columns in which more than 30 % of the weld metal between the toes is dull (rougher than 0.74,
  * metalness under 0.16), evened out over +-1 mm, gaps up to 4 mm passed over. Across and width from the dull pixels.
  */
-export function measuredScale(work: FaceWork, id: string, from: number, to: number): TruthItem | null {
+export function measuredScale(work: FaceWork, id: string, range: Range): TruthItem | null {
   const { grid, bead, rough, metal } = work.strip;
-  const columns = Array.from({ length: grid.columns }, (_, i) => {
+  const columns = Array.from({ length: grid.columns }, (_, i): SeenColumn => {
     const x = columnX(grid, i);
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
@@ -143,31 +143,14 @@ export function measuredScale(work: FaceWork, id: string, from: number, to: numb
       low = Math.min(low, rowY(grid, j));
       high = Math.max(high, rowY(grid, j));
     }
-    return { x, share: all > 0 ? dull / all : 0, low, high };
+    const value = all > 0 ? dull / all : 0;
+    return { x, value, low, high, strongest: { value, y: (low + high) / 2 } };
   });
-  const reach = Math.round(EVENED * grid.perMm);
-  const stretch = longestStretch(
-    columns.map(({ x }, i) => {
-      if (x < from || x > to) return false;
-      const near = columns.slice(Math.max(0, i - reach), i + reach + 1);
-      return near.reduce((sum, { share }) => sum + share, 0) / near.length > SCALED_FROM;
-    }),
-    Math.round(BRIDGE * grid.perMm),
-  );
-  if (!stretch) return null;
-  const within = columns.slice(stretch.first, stretch.last + 1).filter(({ high }) => Number.isFinite(high));
-  const half = 0.5 / grid.perMm;
-  const low = within.reduce((least, column) => Math.min(least, column.low), Number.POSITIVE_INFINITY) - half;
-  const high = within.reduce((most, column) => Math.max(most, column.high), Number.NEGATIVE_INFINITY) + half;
-  const worst = within.reduce((a, b) => (b.share > a.share ? b : a));
-  return truthItem(work, id, "scaled-surface", {
-    start: columns[stretch.first].x - half,
-    end: columns[stretch.last].x + half,
-    across: (low + high) / 2,
-    size: null,
-    width: high - low,
-    worst: [worst.x, (worst.low + worst.high) / 2],
-    outline: bandOutline(within, half),
+  return measuredColumns(work, id, "scaled-surface", columns, {
+    range,
+    evened: EVENED,
+    threshold: SCALED_FROM,
+    bridge: BRIDGE,
   });
 }
 
@@ -190,6 +173,6 @@ export const scaledSurface: FeatureBuilder = (request, random): Feature => {
       crusted = growCrust(work, request, crust);
     },
     paint: (work) => paintCrust(work, crusted, crust.seed),
-    measure: (work) => measuredScale(work, request.id, request.x - 6, request.x + request.length + 6),
+    measure: (work) => measuredScale(work, request.id, { from: request.x - 6, to: request.x + request.length + 6 }),
   };
 };

@@ -4,7 +4,7 @@ import { truthItem } from "./found";
 import { drawBites, outerToe, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
 import { drawEnds, unevenEnvelope } from "./uneven-ends";
 
-/** What is deeper than 0.25 mm is recorded: the decoy stays well above that. */
+/** What is deeper than 0.25 mm is recorded: the decoy stays well short of that. */
 const DEEPEST = 0.19;
 const THRESHOLD = 0.06;
 const BRIDGE = 1.5;

@@ -1,14 +1,9 @@
 import { ease, mix } from "../../math";
-import { measureAlongEdge } from "../measure";
 import { forColumns, outerRun } from "../runs/edit";
 import type { FaceWork, FeatureBuilder } from "../work";
-import { cutExposedFace, type ExposedFace, type ExposedTrace, paintExposedFace } from "./exposed-face";
-import { truthItem } from "./found";
-import { cornerAlong, drawMissedEdge, planMissedEdge, setBackAlong } from "./missed-edge";
+import { cornerAlong, drawMissedEdge } from "./missed-edge";
+import { missedEdgeFeature } from "./missed-edge-feature";
 
-/** A worn corner alone is shallower, mm. */
-const THRESHOLD = 0.2;
-const BRIDGE = 4;
 /** The washed shoulder of the face takes so much from the depth. */
 const DEEPENED = 1.1;
 /** Sounded from this far inside the corner of the bevel to this far outside it, mm. */
@@ -16,15 +11,13 @@ const WINDOW = { inside: 1.6, outside: 0.1 };
 
 /**
  * Lack of side-wall fusion open to the surface: the outer run stops short of the bevel, whose face stays visible along a
- * broken slot. `severity` = largest depth, mm. Truth: `measureAlongEdge` at the groove's edge, from 1.6 mm inside to
- * 0.1 mm outside it, threshold 0.2 mm, fused bridges up to 4 mm.
+ * broken slot. `severity` = largest depth, mm. Truth: see `missedEdgeFeature`, from 1.6 mm inside the groove's edge to 0.1 mm
+ * outside it.
  */
 export const buildSidewallFusion: FeatureBuilder = (request, random) => {
   const depth = DEEPENED * request.severity;
   const edge = drawMissedEdge(random, request, 0.75 * depth * random.uniform(0.9, 1.2));
   const { range } = edge;
-  let face: ExposedFace | null = null;
-  let trace: ExposedTrace = [];
 
   /** The layer below has to lie as deep as the slot; it sinks over a longer way than the toe, or every run would step. */
   function lowerLayerBelow(work: FaceWork): void {
@@ -41,41 +34,18 @@ export const buildSidewallFusion: FeatureBuilder = (request, random) => {
     });
   }
 
-  return {
-    id: request.id,
-    plan(work) {
-      lowerLayerBelow(work);
-      planMissedEdge(work, edge, 3.8);
-    },
-    cut(work) {
-      const setBack = setBackAlong(edge);
-      face = {
-        side: request.side,
-        range,
-        preparation: edge.preparation,
-        corner: cornerAlong(work, edge.seed),
-        shown: (x) => ease(-0.1, 0.2, setBack(x)),
-        slope: work.plan.wallSlope,
-        floor: 0.92 * depth,
-        crevice: 0.14 * depth,
-        gaping: 0.12,
-        beyondCentre: 0,
-      };
-      trace = cutExposedFace(work, face);
-    },
-    paint(work) {
-      if (face) paintExposedFace(work, face, trace);
-    },
-    measure(work) {
-      const search = {
-        side: request.side,
-        range: { from: range.from - 1, to: range.to + 1 },
-        threshold: THRESHOLD,
-        bridge: BRIDGE,
-      };
-      const { groove } = work.plan;
-      const found = measureAlongEdge(work, search, () => request.side * groove, WINDOW);
-      return found && truthItem(work, request.id, "sidewall-fusion", found);
-    },
-  };
+  return missedEdgeFeature(request.id, {
+    type: "sidewall-fusion",
+    edge,
+    exponent: 3.8,
+    lower: lowerLayerBelow,
+    bare: (work) => ({
+      corner: cornerAlong(work, edge.seed),
+      slope: work.plan.wallSlope,
+      floor: 0.92 * depth,
+      crevice: 0.14 * depth,
+      beyondCentre: 0,
+    }),
+    window: WINDOW,
+  });
 };

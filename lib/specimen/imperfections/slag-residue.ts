@@ -187,9 +187,9 @@ function paintSlag(work: FaceWork, touched: readonly Touched[], seed: number, bo
 }
 
 /**
- * Slag left from `x` over `length` mm (from 3), about `severity` mm wide (0.6 to 2), as the process leaves it; variant "toe" (default; at the toe on
- * `side`) or "between" (in the valley between runs). Truth: from the first to the last column where slag covers half a
- * pixel; width = the widest column; no size.
+ * Slag left from `x` over `length` mm (from 3), about `severity` mm wide (0.6 to 1.9), as the process leaves it; variant
+ * "toe" (default; at the toe on `side`) or "between" (in the valley between runs). Truth: from the first to the last column
+ * where slag covers half a pixel; width = the widest column; no size.
  */
 export const slagResidue: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("shape");

@@ -81,7 +81,7 @@ const LOOKED_AT = 4;
 
 /**
  * A patch of spatter beside the weld from `x` over `length` mm; `severity` is the largest usual globule's diameter, mm
- * (0.55 to 1.4). Truth: what stands 0.1 mm or more above the plate, see `measuredBumps`; width = extent across; no size.
+ * (0.55 to 1.3). Truth: what stands 0.1 mm or more above the plate, see `measuredBumps`; width = extent across; no size.
  */
 export const spatter: FeatureBuilder = (request, random): Feature => {
   const coarse = clamp((request.severity || 0.9) / 0.9, 0.75, 1.6);

@@ -119,8 +119,8 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Hal
 
 /**
  * An arc struck on the plate beside the weld: a burnt pool, a skid, a single pit or a string of them from `x` over `length`
- * mm, `severity` mm deep (0.15 to 0.6), with blowholes, globules and oxide as it happened. Truth: from the first to the last place that lies 0.08 mm or
- * more below the plane of the plate round it; width across likewise; no size.
+ * mm, `severity` mm deep (0.15 to 0.55), with a blowhole, globules and oxide as it happened. Truth: from the first to the
+ * last place that lies 0.08 mm or more below the plane of the plate round it; width across likewise; no size.
  */
 export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Feature => {
   const length = Math.max(3, request.length);

@@ -54,7 +54,7 @@ function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream):
 
 /**
  * Many pores scattered over a run from `x` over `length` mm (14 to 60), without a centre, the largest mouth `severity`
- * mm across (0.4 to 1.5). Truth: size = largest mouth; start and end = outermost mouth edges.
+ * mm across (0.36 to 1.5). Truth: size = largest mouth; start and end = outermost mouth edges.
  */
 export const buildSurfacePorosity: FeatureBuilder = (request, random) =>
   poreGroup(request.id, "surface-porosity", random, (work) => scatter(work, request, random.child("scatter")));

@@ -47,7 +47,7 @@ export const buildTackWeldedOver: FeatureBuilder = (request, random) => {
   const ends = { first: random.uniform(1.5, 3), last: random.uniform(1.5, 3) };
   const half = Math.max(3, request.length / 2);
   let middle = request.x + request.length / 2;
-  /** How far x lies inside the tack, mm, from its nearer end: its ends are no straight lines. */
+  /** How surely x lies within the tack, 0..1. */
   const inTack = (x: number) =>
     ease(-half - 0.5 * ends.first, -half + 0.5 * ends.first, x - middle) *
     ease(half + 0.5 * ends.last, half - 0.5 * ends.last, x - middle);

@@ -141,8 +141,8 @@ function paintTear(work: FaceWork, tear: Tear, torn: readonly Torn[]): void {
 }
 
 /**
- * Scar where a strongback or a tack was knocked off the plate, from `x` over `length` mm (10 to 60), torn out `severity` mm
- * deep at its deepest (0.2 to 2); part of the fillet may stand beside it. Truth: size = greatest depth below the plane of the
+ * Scar where a strongback or a tack was knocked off the plate, from `x` over `length` mm (10 to 46), torn out `severity` mm
+ * deep at its deepest (0.24 to 1.7); part of the fillet may stand beside it. Truth: size = greatest depth below the plane of the
  * plate round it; extent = where it lies 0.08 mm or more below.
  */
 export const tornSurface: FeatureBuilder = (request, random): Feature => {

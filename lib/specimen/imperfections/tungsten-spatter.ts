@@ -76,7 +76,7 @@ function setGrain({ strip }: FaceWork, grain: Grain, x0: number, y0: number): vo
 
 /**
  * Grains of tungsten burnt into the plate beside the toe from `x` over `length` mm; `severity` is the largest grain's
- * diameter, mm (0.35 to 1.1). Truth: what stands 0.05 mm or more above the plate's line there, grains up to 5 mm apart taken
+ * diameter, mm (0.3 to 1). Truth: what stands 0.05 mm or more above the plate's line there, grains up to 5 mm apart taken
  * together; width = extent across; no size.
  */
 export const tungstenSpatter: FeatureBuilder = (request: FeatureRequest, random): Feature => {

@@ -127,8 +127,8 @@ const hollowBox = (hollow: Hollow, x: number, y: number): Region => {
 };
 
 /**
- * A broad hollow ground below the plate's surface from `x` over `length` mm (20 to 60), `severity` mm deep at its deepest
- * (0.2 to 1.2). Variant "plate" (default): beside the weld; "toe": the toe dressed with it, so that the weld's flank runs
+ * A broad hollow ground below the plate's surface from `x` over `length` mm (20 to 52), `severity` mm deep at its deepest
+ * (0.24 to 1). Variant "plate" (default): beside the weld; "toe": the toe dressed with it, so that the weld's flank runs
  * down below the plate. Truth: size = greatest depth below the plane of the plate round it, weld metal left out; extent =
  * where it lies 0.08 mm or more below.
  */

@@ -86,7 +86,7 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
 }
 
 /**
- * Winding tracks of gas from `x` over `length` mm (3.5 to 20), `severity` mm wide (0.4 to 1.2), pointing with the ripples
+ * Winding tracks of gas from `x` over `length` mm (3.5 to 20), `severity` mm wide (0.38 to 1.2), pointing with the ripples
  * towards the travel, each ending in a hole: variant "single" or "several" (2 to 4 side by side), else by process. Truth:
  * extent of what lies open, tracks up to 5 mm apart taken together; width = extent across; no size.
  */

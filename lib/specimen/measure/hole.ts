@@ -1,3 +1,4 @@
+import { median } from "../../math";
 import { forEachPixel, sampleAt } from "../../surface";
 import type { Point } from "../truth";
 import type { Heights } from "./finished";
@@ -66,12 +67,6 @@ function leastSquaresPlane(points: readonly RingPoint[]): Rim {
   const slopeX = (xz * yy - yz * xy) / determinant;
   const slopeY = (yz * xx - xz * xy) / determinant;
   return (dx, dy) => mz + slopeX * (dx - mx) + slopeY * (dy - my);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
 }
 
 const around = (x: number, y: number, reach: number) => ({

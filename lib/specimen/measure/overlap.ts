@@ -1,3 +1,4 @@
+import { median } from "../../math";
 import { columnX, sampleAt } from "../../surface";
 import { edgeOfWeld, SEARCH_FROM } from "./edge-of-weld";
 import type { Finished, Measured, Range, Side } from "./finished";
@@ -17,8 +18,6 @@ export interface OverlapSearch {
   readonly threshold: number;
   readonly bridge: number;
 }
-
-const median = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1];
 
 /** The ends of an overlap decide where its sound toe is looked for, so they are found three times over. */
 const PASSES = 3;

@@ -1,3 +1,4 @@
+import { median } from "../../math";
 import { sampleAt } from "../../surface";
 import type { Finished, Heights, Range, Side } from "./finished";
 import { toeNear } from "./toe";
@@ -6,7 +7,7 @@ import { toeNear } from "./toe";
 export type PlateLine = (y: number) => number;
 
 /** Where beside the toe the plate is probed, mm. */
-export const PLATE_PROBED: Range = { from: 3, to: 9 };
+const PLATE_PROBED: Range = { from: 3, to: 9 };
 const PROBE_STEP = 0.4;
 const PROBE_COLUMNS = [-0.6, 0, 0.6];
 /** Points further off than this many median deviations (globules, dents) do not tilt the line. */
@@ -26,12 +27,6 @@ function leastSquares(probes: readonly Probe[]): { level: number; slope: number 
   const spread = probes.reduce((sum, p) => sum + (p.y - meanY) ** 2, 0);
   const slope = probes.reduce((sum, p) => sum + (p.y - meanY) * (p.z - meanZ), 0) / spread;
   return { level: meanZ - slope * meanY, slope };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
 }
 
 /**

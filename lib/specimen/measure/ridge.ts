@@ -1,3 +1,4 @@
+import { median } from "../../math";
 import { columnX } from "../../surface";
 import type { Finished, Measured, Range } from "./finished";
 import { plateChord } from "./plate-line";
@@ -65,9 +66,4 @@ function middleOf(face: Finished, i: number): { x: number; y: number; half: numb
   let sum = 0;
   for (let j = first; j <= last; j++) sum += z[j * grid.columns + i] - chord(grid.y0 + (j + 0.5) / grid.perMm);
   return { x, y, half, height: sum / (last - first + 1) };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
 }
