@@ -3,9 +3,10 @@ import { CLUTTER, type Clutter } from "@/lib/imperfections";
 import type { ClutterItem, MadeFace } from "@/lib/specimen";
 import { generateFace } from "@/lib/specimen/generate";
 import { type Finished, measureOverlap, measureToeGroove } from "@/lib/specimen/measure";
-import { drawRecipe, type Recipe } from "@/lib/specimen/recipe";
+import { drawRecipe } from "@/lib/specimen/recipe";
 import type { FeatureRequest } from "@/lib/specimen/work";
 import type { Face, Process } from "@/lib/weld";
+import { recipeWith } from "./support/asked-face";
 import { toeOf } from "./support/plain-loops";
 
 /** One of each kind and shape, and three sizes of each: the smallest, a usual one, one beyond what the recipes ask. */
@@ -40,18 +41,6 @@ const MADE: readonly (readonly [process: Process, face: Face, sizes: readonly nu
   ["136", "root", [2]],
   ["141", "cap", [1]],
 ];
-
-/** The seed's joint and runs with a process of choice, without stops and with nothing but what is asked on one face. */
-function recipeWith(process: Process, face: Face, requests: readonly FeatureRequest[]): Recipe {
-  const recipe = drawRecipe(`clutter ${process}`);
-  const { layout } = recipe.faces[face];
-  const runs = layout.runs.map((run) => ({ ...run, stops: [] }));
-  return {
-    ...recipe,
-    joint: { ...recipe.joint, process },
-    faces: { ...recipe.faces, [face]: { ...recipe.faces[face], layout: { ...layout, runs }, requests } },
-  };
-}
 
 const requestsOf = (face: Face, size: number): FeatureRequest[] =>
   ASKED.map(([type, variant, length, sizes], n) => ({
@@ -136,9 +125,11 @@ describe("clutter", () => {
   const faces: Made[] = [];
   beforeAll(() => {
     for (const [process, face, sizes] of MADE) {
-      const clean = generateFace(recipeWith(process, face, []), face);
+      const drawn = drawRecipe(`clutter ${process}`);
+      const recipe = { ...drawn, joint: { ...drawn.joint, process } };
+      const clean = generateFace(recipeWith(recipe, face, []), face);
       for (const size of sizes) {
-        const cluttered = generateFace(recipeWith(process, face, requestsOf(face, size)), face);
+        const cluttered = generateFace(recipeWith(recipe, face, requestsOf(face, size)), face);
         faces.push({ name: `${process} ${face} size ${size}`, clean, cluttered });
       }
     }

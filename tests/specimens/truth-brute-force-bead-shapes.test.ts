@@ -4,13 +4,13 @@ import type { FaceWork } from "@/lib/specimen/work";
 import type { Face } from "@/lib/weld";
 import type { Asked } from "./support/asked-face";
 import { type Laying, laidFace } from "./support/laid-face";
-import { columnAt, heightOf, longestAbove, middleOf, PIXEL, plateOutside, xOf, yOf } from "./support/plain-strip";
+import { median, PIXEL, type Side } from "./support/plain-loops";
+import { columnAt, heightOf, longestAbove, plateOutside, xOf, yOf } from "./support/plain-strip";
 
 /**
  * What is wrong with the bead's shape, measured a second time by plain loops over the heights. Only the definitions
  * (docstrings of lib/specimen/measure) are common.
  */
-type Side = 1 | -1;
 interface Value {
   readonly x: number;
   readonly value: number;
@@ -60,7 +60,7 @@ function valley(work: FaceWork, number: number, item: TruthItem, range: { from: 
     ...columnsOf(work, range.from - 13, range.from - 3),
     ...columnsOf(work, range.to + 3, range.to + 13),
   ].map(at);
-  const sound = middleOf(beside);
+  const sound = median(beside);
   const values = columnsOf(work, item.start - 3, item.end + 3).map(
     (i): Value => ({ x: xOf(work, i), value: at(i) - sound }),
   );
@@ -87,7 +87,7 @@ function width(work: FaceWork, item: TruthItem, threshold: number) {
   const at = (x: number) => meanToe(work, 1, x, 1) - meanToe(work, -1, x, 1);
   const along: Value[] = [];
   for (let x = Math.max(8, item.start - 80); x <= Math.min(292, item.end + 80); x++) along.push({ x, value: at(x) });
-  const normal = (x: number) => middleOf(along.filter((one) => Math.abs(one.x - x) <= 80).map(({ value }) => value));
+  const normal = (x: number) => median(along.filter((one) => Math.abs(one.x - x) <= 80).map(({ value }) => value));
   const values: Value[] = [];
   for (let x = item.start - 4; x <= item.end + 4; x += 0.25) values.push({ x, value: Math.abs(at(x) - normal(x)) });
   return longestAbove(values, threshold, 11, 0.25);
@@ -121,7 +121,7 @@ function unevenness(work: FaceWork, from: number, to: number) {
       const flat = near.map(({ value }, m) => value - slope * (m - 16)).sort((a, b) => a - b);
       return flat[Math.round(0.95 * 32)] - flat[Math.round(0.05 * 32)];
     });
-    values.push({ x: lanes[0][n].x, value: middleOf(spreads) });
+    values.push({ x: lanes[0][n].x, value: median(spreads) });
   }
   return longestAbove(values, 0.7, 4, 0.5);
 }

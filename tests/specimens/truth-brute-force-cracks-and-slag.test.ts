@@ -1,12 +1,10 @@
 import { describe } from "vitest";
+import { extent, groups } from "./support/pixel-groups";
+import { median, PIXEL } from "./support/plain-loops";
 import {
   boxOf,
   type Case,
   compareWithSecondOpinion,
-  extent,
-  groups,
-  median,
-  PIXEL,
   type Pixel,
   pixels,
   point,
@@ -17,6 +15,7 @@ import {
  * The truth of cracks and slag against a second opinion: found by what an eye goes by (dark, rough, deep; dark and without
  * metal), since the planes the product measures them in are not part of a finished surface.
  */
+
 /**
  * Dark, rough and deep against the metal within a millimetre: threads of faint pixels that hold at least two which leave no
  * doubt.

@@ -1,14 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { generateFace, type TruthItem } from "@/lib/specimen";
-import { createWork } from "@/lib/specimen/create-work";
 import { measureRidge } from "@/lib/specimen/measure";
-import { layParentPlate } from "@/lib/specimen/plate";
 import { drawRecipe, type Recipe } from "@/lib/specimen/recipe";
-import { layWeld } from "@/lib/specimen/runs";
-import type { FeatureRequest } from "@/lib/specimen/work";
+import type { FaceWork, FeatureRequest } from "@/lib/specimen/work";
 import { heightAt, type Surface } from "@/lib/surface";
 import { type ButtJoint, type Face, grooveHalfWidth, type Position } from "@/lib/weld";
 import { type Column, columns, largest, longest, median, plate, toeOf } from "./support/plain-loops";
+import { weldedFace } from "./support/sound-recipe";
 
 /** What runs down while it is liquid, and what tacks leave: sizes and places worked out again by plain loops. */
 const SIZE_TOLERANCE = 0.05;
@@ -266,9 +264,7 @@ describe("a sound weld", () => {
     "has no lump, notch or drip on its root: %s",
     (_, setting) => {
       const recipe = recipeOf(setting, []);
-      const work = createWork(recipe, "root");
-      layParentPlate(work);
-      layWeld(work);
+      const work = weldedFace(recipe, "root");
       const found: (number | undefined)[] = [];
       for (let x = 45; x < 255; x += 15) {
         const item = measureRidge(work, { range: { from: x - 11, to: x + 11 }, threshold: 0.6, bridge: 12 });
@@ -285,7 +281,7 @@ describe("a sound weld", () => {
 });
 
 /** Height of the laid metal over the parent plate, nearest pixel. */
-function heightOf({ strip }: ReturnType<typeof createWork>, x: number, y: number): number {
+function heightOf({ strip }: FaceWork, x: number, y: number): number {
   const i = Math.round((x - strip.grid.x0) * strip.grid.perMm - 0.5);
   const j = Math.round((y - strip.grid.y0) * strip.grid.perMm - 0.5);
   const k = j * strip.grid.columns + i;

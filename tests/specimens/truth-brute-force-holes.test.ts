@@ -1,23 +1,21 @@
 import { describe } from "vitest";
 import { heightAt, type Surface } from "@/lib/surface";
+import { extent, groups } from "./support/pixel-groups";
+import { median, PIXEL, plate } from "./support/plain-loops";
 import {
   type Box,
   boxOf,
   type Case,
   compareWithSecondOpinion,
-  extent,
-  groups,
-  median,
   type Opinion,
-  PIXEL,
   type Pixel,
   pixels,
-  plateBetween,
   point,
   type Second,
 } from "./support/second-opinion";
 
 /** The truth of holes against a second opinion: mouths, depths and places worked out again by plain loops over the finished pixels. */
+
 /**
  * Ground round a hole, square to which it is read: level by the median of the means of opposite pixels of a ring, in which
  * every slope cancels; slopes by the medians of the ring's four quarters.
@@ -103,8 +101,8 @@ const many =
 const burnt: Second = (surface, item) => {
   const box = boxOf(item, 1);
   const x = item.start;
-  const low = plateBetween(surface, -1, x, 7, 13);
-  const high = plateBetween(surface, 1, x, 7, 13);
+  const low = plate(surface, -1, x, -4);
+  const high = plate(surface, 1, x, 4);
   const chord = (y: number) => low(-6) + ((high(6) - low(-6)) * (y + 6)) / 12;
   const deep = pixels(surface, box).filter((p) => chord(p.y) - p.z > 0.6);
   return point(extent(groups(deep, 0.3)[0]));

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { TruthItem } from "@/lib/specimen";
-import { generateFace } from "@/lib/specimen/generate";
+import { generateFace, type MadeFace } from "@/lib/specimen/generate";
 import { drawRecipe } from "@/lib/specimen/recipe";
 import type { FeatureRequest } from "@/lib/specimen/work";
 import type { Surface } from "@/lib/surface";
 import type { ButtJoint, Face } from "@/lib/weld";
-import { median, plate, type Side, STEP, toeOf } from "./support/plain-loops";
+import { recipeWith } from "./support/asked-face";
+import { extent, groups, type Place } from "./support/pixel-groups";
+import { median, PIXEL, plate, type Side, toeOf } from "./support/plain-loops";
 
 /**
  * Truth of marks on the plate and of colours against a second opinion: plain loops over the heights, colours and finish of the
@@ -13,23 +15,15 @@ import { median, plate, type Side, STEP, toeOf } from "./support/plain-loops";
  */
 type Asked = Omit<FeatureRequest, "id">;
 
-interface Made {
-  readonly surface: Surface;
-  readonly items: readonly TruthItem[];
-  readonly joint: ButtJoint;
-}
+type Made = Pick<MadeFace, "surface" | "items">;
 
 /** The face of a seed with only what is asked on it, welded with a process, without stops of its own. */
 function faceWith(seed: string, face: Face, process: ButtJoint["process"], asked: readonly Asked[], step = 0): Made {
-  const drawn = drawRecipe(seed);
-  const { layout } = drawn.faces[face];
-  const runs = layout.runs.map((run) => ({ ...run, stops: [] }));
-  const joint = { ...drawn.joint, process };
   const requests = asked.map((one, n) => ({ ...one, id: `${face}/${n}` }));
-  const plates = { ...drawn.plates, stepAtDatum: step, stepAtFarEnd: step };
-  const faces = { ...drawn.faces, [face]: { layout: { ...layout, runs }, requests } };
-  const { surface, items } = generateFace({ ...drawn, joint, plates, faces }, face);
-  return { surface, items, joint };
+  const recipe = recipeWith(drawRecipe(seed), face, requests);
+  const joint = { ...recipe.joint, process };
+  const plates = { ...recipe.plates, stepAtDatum: step, stepAtFarEnd: step };
+  return generateFace({ ...recipe, joint, plates }, face);
 }
 
 const found = ({ items }: Made, { type, x, length }: Asked): TruthItem => {
@@ -39,9 +33,7 @@ const found = ({ items }: Made, { type, x, length }: Asked): TruthItem => {
   return item;
 };
 
-interface Spot {
-  readonly x: number;
-  readonly y: number;
+interface Spot extends Place {
   readonly k: number;
 }
 
@@ -58,31 +50,6 @@ function spots({ strip }: Surface, x0: number, x1: number, y0: number, y1: numbe
   }
   return list;
 }
-
-/** The largest of the groups into which spots fall that lie at most `bridge` mm from each other. */
-function largestGroup(list: readonly Spot[], bridge: number): Spot[] {
-  const rest = new Set(list);
-  let best: Spot[] = [];
-  for (const seed of list) {
-    if (!rest.delete(seed)) continue;
-    const group = [seed];
-    for (let n = 0; n < group.length; n++)
-      for (const other of rest) {
-        if (Math.abs(other.x - group[n].x) > bridge) continue;
-        if (Math.hypot(other.x - group[n].x, other.y - group[n].y) > bridge + 1e-6) continue;
-        rest.delete(other);
-        group.push(other);
-      }
-    if (group.length > best.length) best = group;
-  }
-  return best;
-}
-
-const extent = (list: readonly Spot[]) => ({
-  start: Math.min(...list.map((p) => p.x)) - STEP / 2,
-  end: Math.max(...list.map((p) => p.x)) + STEP / 2,
-  across: (Math.min(...list.map((p) => p.y)) + Math.max(...list.map((p) => p.y))) / 2,
-});
 
 /** Depth below the plate: its lines (medians of pairwise slopes) left and right of the mark, carried over it. */
 function hollow(made: Made, item: TruthItem) {
@@ -104,7 +71,7 @@ function hollow(made: Made, item: TruthItem) {
     ({ x, y, k }) => level(x, y) - surface.strip.height[k] > 0.08,
   );
   const depth = Math.max(...cut.map(({ x, y, k }) => level(x, y) - surface.strip.height[k]));
-  return { ...extent(largestGroup(cut, 5)), size: depth };
+  return { ...extent(groups(cut, 5)[0]), size: depth };
 }
 
 describe("depth and place of hollows in the plate", () => {
@@ -253,18 +220,18 @@ describe("tungsten spatter", () => {
       const raised: Spot[] = [];
       for (const side of [one.side]) {
         const { surface } = made;
-        for (let x = item.start - 2; x < item.end + 2; x += STEP) {
+        for (let x = item.start - 2; x < item.end + 2; x += PIXEL) {
           const toe = toeOf(surface, side, x, 22 * side);
           const line = plate(surface, side, x, toe);
           // this toe is where the weld stands 0.3 mm high: its foot reaches a little further out
           raised.push(
-            ...spots(surface, x - STEP / 2, x + STEP / 2 - 1e-9, toe + 1.1 * side, 23 * side).filter(
+            ...spots(surface, x - PIXEL / 2, x + PIXEL / 2 - 1e-9, toe + 1.1 * side, 23 * side).filter(
               ({ y, k }) => surface.strip.height[k] - line(y) > 0.05,
             ),
           );
         }
       }
-      const second = extent(largestGroup(raised, 5));
+      const second = extent(groups(raised, 5)[0]);
       expect(Math.abs(second.start - item.start)).toBeLessThan(0.5);
       expect(Math.abs(second.end - item.end)).toBeLessThan(0.5);
       expect(Math.abs(second.across - item.across)).toBeLessThan(0.5);

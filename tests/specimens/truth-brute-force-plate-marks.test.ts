@@ -1,20 +1,19 @@
 import { describe } from "vitest";
 import { heightAt, type Surface } from "@/lib/surface";
+import { extent, groups } from "./support/pixel-groups";
+import { type Line, median, plate, type Side } from "./support/plain-loops";
 import {
   type Box,
   boxOf,
   type Case,
   compareWithSecondOpinion,
-  extent,
-  groups,
-  median,
   type Pixel,
   pixels,
-  plateBetween,
   type Second,
 } from "./support/second-opinion";
 
 /** The truth of what was cut into or thrown on the plate against a second opinion: plain loops over the finished pixels. */
+
 /** Plane through the medians of the four sides of a frame, so that globules on it do not count. */
 function frameLevel(surface: Surface, box: Box): (p: Pixel) => number {
   const frame = pixels(surface, { x0: box.x0 - 2, x1: box.x1 + 2, y0: box.y0 - 2, y1: box.y1 + 2 });
@@ -42,23 +41,23 @@ const below =
   };
 
 const globules: Second = (surface, item, asked) => {
-  const side = Math.sign(item.across);
+  const side = Math.sign(item.across) as Side;
   const near = Math.min(...item.outline.map(([, y]) => y * side));
-  const lines = new Map<number, { plate: (y: number) => number; toe: number }>();
+  const lines = new Map<number, { line: Line; toe: number }>();
   const lineAt = (x: number) => {
     const known = lines.get(x);
     if (known) return known;
-    const line = plateBetween(surface, side, x, near + 2, near + 8);
+    const line = plate(surface, side, x, side * (near - 1));
     // from the middle of the weld outwards, the first place that is down on the plate
     let out = 2;
     while (heightAt(surface, x, side * out) - line(side * out) > 0.12) out += 0.05;
-    const made = { plate: line, toe: out };
+    const made = { line, toe: out };
     lines.set(x, made);
     return made;
   };
   const box = { x0: asked.x - 4, x1: asked.x + asked.length + 4, y0: side < 0 ? -23 : 0, y1: side < 0 ? 0 : 23 };
   const raised = pixels(surface, box).filter((p) => {
-    const { plate: line, toe } = lineAt(p.x);
+    const { line, toe } = lineAt(p.x);
     return p.y * side > toe + 0.6 && p.z - line(p.y) > 0.1;
   });
   return extent(groups(raised, 4)[0]);

@@ -1,7 +1,9 @@
 import { describe } from "vitest";
-import { type Case, compareWithSecondOpinion, PIXEL, pixels, type Second } from "./support/second-opinion";
+import { PIXEL } from "./support/plain-loops";
+import { type Case, compareWithSecondOpinion, pixels, type Second } from "./support/second-opinion";
 
 /** The truth of restarts against a second opinion: the crest along the run, by plain loops over the finished pixels. */
+
 /** Crest line along the run: the largest height within 1.5 mm of the run's middle, column by column. */
 const restart: Second = (surface, item, asked) => {
   const crest = (x: number) => {

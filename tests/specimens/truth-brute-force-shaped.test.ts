@@ -3,7 +3,7 @@ import { drawRecipe, type TruthItem } from "@/lib/specimen";
 import { heightAt, type Surface } from "@/lib/surface";
 import { type ButtJoint, grooveHalfWidth } from "@/lib/weld";
 import { type Asked, askedFace } from "./support/asked-face";
-import { columns, largest, longest, median, plate, type Side, STEP, toeOf } from "./support/plain-loops";
+import { columns, largest, longest, median, PIXEL, plate, type Side, toeOf } from "./support/plain-loops";
 
 /**
  * The truth against a second opinion: every size and place is worked out again from the finished surface by plain loops
@@ -48,8 +48,8 @@ const alongToe =
 /** Largest of f over the centres of the pixels: the crevice of an open edge is a pixel wide, steps between miss its floor. */
 function largestOfPixels(low: number, high: number, f: (y: number) => number): { value: number; y: number } {
   let best = { value: -99, y: low };
-  for (let j = Math.ceil(low / STEP - 0.5); (j + 0.5) * STEP <= high; j++) {
-    const y = (j + 0.5) * STEP;
+  for (let j = Math.ceil(low / PIXEL - 0.5); (j + 0.5) * PIXEL <= high; j++) {
+    const y = (j + 0.5) * PIXEL;
     const value = f(y);
     if (value > best.value) best = { value, y };
   }

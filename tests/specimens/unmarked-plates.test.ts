@@ -51,7 +51,7 @@ describe.each(FACES)("the %s face of plates with nothing planted", (face) => {
           expect(measuredDepression(work, "hollow", "underflushing", box), `${n} hollow ${x} ${side}`).toBeNull();
         }
       }
-      const scale = measuredScale(work, "scale", 10, 290);
+      const scale = measuredScale(work, "scale", { from: 10, to: 290 });
       expect(scale === null || scale.neutral, `${n} scale`).toBe(true);
     });
   }, 120_000);

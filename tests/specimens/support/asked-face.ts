@@ -23,18 +23,17 @@ const LISTED_AS: Readonly<Record<string, string>> = {
   "fine-pore": "surface-pore",
 };
 
-/** The joint, plates and layout of a seed's recipe, but on one face only what is asked, and no stops of its own. */
-function recipeWith(seed: string, face: Face, asked: readonly Asked[]): Recipe {
-  const recipe = drawRecipe(seed);
+/** The joint, plates and layout of a recipe, but on one face only what is asked, and no stops of its own. */
+export function recipeWith(recipe: Recipe, face: Face, requests: readonly FeatureRequest[]): Recipe {
   const { layout } = recipe.faces[face];
   const runs = layout.runs.map((run) => ({ ...run, stops: [] }));
-  const requests = asked.map((request, n): FeatureRequest => ({ side: 1, ...request, id: `${face}/${n}` }));
   return { ...recipe, faces: { ...recipe.faces, [face]: { layout: { ...layout, runs }, requests } } };
 }
 
 /** Makes a face with the features asked and finds each one's truth: the item of its type nearest to its place. */
 export function askedFace(seed: string, face: Face, asked: readonly Asked[]): AskedFace {
-  const { surface, items } = generateFace(recipeWith(seed, face, asked), face);
+  const requests = asked.map((request, n): FeatureRequest => ({ side: 1, ...request, id: `${face}/${n}` }));
+  const { surface, items } = generateFace(recipeWith(drawRecipe(seed), face, requests), face);
   const found = asked.map(({ type, x, length }) => {
     const away = (item: TruthItem) => Math.abs((item.start + item.end) / 2 - x - length / 2);
     return items

@@ -2,8 +2,8 @@ import { heightAt, type Surface } from "@/lib/surface";
 
 /** Measuring by plain loops over the finished heights: shares no code with the product, only its definitions. */
 
-/** Width of a column of pixels on the strip, mm. */
-export const STEP = 0.125;
+/** Width of a pixel of the strip, mm. */
+export const PIXEL = 0.125;
 
 export type Line = (y: number) => number;
 export type Side = 1 | -1;
@@ -48,8 +48,8 @@ export interface Column {
 /** Columns of pixels that a stretch of x covers. */
 export function columns(from: number, to: number, at: (x: number) => { value: number; y: number }): Column[] {
   const list: Column[] = [];
-  for (let i = Math.floor(from / STEP); (i + 0.5) * STEP < to; i++) {
-    const x = (i + 0.5) * STEP;
+  for (let i = Math.floor(from / PIXEL); (i + 0.5) * PIXEL < to; i++) {
+    const x = (i + 0.5) * PIXEL;
     list.push({ x, ...at(x) });
   }
   return list;
@@ -71,14 +71,14 @@ export function longest(list: readonly Column[], threshold: number, bridge: numb
   for (const column of list) {
     if (column.value <= threshold) continue;
     const last = parts[parts.length - 1];
-    if (last && column.x - last[last.length - 1].x <= bridge + 1.01 * STEP) last.push(column);
+    if (last && column.x - last[last.length - 1].x <= bridge + 1.01 * PIXEL) last.push(column);
     else parts.push([column]);
   }
   const length = (part: Column[]) => part[part.length - 1].x - part[0].x;
   const part = parts.reduce((a, b) => (length(b) > length(a) ? b : a));
   return {
-    start: part[0].x - STEP / 2,
-    end: part[part.length - 1].x + STEP / 2,
+    start: part[0].x - PIXEL / 2,
+    end: part[part.length - 1].x + PIXEL / 2,
     size: Math.max(...part.map((c) => c.value)),
     across: part.reduce((sum, c) => sum + c.y, 0) / part.length,
   };

@@ -1,7 +1,7 @@
 import type { FaceWork } from "@/lib/specimen/work";
+import { median, PIXEL } from "./plain-loops";
 
-/** Plain loops over the strip's own pixels: eighths of a millimetre, nothing interpolated, nothing shared with lib. */
-export const PIXEL = 0.125;
+/** Plain loops over the pixels of a strip that is not finished yet: nothing shared with lib. */
 
 export const columnAt = (work: FaceWork, x: number): number => Math.floor((x - work.strip.grid.x0) / PIXEL);
 export const xOf = (work: FaceWork, i: number): number => work.strip.grid.x0 + (i + 0.5) * PIXEL;
@@ -20,15 +20,13 @@ export function heightOf(work: FaceWork, x: number, y: number): number {
   return low + (v - j) * (high - low);
 }
 
-export const middleOf = (values: number[]): number => values.slice().sort((a, b) => a - b)[values.length >> 1];
-
 /** Plate beside the weld, 3 to 9 mm outside y: line through the medians of its inner and outer half. */
 export function plateOutside(work: FaceWork, side: 1 | -1, x: number, y: number): (at: number) => number {
   const half = (from: number) => {
     const heights: number[] = [];
     for (let out = from; out < from + 3; out += 0.15)
       for (const dx of [-0.5, 0, 0.5]) heights.push(heightOf(work, x + dx, y + side * out));
-    return middleOf(heights);
+    return median(heights);
   };
   const inner = half(3);
   const outer = half(6);

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { TruthItem } from "@/lib/specimen";
-import { heightAt, type Surface } from "@/lib/surface";
+import type { Surface } from "@/lib/surface";
 import { type Asked, type AskedFace, askedFace } from "./asked-face";
 
 /** What the second opinions on cut features share: the finished patches' own pixels, and nothing of the product's measuring. */
-export const PIXEL = 0.125;
 const PLACE_TOLERANCE = 0.5;
 
 export interface Opinion {
@@ -29,9 +28,6 @@ export interface Box {
   readonly y1: number;
 }
 
-const sorted = (values: number[]) => values.slice().sort((a, b) => a - b);
-export const median = (values: number[]) => sorted(values)[Math.floor(values.length / 2)];
-
 /** Every pixel of the finished strip in a box. */
 export function pixels({ strip }: Surface, box: Box): Pixel[] {
   const list: Pixel[] = [];
@@ -50,34 +46,6 @@ export function pixels({ strip }: Surface, box: Box): Pixel[] {
   return list;
 }
 
-/** Joins pixels whose centres lie at most `bridge` mm apart (plain breadth-first search over all pairs). */
-export function groups(list: readonly Pixel[], bridge: number): Pixel[][] {
-  const rest = new Set(list);
-  const found: Pixel[][] = [];
-  for (const seed of list) {
-    if (!rest.delete(seed)) continue;
-    const group = [seed];
-    for (let n = 0; n < group.length; n++)
-      for (const other of rest)
-        if (Math.hypot(other.x - group[n].x, other.y - group[n].y) <= bridge + 1e-6) {
-          rest.delete(other);
-          group.push(other);
-        }
-    found.push(group);
-  }
-  return found.sort((a, b) => b.length - a.length);
-}
-
-export function extent(list: readonly Pixel[]): Opinion {
-  const xs = list.map((p) => p.x);
-  const ys = list.map((p) => p.y);
-  return {
-    start: Math.min(...xs) - PIXEL / 2,
-    end: Math.max(...xs) + PIXEL / 2,
-    across: (Math.min(...ys) + Math.max(...ys)) / 2,
-  };
-}
-
 export const boxOf = (item: TruthItem, margin: number): Box => ({
   x0: Math.min(...item.outline.map(([x]) => x)) - margin,
   x1: Math.max(...item.outline.map(([x]) => x)) + margin,
@@ -92,28 +60,6 @@ export const point = (opinion: Opinion): Opinion => {
   const middle = (opinion.start + opinion.end) / 2;
   return { ...opinion, start: middle, end: middle };
 };
-
-/** Plate line of one side at x by the median of all pairwise slopes (Theil 1950, Sen 1968). */
-export function plateBetween(
-  surface: Surface,
-  side: number,
-  x: number,
-  from: number,
-  to: number,
-): (y: number) => number {
-  const points: [number, number][] = [];
-  for (let out = from; out <= to; out += 0.4)
-    for (const dx of [-0.5, 0, 0.5]) points.push([side * out, heightAt(surface, x + dx, side * out)]);
-  const slopes: number[] = [];
-  for (let a = 0; a < points.length; a++)
-    for (let b = a + 3; b < points.length; b++) {
-      const run = points[b][0] - points[a][0];
-      if (Math.abs(run) > 1.5) slopes.push((points[b][1] - points[a][1]) / run);
-    }
-  const slope = median(slopes);
-  const level = median(points.map(([y, z]) => z - slope * y));
-  return (y) => level + slope * y;
-}
 
 /** A face asked for and how its truth is looked at again, by type. */
 export interface Case {
