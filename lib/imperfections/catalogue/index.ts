@@ -1,0 +1,9 @@
+export {
+  CATALOGUE,
+  IMPERFECTION_TYPES,
+  type ImperfectionType,
+  imperfection,
+  likeness,
+  typesOn,
+} from "./catalogue";
+export { FAMILIES, type Family, type Imperfection, type SizeKind, type SubRow } from "./imperfection";

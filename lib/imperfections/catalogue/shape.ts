@@ -1,0 +1,47 @@
+import type { RowsOf } from "./imperfection";
+
+export const SHAPE = {
+  "incorrect-weld-toe": {
+    number: "505",
+    name: "Incorrect weld toe",
+    includes: [
+      { number: "5051", name: "Incorrect weld toe angle" },
+      { number: "5052", name: "Incorrect weld toe radius" },
+    ],
+    family: "shape",
+    alike: ["overlap", "excess-weld-metal"],
+    faces: ["cap"],
+    extent: "line",
+    size: null,
+    recordedFrom: 0,
+    recordedLength: 10,
+    weight: 1,
+    looks: "The edge of the weld stands up steeply from the plate, without a smooth passage, but is fused.",
+  },
+  "irregular-width": {
+    number: "513",
+    name: "Irregular width",
+    family: "shape",
+    alike: [],
+    faces: ["cap", "root"],
+    extent: "line",
+    size: null,
+    recordedFrom: 0,
+    recordedLength: 10,
+    weight: 1,
+    looks: "The weld becomes clearly narrower or wider and back; its toes wander.",
+  },
+  "irregular-surface": {
+    number: "514",
+    name: "Irregular surface",
+    family: "shape",
+    alike: ["poor-restart"],
+    faces: ["cap"],
+    extent: "line",
+    size: null,
+    recordedFrom: 0,
+    recordedLength: 10,
+    weight: 1,
+    looks: "A rough, lumpy stretch without rhythm: coarse ripples, humps and valleys.",
+  },
+} as const satisfies RowsOf<"shape">;
