@@ -1,4 +1,4 @@
-import { CATALOGUE, type ImperfectionType, imperfection } from "@/lib/imperfections";
+import { imperfection, isImperfectionType } from "@/lib/imperfections";
 import type { AccountLine, PartAccount } from "@/lib/results";
 import { marks, mm, PART_NAMES, placeWords } from "./line-words";
 
@@ -82,5 +82,5 @@ function CallPrice({ line }: { readonly line: AccountLine }) {
 function valueWords({ part }: PartAccount, value: PartAccount["written"]) {
   if (value === null) return <span className="text-ink-2">{part === "found" ? "" : "nothing"}</span>;
   if (typeof value === "number") return mm(value);
-  return value in CATALOGUE ? imperfection(value as ImperfectionType).name : value;
+  return isImperfectionType(value) ? imperfection(value).name : value;
 }

@@ -6,6 +6,7 @@ export {
   type Imperfection,
   type ImperfectionType,
   imperfection,
+  isImperfectionType,
   likeness,
   type SizeKind,
   type SubRow,

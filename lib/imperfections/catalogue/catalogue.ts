@@ -37,6 +37,9 @@ export const CATALOGUE = {
 export type ImperfectionType = keyof typeof CATALOGUE;
 export const IMPERFECTION_TYPES = Object.keys(CATALOGUE) as readonly ImperfectionType[];
 
+/** True where a word is the key of a catalogue row. */
+export const isImperfectionType = (word: string): word is ImperfectionType => Object.hasOwn(CATALOGUE, word);
+
 export const imperfection = (type: ImperfectionType): Imperfection => CATALOGUE[type];
 
 /** Types that can occur on a face, in catalogue order. */

@@ -3,6 +3,7 @@ export {
   IMPERFECTION_TYPES,
   type ImperfectionType,
   imperfection,
+  isImperfectionType,
   likeness,
   typesOn,
 } from "./catalogue";

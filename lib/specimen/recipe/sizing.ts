@@ -1,4 +1,4 @@
-import { CATALOGUE, type Imperfection, type ImperfectionType } from "../../imperfections";
+import { type Imperfection, type ImperfectionType, imperfection, isImperfectionType } from "../../imperfections";
 import { mix } from "../../math";
 import type { RandomStream } from "../../random";
 import type { Process } from "../../weld";
@@ -22,8 +22,8 @@ const SURE = 1.7;
 const SMALL_ONES = 1.3;
 
 /** Catalogue entry of what a row plants; undefined for harmless features and clutter. */
-export const entryOf = (row: FeatureRow): Imperfection | undefined =>
-  (CATALOGUE as Readonly<Partial<Record<string, Imperfection>>>)[row.type];
+export const entryOf = ({ type }: FeatureRow): Imperfection | undefined =>
+  isImperfectionType(type) ? imperfection(type) : undefined;
 
 const isPoint = (row: FeatureRow): boolean => row.length[1] === 0;
 

@@ -1,4 +1,4 @@
-import { imperfection } from "@/lib/imperfections";
+import { imperfection, isImperfectionType } from "@/lib/imperfections";
 import type { ClutterItem, Example, Showcase, TruthItem } from "@/lib/specimen";
 import { type Picture, renderView, type View } from "@/lib/surface";
 import { BUTT_PLATE_LENGTH } from "@/lib/weld";
@@ -19,12 +19,12 @@ export interface TypesRow {
 
 /** Draws the three examples of a showcase under both lights. */
 export function typesRow({ type, face, process, variant, examples }: Showcase): TypesRow {
-  const number = numberOf(type);
+  const number = isImperfectionType(type) ? imperfection(type).number : null;
   return {
     title: [number, type, variant, face, `process ${process}`].filter(Boolean).join("  ·  "),
     tiles: examples.map((example) => ({
       pictures: LIGHTS.map((light) => renderView(example.surface, { ...tileOf(example), light })),
-      caption: captionOf(example.found),
+      caption: captionOf(type, example.found),
     })),
   };
 }
@@ -62,13 +62,8 @@ export function typesSheet(rows: readonly TypesRow[]): Promise<Buffer> {
 const text = (x: number, y: number, words: string, fill: string): string =>
   `<text x="${x}" y="${y}" font-size="12" fill="${fill}">${escaped(words)}</text>`;
 
-function numberOf(type: Showcase["type"]): string {
-  const entry = (imperfection as (type: string) => { number: string } | undefined)(type);
-  return entry?.number ?? "";
-}
-
-function captionOf(found: TruthItem | ClutterItem | null): string {
-  if (!found) return "nothing measured";
+function captionOf(type: Showcase["type"], found: TruthItem | ClutterItem | null): string {
+  if (!found) return `no ${type} was measured here`;
   const length = found.end > found.start ? ` ${(found.end - found.start).toFixed(0)} long` : "";
   if ("kind" in found) return `${found.kind}${length}`;
   const size = found.size === null ? "" : ` ${found.size.toFixed(2)}`;

@@ -1,12 +1,15 @@
-import { mix } from "../math";
-import type { Surface } from "../surface";
-import { type Face, PROCESSES, type Process } from "../weld";
-import { generateFace } from "./generate";
-import { drawRecipe, type Recipe } from "./recipe";
-import { FEATURE_ROWS } from "./recipe/feature-rows";
-import { type FeatureRow, NEUTRAL_ROWS } from "./recipe/rows";
-import type { ClutterItem, TruthItem } from "./truth";
-import type { FeatureRequest } from "./work";
+import { mix } from "../../math";
+import type { Surface } from "../../surface";
+import type { Face, Process } from "../../weld";
+import { generateFace } from "../generate";
+import type { Recipe } from "../recipe";
+import { FEATURE_ROWS } from "../recipe/feature-rows";
+import { type FeatureRow, NEUTRAL_ROWS } from "../recipe/rows";
+import type { ClutterItem, TruthItem } from "../truth";
+import type { FeatureRequest } from "../work";
+import { foundNear } from "./found-near";
+import { plateFor } from "./plate-for";
+import { rowName } from "./row-name";
 
 /** One example of something that can be asked of a face. */
 export interface Example {
@@ -15,7 +18,7 @@ export interface Example {
   /** Middle of where it was asked, mm. */
   readonly x: number;
   readonly y: number;
-  /** Nearest to it of what was measured; null where nothing was found near it. */
+  /** What was measured of it; null where nothing of its type was found near it. */
   readonly found: TruthItem | ClutterItem | null;
 }
 
@@ -28,11 +31,14 @@ export interface Showcase {
   readonly examples: readonly Example[];
 }
 
-/** Everything that can be asked of a face, rows in the tables' order, each of a row's variants for itself. */
+/**
+ * Everything that can be asked of a face, rows in the tables' order, each of a row's variants for itself. `make` throws where
+ * no plate can show its row.
+ */
 export function showcases(): { readonly name: string; readonly make: (seed: string) => Showcase }[] {
   return [...FEATURE_ROWS, ...NEUTRAL_ROWS].flatMap((row) =>
     [...new Set(row.variants ?? [null])].map((variant) => ({
-      name: [row.face, row.type, variant].filter(Boolean).join(" "),
+      name: rowName(row, variant),
       make: (seed) => showRow(row, variant, seed),
     })),
   );
@@ -47,8 +53,7 @@ const PLACES = [
 const SITE_OFFSET = 3;
 
 function showRow(row: FeatureRow, variant: string | null, seed: string): Showcase {
-  const process = PROCESSES.find((one) => row.likelihood[one] === "high") ?? likeliest(row);
-  const base = recipeFor(row, process, seed);
+  const base = plateFor(row, seed);
   const { layout } = base.faces[row.face];
   const last = layout.runs.length - 1;
   const toe = layout.overlap + base.joint.thickness * 0.5;
@@ -70,28 +75,9 @@ function showRow(row: FeatureRow, variant: string | null, seed: string): Showcas
   const runs = layout.runs.map((run) => ({ ...run, stops: [] }));
   const recipe: Recipe = { ...base, faces: { ...base.faces, [row.face]: { layout: { ...layout, runs }, requests } } };
   const { surface, items, clutter } = generateFace(recipe, row.face);
-  const examples = PLACES.map(({ x }): Example => {
-    const away = (item: { start: number; end: number }) => Math.abs((item.start + item.end) / 2 - x);
-    const near = [...items, ...clutter].filter((item) => away(item) < 25).sort((a, b) => away(a) - away(b));
-    const found = near.find((item) => ("type" in item ? item.type : item.kind) === row.type) ?? near[0] ?? null;
-    return { surface, face: row.face, x, y: found?.across ?? 0, found };
+  const examples = PLACES.map(({ x }, n): Example => {
+    const found = foundNear([...items, ...clutter], row.type, x);
+    return { surface, face: row.face, x, y: found?.across ?? requests[n].y ?? 0, found };
   });
-  return { type: row.type, face: row.face, process, variant, examples };
-}
-
-const likeliest = (row: FeatureRow): Process =>
-  PROCESSES.find((one) => row.likelihood[one] === "medium") ??
-  PROCESSES.find((one) => row.likelihood[one] !== "never") ??
-  "111";
-
-/** The first recipe of the process, in flat position where it can be, that has the runs a row needs. */
-function recipeFor(row: FeatureRow, process: Process, seed: string): Recipe {
-  for (let n = 0; n < 400; n++) {
-    const recipe = drawRecipe(`${seed} ${n}`);
-    const isFlat = recipe.joint.position === "PA" || n > 200;
-    const hasRuns =
-      recipe.faces.cap.layout.runs.length >= (row.leastRuns ?? (row.variants?.includes("between") ? 2 : 1));
-    if (recipe.joint.process === process && isFlat && hasRuns) return recipe;
-  }
-  return drawRecipe(seed);
+  return { type: row.type, face: row.face, process: base.joint.process, variant, examples };
 }

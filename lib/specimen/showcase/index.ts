@@ -1,0 +1,1 @@
+export { type Example, type Showcase, showcases } from "./showcase";
