@@ -25,6 +25,9 @@ const SEED = /^[\w.-]{1,80}$/;
 const MOST_SPECIMENS = 60;
 /** Sheets need no seed to be asked for: the same sheet comes out each time. */
 const SHEET_SEED = "sheet";
+/** The sheet of types shows everything there is: no blueprint chooses from it. */
+const NO_BLUEPRINT =
+  "--blueprint does not go with --sheet types, which shows every imperfection: leave it out, or use --sheet random N.";
 
 /** Reads the command line of the specimen command; what is missing or unknown is told in plain words. */
 export function readArguments(words: readonly string[]): SpecimenRequest {
@@ -47,6 +50,7 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
   }
   if (values.help) return { ok: true, do: "help" };
   const { sheet, out, blueprint = "practice" } = values;
+  if (sheet === "types" && values.blueprint !== undefined) return refused(NO_BLUEPRINT);
   const seed = values.seed ?? (sheet && SHEET_SEED);
   const isCounted = sheet === "random";
   const extra = positionals.slice(isCounted ? 1 : 0);

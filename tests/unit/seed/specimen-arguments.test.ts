@@ -21,6 +21,8 @@ describe("command line of the specimen command", () => {
     [["--sheet", "random", "2.5", "--out", "x"], "1 to 60"],
     [["--sheet", "types", "4", "--out", "x"], "4"],
     [["--sheet", "types"], "--out is missing"],
+    [["--sheet", "types", "--out", "x", "--blueprint", "final-mock"], "--blueprint does not go with --sheet types"],
+    [["--blueprint=practice", "--sheet=types", "--out=x"], "leave it out, or use --sheet random N"],
   ])("%j is refused with the reason", (words, reason) => {
     const answer = readArguments(words);
     expect(answer.ok).toBe(false);
@@ -41,6 +43,11 @@ describe("command line of the specimen command", () => {
       seed: "a",
       out: "x",
       blueprint: "practice",
+    });
+    expect(readArguments(["--sheet", "random", "3", "--out", "x", "--blueprint", "clean"])).toMatchObject({
+      ok: true,
+      do: "random",
+      blueprint: "clean",
     });
   });
 
