@@ -11,8 +11,13 @@ export const CODEC_VERSION = 1;
 const MAGIC = 0x544c4e53;
 const STEP_MM = 0.002;
 
-/** A picture of three channels per pixel, compressed by the caller. */
-export type EncodeImage = (rgb: Uint8Array, columns: number, rows: number) => Promise<Uint8Array>;
+/** A picture of three channels per pixel, compressed by the caller: a colour, or three shares that have nothing to do with each other. */
+export type EncodeImage = (
+  rgb: Uint8Array,
+  columns: number,
+  rows: number,
+  content: "colour" | "shares",
+) => Promise<Uint8Array>;
 
 export interface DecodedPatch {
   readonly height: Float32Array;
@@ -42,8 +47,8 @@ export async function encodeFace(surface: Surface, encodeImage: EncodeImage): Pr
     packHeights(plate.height.subarray(COVERED_TO * columns), columns),
     ...(await Promise.all(
       [strip, plate].flatMap((patch) => [
-        encodeImage(patch.albedo, patch.grid.columns, patch.grid.rows),
-        encodeImage(patch.finish, patch.grid.columns, patch.grid.rows),
+        encodeImage(patch.albedo, patch.grid.columns, patch.grid.rows, "colour"),
+        encodeImage(patch.finish, patch.grid.columns, patch.grid.rows, "shares"),
       ]),
     )),
     packBrushing(strip.brushing),
