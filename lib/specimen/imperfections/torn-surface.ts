@@ -1,111 +1,75 @@
 import { clamp, ease } from "../../math";
-import type { RandomStream } from "../../random";
-import { forEachPixel, fractal2, gradient1, gradient2 } from "../../surface";
+import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { Region } from "../measure";
-import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
+import { patchesOf } from "../plate/patches";
+import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { besideWeld, FARTHEST } from "./beside-weld";
 import { measuredDepression } from "./measured-mark";
 import { between, scaled, TONES } from "./tones";
+import { drawTear, type Tear, type TornPlace, tornPlace } from "./torn-shape";
 
-/** How a piece came off: where the plate gave way, where weld metal stayed behind. Shares of the scar unless said otherwise. */
-interface Tear {
-  readonly length: number;
-  readonly width: number;
-  readonly depth: number;
-  readonly turn: number;
-  /** Towards which end and which edge the blow went: there the wall is steep. */
-  readonly heading: 1 | -1;
-  readonly edge: 1 | -1;
-  /** Middle and half length of the torn-out part along the scar, -1..1. */
-  readonly torn: number;
-  readonly tornHalf: number;
-  /** Height of the metal left standing, mm, and on which side of the scar. */
-  readonly stub: number;
-  readonly pieces: number;
-  readonly seed: number;
-}
+const CLEAR = 1;
+/** Heat of the fillets coloured the plate so far beyond the scar, mm. */
+const TINTED = 4.5;
 
-const WIDTH = { least: 4, most: 11.5, clear: 1 };
-
-function drawTear(random: RandomStream, request: FeatureRequest, room: number): Tear {
-  const length = Math.max(8, request.length);
-  const wanted = clamp(length * random.uniform(0.22, 0.42), WIDTH.least, WIDTH.most);
-  return {
-    length,
-    width: Math.max(WIDTH.least, Math.min(wanted, room)),
-    depth: request.severity > 0 ? request.severity : 0.8,
-    turn: random.normal(0, 0.04),
-    heading: random.pick([1, -1]),
-    edge: random.pick([1, -1]),
-    torn: random.uniform(-0.25, 0.25),
-    tornHalf: random.uniform(0.5, 0.85),
-    stub: random.uniform(0.15, 0.7) * clamp(request.severity + 0.2, 0.3, 1.2),
-    pieces: random.uniform(2.2, 4.5),
-    seed: random.seed(),
-  };
-}
-
-interface Torn {
+interface Torn extends TornPlace {
   readonly k: number;
-  /** 0 outside the scar, 1 well inside. */
-  readonly share: number;
-  /** 0..1 in the burnt border round it. */
-  readonly border: number;
+  readonly x: number;
+  readonly y: number;
   readonly down: number;
-  /** Lightness of the fracture's grain, about -1..1. */
-  readonly grain: number;
+  /** Ground off, 0..1, and the lightness of the disc's scratch. */
+  readonly ground: number;
+  readonly scratch: number;
 }
 
-/** Distance from the middle of a scar, 1 at its edge: a worn rectangle with ragged borders. */
-function scarDistance(tear: Tear, u: number, v: number, x: number, y: number): number {
-  const { seed } = tear;
-  const wander = 0.16 * gradient2(x / 5.5, y / 3.4, seed) + 0.1 * gradient2(x / 1.9, y / 1.5, seed + 1);
-  const frayed = 0.05 * gradient2(x / 0.6, y / 0.6, seed + 2);
-  const narrowed = 0.3 * gradient1(u * 1.7, seed + 3);
-  return (Math.abs(u) ** 3 + Math.abs(v * (1 + narrowed)) ** 2.4) ** (1 / 2.6) + wander + frayed;
+/** How far a disc dressed a place: off the fillet's ends, sliding out over the plate. */
+function dressedAt({ dressed, width, length, seed }: Tear, x: number, y: number): { share: number; scratch: number } {
+  if (!dressed) return { share: 0, scratch: 0 };
+  const c = Math.cos(dressed.turn);
+  const s = Math.sin(dressed.turn);
+  const line = -x * s + y * c;
+  const streak = gradient2((x * c + y * s) / 7, line / 0.32, seed + 31);
+  const scratch = 0.6 * gradient1(line / 0.45, seed + 30) + 0.7 * streak;
+  const along = ((2 * x) / length - dressed.from) * dressed.towards + 0.12 * gradient1(line / 1.5, seed + 32);
+  const end = Math.abs((2 * x) / length) + 0.12 * scratch + 0.35 * (line / width) ** 2;
+  const side = Math.abs(y / width) + 0.08 * gradient1(x / 5, seed + 33) + 0.04 * scratch;
+  return { share: ease(0, 0.3, along + 0.12 * scratch) * ease(1.12, 0.86, end) * ease(0.6, 0.4, side), scratch };
 }
 
-/** Pulls the piece off: plate torn out in steps like broken wood, a stub of the fillet standing beside, ragged at its top. */
+/** Tears the piece off: plate pulled out in fibres on one side, the beads' remains standing, a part of them dressed. */
 function tearOut(field: Field, tear: Tear, x0: number, y0: number): Torn[] {
-  const { grid, z, parent } = field;
-  const { length, width, depth, seed, heading, edge } = tear;
+  const { z, parent } = field;
+  const { depth } = tear;
   const c = Math.cos(tear.turn);
   const s = Math.sin(tear.turn);
-  const found: { k: number; share: number; border: number; low: number; high: number; grain: number }[] = [];
+  const found: Omit<Torn, "down">[] = [];
   let deepest = 0;
-  forEachPixel(grid, scarBox(tear, x0, y0), (k, x, y) => {
+  forEachPixel(field.grid, scarBox(tear, x0, y0), (k, px, py) => {
     if (field.bead[k] > 0.3) return;
-    const u = ((x - x0) * c + (y - y0) * s) / (length / 2);
-    const v = (-(x - x0) * s + (y - y0) * c) / (width / 2);
-    if (Math.abs(u) > 1.55 || Math.abs(v) > 1.75) return;
-    const d = scarDistance(tear, u, v, x, y);
-    const border = ease(1.55, 1, d + 0.22 * gradient2(x / 2.6, y / 2.1, seed + 10)) * (1 - ease(1.07, 0.84, d));
-    if (d > 1.08 && border <= 0.01) return;
-    const share = ease(1.07, 0.84, d);
-    const along = (u - tear.torn) / tear.tornHalf + 0.3 * gradient2(x / 4, y / 3, seed + 4);
-    // steep where the lever stood, running out where it gave way
-    const run = along * heading > 0 ? ease(1, 0.72, along * heading) : ease(-1, 0.35, along * heading);
-    const pulled = clamp(0.62 + 0.5 * edge * v + 0.4 * gradient2(x / 3.1, y / 2.2, seed + 5), 0, 1.3);
-    const lift = fractal2(x / 2.6, y / 1.1, seed + 6, 3, 0.6);
-    // torn in ledges with sloping fronts; their edges follow the fracture, not a grid
-    const ledge = 3.2 * (lift + 0.06 * u + 0.05 * gradient2(x / 1.2, y / 0.8, seed + 13));
-    const stepped = (Math.floor(ledge) + ease(0.3, 0.7, ledge - Math.floor(ledge))) / 3.2;
-    const rough = 0.66 * lift + 0.34 * stepped + 0.16 * gradient2(x / 0.7, y / 0.55, seed + 7);
-    const low = share * Math.max(0, run * pulled * (0.72 + 0.55 * rough));
-    const fillet = ease(0.15, 0.5, -edge * v + 0.35 * gradient1((u * tear.pieces) / 1.3, seed + 8));
-    const broken = clamp(0.45 + 0.9 * gradient2(x / 2.2, y / 1.3, seed + 9), 0, 1.1);
-    const high = tear.stub * share * fillet * broken * (1 - ease(0.1, 0.5, low)) * ease(1.02, 0.8, d);
-    deepest = Math.max(deepest, low);
-    found.push({ k, share, border, low, high, grain: rough });
+    const x = (px - x0) * c + (py - y0) * s;
+    const y = -(px - x0) * s + (py - y0) * c;
+    const place = tornPlace(tear, x, y);
+    const { share, scratch } = dressedAt(tear, x, y);
+    if (place.bead <= 0 && share <= 0 && place.under <= 0 && place.distance > 1.25) return;
+    deepest = Math.max(deepest, place.low);
+    found.push({ ...place, k, x, y, ground: share, scratch });
   });
-  const scale = deepest > 0 ? depth / deepest : 0;
-  return found.map(({ k, share, border, low, high, grain }) => {
+  const scale = depth / Math.max(deepest, 1e-3);
+  return found.map((place) => {
+    const { k, low, high, bead, fracture, fibre, distance, ground, scratch } = place;
     const down = scale * low;
-    const skin = 0.045 * (grain - 0.2) * share * Math.min(1, depth + 0.3);
-    z[k] += (parent[k] - down + high - z[k]) * share + (down < depth * 0.8 ? skin : 0);
-    field.clean[k] = Math.max(field.clean[k], share);
-    return { k, share, border, down, grain };
+    const skin = 0.03 * fibre * fracture * ease(0.9, 0.6, down / depth);
+    const before = z[k];
+    let after = before + (parent[k] - down + high + skin - before) * bead;
+    // the toe of the old fillet had bitten a little into the plate
+    const bitten = clamp(1.6 * gradient2(place.x / 2.6, place.y / 2.6, tear.seed + 33), 0, 1);
+    after -= 0.06 * bitten * ease(1.24, 1.08, distance) * ease(0.97, 1.06, distance);
+    const flat = parent[k] + 0.03 + 0.012 * scratch;
+    const touched = ground * ease(-0.06, 0.01, after - parent[k]);
+    z[k] = after + (Math.min(after, flat) - after) * touched;
+    field.clean[k] = Math.max(field.clean[k], bead, place.under);
+    return { ...place, down, ground: touched };
   });
 }
 
@@ -115,54 +79,82 @@ const scarBox = (tear: Tear, x: number, y: number): Region => {
   return { x0: x - reach, x1: x + reach, y0: y - high, y1: y + high };
 };
 
-/** Matt grey fracture with bright grain, dark where it lies deep; a smoky border from when the piece was welded on. */
-function paintTear(work: FaceWork, tear: Tear, torn: readonly Torn[]): void {
-  const { strip } = work;
-  const { columns, perMm } = strip.grid;
-  for (const { k, share, border, down, grain } of torn) {
-    const x = (k % columns) / perMm;
-    const y = Math.floor(k / columns) / perMm;
-    const patch = gradient2(x / 4.2, y / 3, tear.seed + 11);
-    if (border > 0) {
-      mixMaterial(strip, k, TONES.oxide, 0.6, 0.2, 0.36 * clamp(0.3 + 1.3 * patch, 0, 1) * border);
-      mixColour(strip, k, TONES.brown, 0.2 * clamp(0.3 - patch, 0, 1) * border);
+/** Colours that the heat of the fillets left round the scar: grey, brown and a breath of blue, torn into patches. */
+function paintTint(work: FaceWork, tear: Tear, x0: number, y0: number): void {
+  const { length, width, seed } = tear;
+  const c = Math.cos(tear.turn);
+  const s = Math.sin(tear.turn);
+  const box = scarBox(tear, x0, y0);
+  const wide = { x0: box.x0 - TINTED, x1: box.x1 + TINTED, y0: box.y0 - TINTED, y1: box.y1 + TINTED };
+  for (const field of patchesOf(work)) {
+    forEachPixel(field.grid, wide, (k, px, py) => {
+      const x = (px - x0) * c + (py - y0) * s;
+      const y = -(px - x0) * s + (py - y0) * c;
+      const out = Math.hypot(Math.max(0, Math.abs(x) - length / 2), Math.max(0, Math.abs(y) - width / 2));
+      const patch = gradient2(x / 4.5, y / 3.5, seed + 35);
+      const d = out + 1.3 * patch + 0.4 * gradient2(x / 1.1, y / 1.1, seed + 36);
+      if (d > TINTED) return;
+      const bare = tear.tint * (1 - field.bead[k]) * clamp(0.75 + 0.8 * patch, 0.15, 1);
+      mixColour(field, k, TONES.straw, 0.2 * bare * ease(1.4, 2.2, d) * ease(TINTED, 3, d));
+      mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.3 * bare * ease(0.7, 1.4, d) * ease(2.6, 1.7, d));
+      mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.34 * bare * ease(1.5, 0.5, d));
+      mixMaterial(field, k, TONES.oxide, 0.58, 0.2, 0.4 * bare * ease(0.9, 0, d));
+    });
+  }
+}
+
+/** Bright fibrous fracture, dull skin of what is left of the beads, dirty plate where the attachment stood, fresh scratches. */
+function paintTear({ strip }: FaceWork, tear: Tear, torn: readonly Torn[]): void {
+  for (const { k, x, y, bead, fracture, fibre, under, down, ground, scratch } of torn) {
+    const patch = gradient2(x / 3.6, y / 3, tear.seed + 11);
+    const dirt = clamp(0.6 + 0.8 * patch + 0.3 * fibre, 0.1, 1);
+    mixMaterial(strip, k, TONES.oxide, 0.66, 0.2, 0.4 * under * dirt);
+    mixColour(strip, k, TONES.rust, 0.22 * under * clamp(0.2 - patch, 0, 1));
+    strip.brush[k] *= (1 - bead) * (1 - 0.5 * under);
+    if (bead > 0) {
+      const skin = between(TONES.skin, TONES.meltedMetal, clamp(0.4 + 0.4 * patch + 0.2 * fibre, 0, 1));
+      mixMaterial(strip, k, skin, 0.5, 0.5, 0.6 * bead);
     }
-    if (share <= 0) continue;
-    const facet = clamp(0.5 + 0.8 * gradient2(x / 0.55, y / 0.45, tear.seed + 12), 0, 1);
-    const light = clamp(0.42 + 0.26 * grain + 0.22 * (facet - 0.5) + 0.24 * patch, 0.05, 1);
-    const metal = between(TONES.wall, scaled(TONES.meltedMetal, 0.92), light);
-    const old = ease(0.15, 0.7, patch + 0.25 * grain);
-    mixMaterial(strip, k, metal, 0.5 + 0.14 * facet, 0.62, 0.78 * share);
-    mixMaterial(strip, k, TONES.oxide, 0.66, 0.18, 0.5 * old * share);
-    mixColour(strip, k, TONES.rust, 0.16 * ease(0.3, 0.8, -patch + 0.4 * (facet - 0.5)) * share);
-    if (down > 0.5) mixColour(strip, k, TONES.shade, 0.16 * ease(0.5, 1.6, down));
-    strip.brush[k] *= 1 - share;
+    if (fracture > 0) {
+      const facet = gradient2(x / 0.3, y / 0.42, tear.seed + 12);
+      const light = clamp(0.62 + 0.4 * fibre + 0.34 * facet + 0.12 * patch, 0.15, 1.15);
+      const fresh = clamp(0.85 - 0.5 * Math.max(0, patch), 0.4, 1);
+      mixMaterial(strip, k, scaled(TONES.meltedMetal, light), 0.38 + 0.1 * facet, 0.78, 0.85 * fracture * fresh);
+      mixColour(strip, k, TONES.rust, 0.14 * ease(0.25, 0.7, -patch) * fracture);
+      mixColour(strip, k, TONES.shade, 0.14 * ease(0.4, 1.5, down));
+    }
+    if (ground > 0) {
+      mixMaterial(strip, k, scaled(TONES.cutMetal, 0.74 + 0.14 * scratch), 0.36, 0.8, 0.62 * ground);
+      strip.brush[k] += (0.7 - strip.brush[k]) * ground;
+      if (ground > 0.4) strip.brushAngle[k] = tear.turn + (tear.dressed?.turn ?? 0);
+    }
   }
 }
 
 /**
  * Scar where a strongback or a tack was knocked off the plate, from `x` over `length` mm (10 to 46), torn out `severity` mm
- * deep at its deepest (0.24 to 1.7); part of the fillet may stand beside it. Truth: size = greatest depth below the plane of the
- * plate round it; extent = where it lies 0.08 mm or more below.
+ * deep at its deepest (0.24 to 1.7); remains of the fillets stand beside, in part dressed. Truth: size = greatest depth below
+ * the plane of the plate round it; extent = where it lies 0.08 mm or more below.
  */
 export const tornSurface: FeatureBuilder = (request, random): Feature => {
-  let tear: Tear | null = null;
+  let place: { tear: Tear; x: number; y: number } | null = null;
   let torn: readonly Torn[] = [];
-  let box: Region | null = null;
   return {
     id: request.id,
     cut(work) {
       const x = request.x + Math.max(8, request.length) / 2;
       const toe = Math.abs(besideWeld(work, { ...request, y: undefined }, x, 0, 0)) - 2.5;
-      tear = drawTear(random.child("tear"), request, FARTHEST - toe - WIDTH.clear);
-      const half = tear.width / 2;
-      const y = besideWeld(work, request, x, half, WIDTH.clear);
+      const tear = drawTear(random.child("tear"), request, FARTHEST - toe - CLEAR);
+      const y = besideWeld(work, request, x, tear.width / 2, CLEAR);
       torn = tearOut(work.strip, tear, x, y);
-      box = scarBox(tear, x, y);
+      place = { tear, x, y };
     },
     paint(work) {
-      if (tear) paintTear(work, tear, torn);
+      if (!place) return;
+      paintTint(work, place.tear, place.x, place.y);
+      paintTear(work, place.tear, torn);
     },
-    measure: (work) => (box ? measuredDepression(work, request.id, "torn-surface", box) : null),
+    measure: (work) =>
+      place && measuredDepression(work, request.id, "torn-surface", scarBox(place.tear, place.x, place.y)),
   };
 };
