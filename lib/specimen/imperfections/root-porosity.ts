@@ -16,9 +16,12 @@ interface Cell {
   readonly turn: number;
 }
 
+/** Depth of the fine pits between the cells, mm: less than what makes a cell. */
+const PITTED = 0.12;
 /** Cells per mm2 where they lie thickest. */
-const DENSITY: readonly [number, number] = [0.7, 2];
-const WALL = 0.82;
+const DENSITY: readonly [number, number] = [1, 2.4];
+/** How near two cells lie, as a share of their radii: most run into each other, those at the ends stand free. */
+const WALL = { run: 0.42, free: 0.95 };
 
 /** Where the gas came up: a place along (share of the length from the middle) and across (share of the half width). */
 interface Swarm {
@@ -81,7 +84,8 @@ function drawCells(
     const i = nearestColumn(grid, x);
     const off = isStray ? random.normal(0, 0.4) : swarm.across + random.normal(0, swarm.spreadAcross);
     const y = run.centre[i] + run.halfWidth[i] * clamp(off, -0.82, 0.82);
-    if (cells.some((c) => Math.hypot(c.x - x, c.y - y) < WALL * (c.radius + radius))) continue;
+    const wall = isEnd || isStray ? WALL.free : random.chance(0.6) ? WALL.run : WALL.free;
+    if (cells.some((c, n) => Math.hypot(c.x - x, c.y - y) < (n < 2 ? WALL.free : wall) * (c.radius + radius))) continue;
     cells.push({
       x,
       y,
@@ -94,30 +98,83 @@ function drawCells(
   return cells;
 }
 
-/** Cuts one ragged cell with a crumbled wall. */
+/** Cuts one ragged cell: a crumbled outline, a wall now steep, now broken down to a neighbour, a floor of grit. */
 function cutCell(field: Field, cell: Cell, seed: number, mark: (k: number, depth: number) => void): void {
-  const reach = cell.radius * 2.2;
+  const reach = cell.radius * 2.4 + 0.1;
   const c = Math.cos(cell.turn);
   const s = Math.sin(cell.turn);
+  const crumbled = (x: number, y: number, at: number) =>
+    (0.06 + 0.3 * cell.radius) * gradient2(x / 0.62, y / 0.62, seed + at) +
+    0.11 * gradient2(x / 0.27, y / 0.27, seed + at + 40);
   forEachPixel(
     field.grid,
     { x0: cell.x - reach, x1: cell.x + reach, y0: cell.y - reach, y1: cell.y + reach },
     (k, x, y) => {
-      const dx = x - cell.x + 0.1 * gradient2(x / 0.5, y / 0.5, seed);
-      const dy = y - cell.y + 0.1 * gradient2(x / 0.5, y / 0.5, seed + 1);
+      const dx = x - cell.x + crumbled(x, y, 0);
+      const dy = y - cell.y + crumbled(x, y, 1);
       const along = (dx * c + dy * s) / Math.sqrt(cell.stretch);
       const across = (-dx * s + dy * c) * Math.sqrt(cell.stretch);
       const d = Math.hypot(along, across) / cell.radius;
-      if (d < 1) {
-        const bowl = (1 - d * d) ** 1.15;
-        field.z[k] -= cell.depth * bowl;
-        mark(k, bowl);
-      } else if (d < 1.5) {
-        const crust = clamp(0.5 + gradient2(x / 0.7, y / 0.7, seed + 2), 0, 1);
-        field.z[k] += 0.1 * cell.radius * crust * Math.exp(-(((d - 1.14) / 0.15) ** 2));
-      }
+      if (d >= 1) return;
+      const steep = clamp(0.5 + gradient2(x / 0.9, y / 0.9, seed + 9), 0, 1);
+      const grit = 1 + 0.28 * gradient2(x / 0.3, y / 0.3, seed + 10);
+      const bowl = (1 - d * d) ** mix(0.7, 1.5, steep);
+      field.z[k] -= cell.depth * bowl * mix(1, grit, ease(0.9, 0.5, d));
+      mark(k, bowl);
     },
   );
+}
+
+/** Skin that gas lifted before it froze, mm. */
+interface Blister {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly height: number;
+  /** The skin of this one tore and fell in. */
+  readonly isTorn: boolean;
+}
+
+function drawBlisters(random: RandomStream, cells: readonly Cell[], largest: number): Blister[] {
+  const count = Math.min(cells.length, 1 + random.integer(3 + Math.round(cells.length / 14)));
+  return Array.from({ length: count }, () => {
+    const cell = random.pick(cells);
+    const radius = random.uniform(0.35, 0.75) * (0.5 + 0.6 * largest);
+    return {
+      x: cell.x + random.normal(0, 0.5),
+      y: cell.y + random.normal(0, 0.4),
+      radius,
+      height: radius * random.uniform(0.18, 0.42),
+      isTorn: random.chance(0.45),
+    };
+  });
+}
+
+function raiseBlister(field: Field, { x, y, radius, height, isTorn }: Blister, seed: number): void {
+  const reach = 1.5 * radius;
+  forEachPixel(field.grid, { x0: x - reach, x1: x + reach, y0: y - reach, y1: y + reach }, (k, px, py) => {
+    if (field.bead[k] < 0.5) return;
+    const uneven =
+      1 + 0.5 * gradient2(px / 0.8, py / 0.8, seed + 60) + 0.2 * gradient2(px / 0.35, py / 0.35, seed + 61);
+    const d = (Math.hypot(px - x, py - y) / radius) * uneven;
+    if (d >= 1) return;
+    const dome = (1 - d * d) ** 0.8;
+    const wrinkled = 1 + 0.3 * gradient2(px / 0.3, py / 0.3, seed + 62);
+    const torn = isTorn ? ease(0.62, 0.5, d + 0.3 * gradient2(px / 0.4, py / 0.4, seed + 63)) : 0;
+    field.z[k] += height * dome * wrinkled * (1 - torn) - 0.5 * height * torn;
+  });
+}
+
+/** Height of the crust, mm: sugary grains, and pits too fine to be cells that run into each other. */
+function crustRelief(x: number, y: number, seed: number): number {
+  const grains =
+    Math.abs(gradient2(x / 0.34, y / 0.32, seed + 4)) + 0.6 * Math.abs(gradient2(x / 0.17, y / 0.17, seed + 30));
+  const pits = ease(
+    0.05,
+    0.42,
+    gradient2(x / 0.5, y / 0.44, seed + 31) + 0.35 * gradient2(x / 0.24, y / 0.24, seed + 32),
+  );
+  return 0.09 * grains + 0.06 * gradient2(x / 1.2, y / 0.9, seed + 5) - PITTED * pits;
 }
 
 /** How spongy the root is at a place, 0..1, with a ragged border. */
@@ -148,7 +205,7 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
   const half = 0.56 * length;
   const swarms = drawSwarms(random.child("swarms"));
   // a faint one has hardly swollen
-  const crusted = draw.uniform(0.35, 1) * mix(0.4, 1, ease(0.5, 1.1, request.severity || 1));
+  const crusted = draw.uniform(0.6, 1) * mix(0.5, 1, ease(0.5, 1.1, request.severity || 1));
   let cells: Cell[] = [];
   const hollow = new Map<number, number>();
   const crust = new Map<number, number>();
@@ -176,12 +233,16 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
         const share =
           spongeShare(run, i, x, y, middle, half, seed + 3) *
           crusted *
-          ease(0.05, 0.8, thick + 0.25 * gradient2(x / 1.3, y / 1.1, seed + 8));
+          ease(0, 0.5, thick + 0.25 * gradient2(x / 1.3, y / 1.1, seed + 8));
         if (share <= 0.01) return;
-        strip.z[k] +=
-          share * (0.045 * gradient2(x / 0.8, y / 0.7, seed + 4) + 0.03 * gradient2(x / 0.35, y / 0.35, seed + 5));
+        // the fine pits end within the outermost cells
+        const within = ease(0.47, 0.4, Math.abs(x - middle) / length);
+        strip.z[k] += share * within * crustRelief(x, y, seed);
         crust.set(k, share);
         strip.clean[k] = Math.max(strip.clean[k], share);
+      });
+      drawBlisters(random.child("blisters"), cells, request.severity || 1).forEach((blister, n) => {
+        raiseBlister(strip, blister, seed + 7 * n);
       });
       for (const cell of cells)
         cutCell(strip, cell, seed, (k, depth) => {
@@ -194,19 +255,22 @@ export const rootPorosity: FeatureBuilder = (request, random): Feature => {
       for (const [k, share] of crust) {
         const i = k % columns;
         const j = (k - i) / columns;
-        const patch = gradient2(i / 11, j / 9, seed + 6);
-        const tone = clamp(0.45 + 0.5 * patch + 0.5 * gradient2(i / 3, j / 3, seed + 7), 0, 1);
-        mixMaterial(
-          strip,
-          k,
-          between(scaled(TONES.oxide, 1.15), scaled(TONES.wall, 1.2), tone),
-          0.74,
-          0.2,
-          0.7 * share,
-        );
-        mixMaterial(strip, k, TONES.rust, 0.85, 0.05, 0.22 * share * ease(0.1, 0.6, patch));
+        const patch = gradient2(i / 21, j / 15, seed + 6);
+        const grain = gradient2(i / 3.6, j / 3.6, seed + 7);
+        const burnt = ease(-0.25, 0.3, patch + 0.4 * gradient2(i / 8, j / 7, seed + 33));
+        const tone = clamp(0.5 + 0.7 * grain, 0, 1);
+        const dull = between(scaled(TONES.oxide, 0.95), scaled(TONES.skin, 1.1), tone);
+        const colour = between(dull, between(TONES.blue, TONES.oxide, 0.55), 0.6 * burnt);
+        mixMaterial(strip, k, colour, 0.86, 0.1, (0.5 + 0.38 * burnt) * ease(0.05, 0.5, share));
+        mixMaterial(strip, k, TONES.rust, 0.9, 0.03, 0.25 * share * ease(0.1, 0.45, grain - patch));
+        strip.brush[k] *= 1 - share;
       }
-      for (const [k, depth] of hollow) mixMaterial(strip, k, TONES.wall, 0.7, 0.15, 0.3 * ease(0.2, 0.8, depth));
+      for (const [k, depth] of hollow) {
+        const i = k % columns;
+        const crumb = gradient2(i / 3.1, (k - i) / columns / 3.1, seed + 34);
+        const inside = between(scaled(TONES.oxide, 1.25), TONES.rust, 0.4 * ease(0, 0.4, crumb));
+        mixMaterial(strip, k, inside, 0.9, 0.05, 0.75 * ease(0.05, 0.45, depth));
+      }
     },
     measure: (work) => measuredSponge(work, request.id, cells),
   };
