@@ -10,6 +10,7 @@ import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat,
 import {
   type Attempts,
   type Blueprint,
+  explainDeparture,
   explainRefusal,
   meetsBlueprint,
   PRACTICE,
@@ -172,9 +173,9 @@ export function generateMetFace<F extends Face>(
     const made = generateFace(recipe, face, onStage);
     const meets = meetsBlueprint({ ...made, joint: recipe.joint }, blueprint.sections[face]);
     if (meets.ok) return { ...made, recipe, attempts: attempt + 1 };
-    last = JSON.stringify(meets);
+    last = explainDeparture(meets, face);
   }
-  throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint; the last one: ${last}`);
+  throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint. The last one: ${last}`);
 }
 
 /** Makes both faces of the specimen of a seed and a blueprint, by default for practice. Throws as `generateMetFace` does. */

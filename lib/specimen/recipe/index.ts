@@ -7,7 +7,8 @@ export {
 } from "./blueprint";
 export { BLUEPRINTS, PRACTICE } from "./blueprints";
 export { type Checked, checkBlueprint } from "./check-blueprint";
-export { cleanLengthOf, type Departure, type Meets, meetsBlueprint } from "./meets";
+export { explainDeparture } from "./departure";
+export { cleanLengthOf, type Meets, meetsBlueprint } from "./meets";
 export {
   type Attempts,
   type DrawnRecipe,

@@ -2,20 +2,12 @@ import { type ImperfectionType, imperfection } from "../../imperfections";
 import { bandOf, expectedMark, PASS_ABILITY, type SectionTruth, type SizeBand } from "../difficulty";
 import type { TruthItem } from "../truth";
 import { type SectionBlueprint, type Slot, unitsOf, WELD_LENGTH, WITHIN_MARKS } from "./blueprint";
+import type { Departure } from "./departure";
 import { isNearLimit } from "./limits";
 import type { Site } from "./rows";
 import { siteOf } from "./site-of";
 import { matchUnits } from "./slot-match";
 import { APART } from "./zones";
-
-/** How a face departs from its section's blueprint. */
-export type Departure =
-  | { readonly code: "slot-not-filled"; readonly slot: number }
-  | { readonly code: "too-many"; readonly extras: number; readonly most: number }
-  | { readonly code: "near-limit"; readonly type: ImperfectionType; readonly size: number }
-  | { readonly code: "too-close"; readonly types: readonly [ImperfectionType, ImperfectionType] }
-  | { readonly code: "clean-length"; readonly length: number; readonly least: number }
-  | { readonly code: "expected-mark"; readonly mark: number; readonly wanted: number };
 
 export type Meets = { readonly ok: true } | ({ readonly ok: false } & Departure);
 
