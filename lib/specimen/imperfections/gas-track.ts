@@ -4,7 +4,7 @@ import { type Field, mixMaterial } from "../field";
 import type { Point } from "../truth";
 import { type NearLine, pixelsNear } from "./near-line";
 import { roundOff } from "./round-off";
-import { between, TONES } from "./tones";
+import { between, scaled, TONES } from "./tones";
 
 /** A long hole that gas left along a line, before it is cut; mm. `s` runs from 0 to 1 along it. */
 export interface GasTrack {
@@ -73,7 +73,7 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
     const { k, distance, along, side } = pixelNear;
     const s = along / length;
     const waver =
-      1 + 0.36 * gradient1(along / 1.7 + 9 * side, seed) + 0.1 * gradient1(along / 1.1 + 5 * side, seed + 1);
+      1 + 0.3 * gradient1(along / 1.7 + 9 * side, seed) + 0.16 * gradient1(along / 0.55 + 5 * side, seed + 1);
     const half = track.halfWidth(s) * waver;
     const r = distance / Math.max(half, 0.5 * pixel);
     if (r > RIM.from && r < RIM.to) rim.push(k);
@@ -105,7 +105,7 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
 
 /** Colours a cut track: metal walls, dull or silvery, slag left in places on its floor. */
 export function paintGasTrack(field: Field, track: GasTrack, trace: TrackTrace): void {
-  const wall = between(TONES.oxide, TONES.meltedMetal, 0.25 + 0.6 * track.gloss);
+  const wall = between(scaled(TONES.oxide, 1.3), TONES.meltedMetal, 0.1 + 0.7 * track.gloss);
   const { columns, perMm } = field.grid;
   for (const { k, part, share, value } of trace) {
     if (part === "rim") {
@@ -118,15 +118,24 @@ export function paintGasTrack(field: Field, track: GasTrack, trace: TrackTrace):
     }
     const x = (k % columns) / perMm;
     const y = Math.floor(k / columns) / perMm;
+    const patch = fractal2(x / 0.9, y / 0.7, track.seed + 6, 2);
+    const crumb = gradient2(x / 0.24, y / 0.24, track.seed + 7);
     mixMaterial(
       field,
       k,
-      wall,
-      mix(0.7, 0.36, track.gloss),
-      0.2 + 0.4 * track.gloss,
-      0.75 * share * ease(0, 0.25, value),
+      scaled(wall, 1 + 0.35 * crumb),
+      mix(0.85, 0.36, track.gloss),
+      0.1 + 0.5 * track.gloss,
+      mix(0.88, 0.75, track.gloss) * share * ease(0, 0.25, value),
     );
-    const patch = fractal2(x / 0.9, y / 0.7, track.seed + 6, 2);
+    mixMaterial(
+      field,
+      k,
+      TONES.rust,
+      0.9,
+      0.05,
+      0.35 * share * (1 - track.gloss) * ease(0.1, 0.5, patch) * ease(0, 0.3, value),
+    );
     const slag = ease(0.75 - track.slag, 0.95 - track.slag, 0.5 + 0.6 * patch) * ease(0.55, 0.85, value);
     mixMaterial(field, k, between(TONES.slag, TONES.slagPale, 0.3), 0.4, 0, 0.8 * share * slag);
     field.brush[k] *= 1 - share;
