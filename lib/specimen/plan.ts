@@ -71,6 +71,14 @@ export interface Segment {
   /** Rear radius of a restart, mm, and the seed of its ragged lap. */
   rearRadius?: number;
   lapSeed?: number;
+  /** How much further ahead the rear edge of a restart lies at the toe towards plate A than in the middle, mm, and how ragged it is, 1 normal. */
+  lapSlant?: number;
+  lapRagged?: number;
+  /** Share of its width that a restart lacks at first, and the length over which it swells to the full one, mm. */
+  narrow?: number;
+  swell?: number;
+  /** How much further ahead the pool ran per mm towards plate A at the start: the ripples lie aslant. */
+  cant?: number;
   pitchFactor?: number;
   rippleFactor?: number;
 }

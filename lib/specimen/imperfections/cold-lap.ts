@@ -1,6 +1,7 @@
 import { clamp, ease } from "../../math";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
+import { lapAt } from "../runs/fusion";
 import { between, TONES } from "./tones";
 
 /** Rear edge of a restart that did not fuse to the metal it lies on; mm. */
@@ -13,6 +14,8 @@ export interface ColdLap {
   readonly halfWidth: number;
   readonly rearRadius: number;
   readonly seed: number;
+  readonly slant: number;
+  readonly ragged: number;
   /** Share of the edge that did fuse, about 0..1. */
   readonly fused: number;
   /** How cold it was laid: 0 it wetted out and hardly left a crease, 1 it froze as it fell. */
@@ -24,9 +27,9 @@ const ROLL_HEIGHT = 0.2;
 
 /** x of the rear edge at y: the ragged line from which the deposit lets a restart merge into what it lies on. */
 function rearEdge(lap: ColdLap, y: number): number {
-  const sideways = clamp(Math.abs(y - lap.y) / lap.halfWidth, 0, 1);
-  const ragged = 0.32 * gradient1(y / 2.1, lap.seed) + 0.08 * gradient1(y / 0.7, lap.seed + 1);
-  return lap.x - lap.direction * (lap.rearRadius * Math.sqrt(1 - 0.949 * sideways) - ragged);
+  const across = clamp((y - lap.y) / lap.halfWidth, -1, 1);
+  const ahead = lapAt({ lapSeed: lap.seed, lapSlant: lap.slant, lapRagged: lap.ragged }, y, across);
+  return lap.x - lap.direction * (lap.rearRadius * Math.sqrt(1 - 0.949 * Math.abs(across)) - ahead);
 }
 
 interface Touched {

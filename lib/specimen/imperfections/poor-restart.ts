@@ -1,113 +1,172 @@
-import { ease, mix } from "../../math";
+import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { nearestColumn } from "../../surface";
-import type { Face } from "../../weld";
-import type { Segment } from "../plan";
+import { nearestColumn, sampleAt } from "../../surface";
+import { forColumns } from "../runs/edit";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { type ColdLap, cutColdLap, paintColdLap } from "./cold-lap";
 import { placeStop, setStart } from "./electrode-stop";
-import { measuredRestart, type RestartPlace } from "./restart-profile";
+import { drawRootHollow, layHollow, paintHollow, type RootHollow } from "./restart-hollow";
+import { drawLump, heapLump, paintLump, type RestartLump } from "./restart-lump";
+import { measuredRestart, ownLevel, type RestartPlace } from "./restart-profile";
+import { cutRemains, drawCaughtSlag, drawPinhole, paintRemains, type Remains } from "./restart-remains";
+import { type Spoilt, spoilByGap, spoilByHump } from "./restart-ways";
 import { runIndex } from "./visible-run";
 
 interface Planned {
+  readonly spoilt: Spoilt;
   readonly lap: ColdLap;
   readonly place: RestartPlace;
+  readonly direction: 1 | -1;
 }
 
-const ROOT_SCALE = 0.6;
-/** Heights between which a hump turns from little more than an ordinary restart into a cold lump, mm. */
-const COLD: Readonly<Record<Face, readonly [from: number, to: number]>> = { cap: [0.7, 2], root: [0.7, 2.2] };
-/** The rounded front of a bead reaches about this many half widths beyond its electrode's end. */
-const FRONT_REACH = 0.85;
-/** Open length between the crater's front and the rear edge of the restart, mm. */
-const GAP = { cap: [-0.9, 1.4], root: [0.3, 1.4] } as const;
-
-/** Length over which the new metal wets back over the old: warm and cold, mm. */
-const WETTING = { warm: [1.3, 2.2], cold: [0.5, 0.8] } as const;
-/** A hump on the root is so much shorter. */
-const ROOT_HUMP = 0.75;
-
-const mixed = ({ warm, cold }: typeof WETTING, share: number): [number, number] => [
-  mix(warm[0], cold[0], share),
-  mix(warm[1], cold[1], share),
-];
-
-/** Ends one electrode and starts the next badly: on top of the crater ("hump") or beyond it ("gap"). */
+/** Ends one electrode and starts the next badly. Null where the weld is too short for a stop. */
 function planRestart(work: FaceWork, request: FeatureRequest, random: RandomStream): Planned | null {
   const index = runIndex(work, request);
   const run = work.plan.runs[index];
+  const { direction } = run;
   const i = nearestColumn(work.strip.grid, request.x);
   const halfWidth = run.halfWidth[i];
-  const scale = work.face === "root" ? ROOT_SCALE : 1;
   const shape = request.variant === "gap" ? "gap" : "hump";
-  const cold = shape === "gap" ? random.uniform(0.3, 0.8) : ease(...COLD[work.face], request.severity);
-  const rearRadius = Math.min(4.2, halfWidth * random.uniform(0.5, 0.8));
-  const [least, most] = GAP[work.face];
-  const open = random.uniform(least, most);
-  const ahead =
-    shape === "gap" ? FRONT_REACH * halfWidth + open + rearRadius : -Math.min(5, halfWidth * random.uniform(0.5, 0.9));
-  // The gap, or the hump's crest just behind the new start, comes to lie at x.
-  const front =
-    request.x - run.direction * (shape === "gap" ? FRONT_REACH * halfWidth + open / 2 : ahead + CREST_BEHIND);
-  const stop = placeStop(run, front);
+  const spoil = shape === "gap" ? spoilByGap : spoilByHump;
+  const spoilt = spoil({ face: work.face, halfWidth, isWeave: run.weave, severity: request.severity }, random);
+  const stop = placeStop(run, request.x + direction * spoilt.front);
   if (!stop) return null;
-  const start = front + run.direction * ahead;
-  const shift = (random.chance(0.5) ? 1 : -1) * random.uniform(0.4, 1) * scale * mix(0.5, 1, cold);
-  const widen = random.uniform(0.2, 0.7) * scale * mix(0.45, 1, cold);
-  const lapSeed = random.seed();
-  stop.earlier.crater =
-    (shape === "gap" ? random.uniform(1, 1.3) : random.uniform(0.7, 1) * mix(0.65, 1, cold)) * scale;
-  setStart(stop.later, run.direction, start);
-  Object.assign(stop.later, {
-    hump: shape === "gap" ? random.uniform(0.4, 0.7) * scale : request.severity * (run.weave ? 0.8 : 1),
-    humpLength: random.uniform(5, 8) * (work.face === "root" ? ROOT_HUMP : 1),
-    shift,
-    widen,
-    wetting: random.uniform(...mixed(WETTING, cold)),
-    pitchFactor: mix(1, random.chance(0.5) ? random.uniform(1.3, 1.6) : random.uniform(0.62, 0.78), mix(0.45, 1, cold)),
-    rippleFactor: mix(1, random.uniform(1.25, 1.6), mix(0.3, 1, cold)),
-    rearRadius,
-    lapSeed,
-  } satisfies Partial<Segment>);
-  const y = run.centre[i];
+  const start = request.x + direction * spoilt.start;
+  stop.earlier.crater = spoilt.crater;
+  setStart(stop.later, direction, start);
+  const later = Object.assign(stop.later, spoilt.later);
+  if (spoilt.swelling) swell(work, index, start, spoilt.swelling);
+  const { shift, widen, rearRadius = 0, lapSeed = 0, lapSlant = 0, lapRagged = 1, narrow = 0 } = later;
   return {
-    place: { x: request.x, y, halfWidth, shape },
+    spoilt,
+    direction,
+    place: { x: request.x, y: run.centre[i], halfWidth, shape },
     lap: {
       run: index,
-      direction: run.direction,
+      direction,
       x: start,
-      y: y + shift,
-      halfWidth: halfWidth + widen,
+      y: run.centre[i] + shift,
+      halfWidth: (halfWidth + widen) * (1 - narrow),
       rearRadius,
       seed: lapSeed,
-      fused: random.uniform(0.2, 0.5) + 0.35 * (1 - cold),
-      cold,
+      slant: lapSlant,
+      ragged: lapRagged,
+      fused: random.uniform(0.25, 0.75) + 0.3 * (1 - spoilt.cold),
+      cold: spoilt.cold,
     },
   };
 }
 
-/** The crest of a hump lies about this far into the new electrode length, mm. */
-const CREST_BEHIND = 1.5;
+/** The hand, too fast at first, waits: the run swells some way on, more to one side. */
+function swell(
+  { plan, strip }: FaceWork,
+  index: number,
+  start: number,
+  { height, at, reach }: NonNullable<Spoilt["swelling"]>,
+): void {
+  const run = plan.runs[index];
+  const middle = start + run.direction * at;
+  const aside = (run.seed % 2 === 0 ? 1 : -1) * 0.07;
+  forColumns(strip.grid, middle - 3 * reach, middle + 3 * reach, (i, x) => {
+    const along = (run.direction * (x - middle)) / reach;
+    // up at once, slowly down again
+    const share = Math.exp(-((along < 0 ? 1.5 * along : 0.8 * along) ** 2));
+    run.height[i] += height * share;
+    run.centre[i] += aside * share * run.halfWidth[i];
+    run.halfWidth[i] *= 1 + 0.16 * share;
+  });
+}
+
+/** The notch before a restart may hold slag, an open crater a fine hole. */
+const REMAINS = { slag: 0.4, pinhole: { hump: 0.25, gap: 0.5 } };
+/** The trough in an open root runs out into the ends of the beads over a share of the run's width and this, mm. */
+const HOLLOW_REACH: readonly [number, number] = [1.2, 3.2];
+/** How far a trough in the root lies below the plates, mm. */
+const TROUGH: readonly [number, number] = [0.1, 1.3];
+
+/** Draws what lies in the notch, on the surface as laid. */
+function drawRemains(work: FaceWork, { place, lap, spoilt, direction }: Planned, random: RandomStream): Remains[] {
+  const remains: Remains[] = [];
+  const notch = lap.x - direction * lap.rearRadius;
+  const inCrater = notch - direction * random.uniform(0.3, 0.7) * place.halfWidth;
+  const isSlaggy = ["111", "136"].includes(work.joint.process);
+  if (isSlaggy && lap.cold > 0.15 && random.chance(REMAINS.slag))
+    remains.push(drawCaughtSlag(random, notch - direction * 0.25, place.y, lap.halfWidth));
+  if (spoilt.crater > 0.3 && random.chance(REMAINS.pinhole[place.shape]))
+    remains.push(drawPinhole(random, inCrater, place.y, lap.halfWidth));
+  return remains;
+}
+
+/** The open root between the two lengths, as deep as asked below the run's own level. */
+function drawHollow(work: FaceWork, { place, lap }: Planned, severity: number, random: RandomStream): RootHollow {
+  const { grid, parent } = work.strip;
+  const plates = sampleAt(grid, parent, place.x, place.y);
+  const crown = (ownLevel(work, place) ?? plates) - plates;
+  return drawRootHollow(random, {
+    run: lap.run + 1,
+    x: place.x,
+    y: place.y,
+    runHalf: place.halfWidth,
+    reach: 0.6 * place.halfWidth + random.uniform(...HOLLOW_REACH),
+    groove: work.plan.groove,
+    crown,
+    lower: clamp(severity - crown, ...TROUGH),
+  });
+}
+
+/** A lump that stands about as high above the run's own level as asked. */
+function drawOwnLump(work: FaceWork, { place, lap, spoilt }: Planned, random: RandomStream): RestartLump {
+  const { x, y, halfWidth } = place;
+  const here = sampleAt(work.strip.grid, work.strip.z, x, y);
+  const height = spoilt.lump - here + (ownLevel(work, place) ?? here);
+  return drawLump(random, { run: lap.run + 1, x, y, halfWidth, height: Math.max(0.4, height) });
+}
+
+/** A piece of a restart that is cut into the laid metal and painted later. */
+type Paint = () => void;
+
+function cutPieces(work: FaceWork, planned: Planned, severity: number, random: RandomStream): Paint[] {
+  const { strip } = work;
+  const { place, lap, spoilt } = planned;
+  const paints: Paint[] = [];
+  const crease = cutColdLap(strip, lap);
+  paints.push(() => paintColdLap(strip, lap, crease));
+  if (place.shape === "gap" && work.face === "root") {
+    const hollow = drawHollow(work, planned, severity, random.child("hollow"));
+    const trace = layHollow(work, hollow);
+    paints.push(() => paintHollow(strip, hollow, trace));
+  }
+  if (spoilt.lump > 0) {
+    const lump = drawOwnLump(work, planned, random.child("lump"));
+    const trace = heapLump(strip, lump);
+    paints.push(() => paintLump(strip, lump, trace));
+  }
+  for (const remains of drawRemains(work, planned, random.child("remains"))) {
+    const trace = cutRemains(strip, remains);
+    paints.push(() => paintRemains(strip, remains, trace));
+  }
+  return paints;
+}
 
 /**
- * A bad restart at `x` on a run: variant "hump" (default; the new electrode begun on the old crater and heaped up by
- * about `severity` mm, from about 1 mm on a cold lap with a crease at its rear edge) or "gap" (begun too far ahead, the hollow left between;
- * its depth follows from the run). Truth: a point; size = height of the hump above the run's own mean, or depth of the
- * gap below it, see `measuredRestart`.
+ * A bad restart at `x` on a run: variant "hump" (default; metal heaped up by about `severity` mm in one of the ways of
+ * `spoilByHump`) or "gap" (a hollow left between the electrode lengths, see `spoilByGap`; on the cap its depth follows from
+ * the run). Truth: a point; size = height of the hump above the run's own mean, or depth of the gap below it, see
+ * `measuredRestart`.
  */
 export const poorRestart: FeatureBuilder = (request, random): Feature => {
   let planned: Planned | null = null;
-  let crease: ReturnType<typeof cutColdLap> = [];
+  let paints: readonly Paint[] = [];
   return {
     id: request.id,
     plan(work) {
       planned = planRestart(work, request, random.child("plan"));
     },
     cut(work) {
-      if (planned) crease = cutColdLap(work.strip, planned.lap);
+      if (planned) paints = cutPieces(work, planned, request.severity, random.child("cut"));
     },
-    paint(work) {
-      if (planned) paintColdLap(work.strip, planned.lap, crease);
+    paint() {
+      for (const paint of paints) paint();
     },
     measure: (work) => planned && measuredRestart(work, request.id, planned.place, false),
   };

@@ -58,6 +58,15 @@ export interface RestartPlace {
   readonly shape: "hump" | "gap";
 }
 
+/** The run's own level about a restart, mm; null where no weld is that far from it. */
+export function ownLevel(work: FaceWork, { x, y }: Pick<RestartPlace, "x" | "y">): number | null {
+  const sides = [
+    ...crests(work, x - OWN_LEVEL.to, x - OWN_LEVEL.from, y),
+    ...crests(work, x + OWN_LEVEL.from, x + OWN_LEVEL.to, y),
+  ];
+  return sides.length === 0 ? null : mean(sides);
+}
+
 /**
  * A restart near x on a run whose middle line passes through y. Its profile is the highest metal within 1.5 mm of y,
  * column by column; its own level the profile's mean 12 to 24 mm to either side. Size = the largest height of the profile
@@ -66,13 +75,9 @@ export interface RestartPlace {
  */
 export function measuredRestart(work: FaceWork, id: string, place: RestartPlace, harmless: boolean): TruthItem | null {
   const { x, y, halfWidth } = place;
-  const sides = [
-    ...crests(work, x - OWN_LEVEL.to, x - OWN_LEVEL.from, y),
-    ...crests(work, x + OWN_LEVEL.from, x + OWN_LEVEL.to, y),
-  ];
+  const level = ownLevel(work, place);
   const near = crests(work, x - NEAR, x + NEAR, y);
-  if (sides.length === 0 || near.length === 0) return null;
-  const level = mean(sides);
+  if (level === null || near.length === 0) return null;
   const sign = place.shape === "gap" ? -1 : 1;
   const departures = near.map((crest) => sign * (crest.z - level));
   const top = departures.indexOf(Math.max(...departures));

@@ -163,13 +163,14 @@ function relieve({ field, run, pool, train, noise }: Laying, lines: Lines, j: nu
 function fuse({ field, run, segment, pool }: Laying, { travel, across, fused }: Lines, j: number): void {
   const { centre, minus, plus } = pool;
   const y = rowY(field.grid, j);
-  const wetted = segment.wetting > 0 ? pool.start + segment.wetting : Number.NEGATIVE_INFINITY;
+  const wetted =
+    segment.wetting > 0 ? pool.start + segment.wetting + Math.abs(segment.lapSlant ?? 0) : Number.NEGATIVE_INFINITY;
   for (let i = pool.first; i <= pool.last; i++) {
     if (across[i] > MERGED) continue;
     const dy = y - centre[i];
     let share = across[i] < MERGING ? 1 : toeFusion(across[i], dy < 0 ? run.exponentMinus[i] : run.exponentPlus[i]);
     if (travel[i] > pool.front) share *= frontFusion(pool, travel[i], Math.abs(dy), dy < 0 ? minus[i] : plus[i]);
-    if (travel[i] < wetted) share *= rearFusion(pool, segment, travel[i], y, Math.min(1, across[i]));
+    if (travel[i] < wetted) share *= rearFusion(pool, segment, travel[i], y, Math.sign(dy) * Math.min(1, across[i]));
     fused[i] = share;
   }
 }

@@ -28,11 +28,18 @@ export function frontFusion(pool: Pool, travel: number, far: number, planned: nu
   return 1 - ease(0.92, 1, r);
 }
 
-/** A restart wets back over the old metal: nothing at its ragged rear edge, full a little further on. */
-export function rearFusion(pool: Pool, segment: Segment, travel: number, y: number, inside: number): number {
-  const rear = pool.start - pool.rearRadius * Math.sqrt(Math.max(0, 1 - 0.9 * inside * inside));
+/** How far a restart's ragged and perhaps slanting rear edge lies ahead of its arc at y, mm; `across` -1 one toe .. 1 the other. */
+export function lapAt({ lapSeed = 0, lapSlant = 0, lapRagged = 1 }: Lap, y: number, across: number): number {
+  const slow = 0.32 * gradient1(y / 2.1, lapSeed) + 0.55 * (lapRagged - 1) * gradient1(y / 3.7, lapSeed + 3);
+  return lapRagged * (slow + 0.08 * gradient1(y / 0.7, lapSeed + 1)) + lapSlant * across;
+}
+
+type Lap = Pick<Segment, "lapSeed" | "lapSlant" | "lapRagged">;
+
+/** A restart wets back over the old metal: nothing at its ragged rear edge, full a little further on. `across` -1 .. 1. */
+export function rearFusion(pool: Pool, segment: Segment, travel: number, y: number, across: number): number {
+  const rear = pool.start - pool.rearRadius * Math.sqrt(Math.max(0, 1 - 0.9 * across * across));
   const gone = travel - rear;
   if (segment.lapSeed === undefined) return ease(-0.2, segment.wetting + 0.5 * pool.rearRadius, gone);
-  const lap = 0.32 * gradient1(y / 2.1, segment.lapSeed) + 0.08 * gradient1(y / 0.7, segment.lapSeed + 1);
-  return ease(-0.08, Math.max(0.3, segment.wetting), gone - lap);
+  return ease(-0.08, Math.max(0.3, segment.wetting), gone - lapAt(segment, y, across));
 }

@@ -141,6 +141,8 @@ function formColumn(pool: Forming, run: RunPlan, segment: Segment, i: number, x:
     narrow = Math.sqrt(left);
     low = left ** 0.75;
   }
+  const { narrow: lacking = 0, swell = 1, cant = 0 } = segment;
+  narrow *= 1 - lacking * Math.exp(-((gone / swell) ** 2));
   const half = (run.halfWidth[i] + segment.widen * Math.exp(-gone / 10)) * narrow;
   if (half < LEAST_HALF) return false;
   const crown = run.lean * half;
@@ -150,7 +152,8 @@ function formColumn(pool: Forming, run: RunPlan, segment: Segment, i: number, x:
   pool.plus[i] = Math.max(LEAST_HALF, half - crown + narrow * run.raggedPlus[i] * raggedness(x, seed + 10));
   const hump = segment.hump * Math.exp(-((Math.max(0, gone - 1) / segment.humpLength) ** 2));
   pool.height[i] = (run.height[i] + hump) * low;
-  pool.tilt[i] = run.lag + 0.16 * gradient1(x / 17, seed + 20) + 0.1 * gradient1(x / 5, seed + 21);
+  pool.tilt[i] =
+    run.lag + cant * Math.exp(-gone / 7) + 0.16 * gradient1(x / 17, seed + 20) + 0.1 * gradient1(x / 5, seed + 21);
   return true;
 }
 

@@ -1,0 +1,158 @@
+import { clamp, ease, mix } from "../../math";
+import type { RandomStream } from "../../random";
+import { forEachPixel, gradient1, gradient2, nearestRow, sampleAt } from "../../surface";
+import { type Field, mixMaterial } from "../field";
+import { levelBetweenPlates } from "../runs/groove";
+import type { FaceWork } from "../work";
+import { between, scaled, TONES } from "./tones";
+
+/** What is left open in the root between two electrode lengths that do not meet: a trough of thin metal; mm. */
+export interface RootHollow {
+  /** Number of its run in the field. */
+  readonly run: number;
+  readonly x: number;
+  readonly y: number;
+  /** Half length over which it may be open: the ends of the two lengths cover the rest. */
+  readonly reach: number;
+  /** Half width, at least that of the root gap. */
+  readonly half: number;
+  /** Half width of the run that it runs out into. */
+  readonly runHalf: number;
+  /** Depth of its lowest line under the plates, and height of the run's own crown over them. */
+  readonly depth: number;
+  readonly crown: number;
+  /** Where across the lowest line runs, as a share of the half width, and its slant per mm. */
+  readonly off: number;
+  readonly slant: number;
+  /** 2 a round trough, more a flat one with steep sides. */
+  readonly power: number;
+  /** How much of it is coated with thick oxide, 0..1. */
+  readonly scaled: number;
+  readonly seed: number;
+}
+
+/** Narrower than this a trough would be read at its borders, mm of half width. */
+const NARROWEST = 1.95;
+const READ_AT = 1.5;
+const DEEPEST = 2.2;
+
+/** Draws a trough that lies `lower` mm below the plates within 1.5 mm of the middle of its run. */
+export function drawRootHollow(
+  random: RandomStream,
+  place: {
+    run: number;
+    x: number;
+    y: number;
+    runHalf: number;
+    reach: number;
+    groove: number;
+    crown: number;
+    lower: number;
+  },
+): RootHollow {
+  const { groove, lower, ...own } = place;
+  const half = Math.max(NARROWEST, groove + random.uniform(0.15, 0.55));
+  const power = random.uniform(2, 3.6);
+  return {
+    ...own,
+    half,
+    depth: Math.min(DEEPEST, 0.15 + lower / (1 - (READ_AT / half) ** power)),
+    off: random.uniform(-0.3, 0.3),
+    slant: random.normal(0, 0.12),
+    power,
+    scaled: random.uniform(0.1, 0.65),
+    seed: random.seed(),
+  };
+}
+
+/** Half length of the mean that rounds what the beads' ends and the corners of the plates leave ragged, mm. */
+const ROUNDED = 0.32;
+
+/** Rounds the heights in and round the trough: surface tension leaves no teeth. */
+function evenOut({ grid, z }: Field, { x, y, reach, half }: RootHollow): void {
+  const rounded: [k: number, height: number][] = [];
+  const box = { x0: x - reach, x1: x + reach, y0: y - 1.9 * half, y1: y + 1.9 * half };
+  forEachPixel(grid, box, (k, px, py) => {
+    const away = Math.hypot((px - x) / reach, (py - y) / (1.9 * half));
+    let sum = 0;
+    for (let n = 0; n < 8; n++) {
+      const far = n % 2 ? ROUNDED : 0.55 * ROUNDED;
+      sum += sampleAt(grid, z, px + far * Math.cos((n * Math.PI) / 4), py + far * Math.sin((n * Math.PI) / 4)) / 8;
+    }
+    rounded.push([k, mix(z[k], sum, 0.85 * ease(1, 0.7, away))]);
+  });
+  for (const [k, height] of rounded) z[k] = height;
+}
+
+interface Touched {
+  readonly k: number;
+  readonly share: number;
+  readonly low: number;
+}
+export type HollowTrace = readonly Touched[];
+
+/** Lays the trough into the open root and melts the plates' corners into it. Marks it as its run's metal. */
+export function layHollow(work: FaceWork, hollow: RootHollow): HollowTrace {
+  const { strip } = work;
+  const { grid, z } = strip;
+  const levelAt = levelBetweenPlates(work);
+  const trace: Touched[] = [];
+  const wide = 1.3 * Math.max(hollow.half, hollow.runHalf);
+  const box = { x0: hollow.x - hollow.reach, x1: hollow.x + hollow.reach, y0: hollow.y - wide, y1: hollow.y + wide };
+  const middle = nearestRow(grid, hollow.y);
+  const raised: [k: number, height: number][] = [];
+  forEachPixel(grid, box, (k, x, y, i) => {
+    const along = (x - hollow.x) / hollow.reach;
+    // it rises to the beads' ends, and widens into them, as a saddle does
+    const risen = ease(0.1, 1, Math.abs(along) + 0.14 * gradient1(y / 1.3, hollow.seed + 9));
+    const wavers =
+      0.16 * gradient1(x / 1.9, hollow.seed + (y < hollow.y ? 1 : 2)) +
+      0.04 * gradient1(x / 0.6, hollow.seed + (y < hollow.y ? 3 : 4));
+    const edge = mix(hollow.half, Math.max(hollow.half, 0.85 * hollow.runHalf), risen) * (1 + wavers);
+    const s = (y - hollow.y) / edge;
+    if (Math.abs(s) >= 1) return;
+    const off = clamp(hollow.off + hollow.slant * (x - hollow.x), -0.7, 0.7);
+    const skewed = s < off ? (off - s) / (1 + off) : (s - off) / (1 - off);
+    const uneven = 1 + 0.3 * gradient2(x / 2.3, y / 1.5, hollow.seed + 5) + 0.25 * gradient1(x / 3.1, hollow.seed + 8);
+    const bowl = Math.hypot(skewed, along / 0.8) * (1 + 0.22 * gradient2(x / 1.5, y / 1.3, hollow.seed + 13));
+    const trough = hollow.depth * Math.max(0, 1 - bowl ** hollow.power) * Math.max(0.35, uneven);
+    const drop = trough - 0.92 * hollow.crown * (1 - s * s) * risen;
+    const rough =
+      0.035 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) + 0.05 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
+    const floor = levelAt(i, y) - drop + rough;
+    const isBead = strip.run[k] > 0 && strip.bead[k] > 0.6;
+    const within = ease(1, 0.7, Math.abs(along));
+    if (within <= 0) return;
+    // the beads' ends and the plates' corners are melted down to it, its own metal fills what lies lower
+    const inside = z[k] > floor ? ease(1, 0.75, Math.abs(s)) : 1;
+    raised.push([k, mix(z[k], floor, within * inside)]);
+    const share = within * ease(1, 0.88, Math.abs(s)) * (isBead ? 0.5 : 1);
+    trace.push({ k, share, low: clamp(drop / 1.6, 0, 1) });
+    if (share < 0.3 || isBead) return;
+    const from = middle * grid.columns + i;
+    strip.bead[k] = Math.max(strip.bead[k], share);
+    strip.run[k] = hollow.run;
+    strip.travel[k] = strip.travel[from] || x;
+    strip.across[k] = s;
+  });
+  for (const [k, height] of raised) z[k] = height;
+  evenOut(strip, hollow);
+  return trace;
+}
+
+/** Metal that hardly melted: grey, in the low places brown and blue with oxide. */
+export function paintHollow(field: Field, hollow: RootHollow, trace: HollowTrace): void {
+  const { columns, perMm } = field.grid;
+  for (const { k, share, low } of trace) {
+    const px = k % columns;
+    const x = px / perMm;
+    const y = (k - px) / columns / perMm;
+    const cloud = gradient2(x / 1.3, y / 0.9, hollow.seed + 10);
+    const fine = gradient2(x / 0.4, y / 0.35, hollow.seed + 11);
+    mixMaterial(field, k, scaled(TONES.meltedMetal, 0.8 + 0.12 * fine), 0.5, 0.5, 0.75 * share);
+    const oxide = clamp(hollow.scaled * (0.3 + 0.4 * low) + 0.45 * cloud, 0, 0.7);
+    mixMaterial(field, k, between(TONES.oxide, TONES.brown, clamp(0.4 + cloud, 0, 1)), 0.62, 0.25, oxide * share);
+    mixMaterial(field, k, TONES.blue, 0.5, 0.4, 0.3 * share * clamp(0.1 - cloud, 0, 1));
+    field.brush[k] *= 1 - share;
+  }
+}
