@@ -2,6 +2,7 @@ import type { ImperfectionType } from "../imperfections";
 import { randomStream } from "../random";
 import { finishSurface, type Surface } from "../surface";
 import type { ButtJoint, Face } from "../weld";
+import { leaveBlemishes } from "./blemishes";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
 import { buildFeature } from "./imperfections";
@@ -80,6 +81,8 @@ export function generateFace<F extends Face>(
   afterStep("heat");
   paintWeld(work);
   afterStep("weld painted");
+  leaveBlemishes(work);
+  afterStep("blemishes");
   scatterSpatter(work);
   leaveWorkshopMarks(work);
   finishPlate(work, recipe.number);

@@ -5,6 +5,7 @@ import { mixMaterial } from "../field";
 import { toeAt } from "../runs/edit";
 import type { FaceWork } from "../work";
 import { dress, tackPlaces } from "./dressing";
+import { markNearWeld } from "./near-marks";
 import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
 import { finishWeldEnds } from "./weld-ends";
@@ -19,6 +20,7 @@ export function leaveWorkshopMarks(work: FaceWork): void {
   dressStrongbacks(work, random.child("strongbacks"));
   for (let n = 0; n < SCUFFS; n++) scuff(work, random.child(`scuff ${n}`));
   for (let n = 0; n < DENTS; n++) dent(work, random.child(`dent ${n}`));
+  markNearWeld(work, random.child("near"));
   finishWeldEnds(work, random.child("ends"));
 }
 

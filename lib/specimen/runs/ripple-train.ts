@@ -1,9 +1,9 @@
 import { clamp, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1 } from "../../surface";
+import { deepen, pauseSometimes } from "./paused-ripples";
+import { indexOf, type Ripple, STEP } from "./ripple-table";
 
-/** Distance between two values of a table, mm of travel. */
-const STEP = 0.02;
 /** What irregular and what even ripples are like; a train lies between the two. */
 interface Irregularity {
   /** Tightest and widest ripple as a share of the mean pitch. */
@@ -87,23 +87,13 @@ export interface RippleTrain {
   readonly tint: Float32Array;
 }
 
-interface Ripple {
-  readonly from: number;
-  readonly length: number;
-  readonly amplitude: number;
-  /** Where along it the crest lies, 0..1. */
-  readonly crest: number;
-  readonly level: number;
-  readonly tint: number;
-  readonly reach: number;
-}
-
 /** Draws the train of one electrode length, for a travel from `from` to `to` mm. */
 export function drawRippleTrain(random: RandomStream, from: number, to: number, style: RippleStyle): RippleTrain {
   const size = Math.ceil((to - from) / STEP) + 4;
   const seed = random.seed();
   const irregular = irregularityOf(style.evenness);
-  const ripples = drawRipples(random.child("ripples"), from, to, style.pitch, irregular, seed);
+  const drawn = drawRipples(random.child("ripples"), from, to, style.pitch, irregular, seed);
+  const { ripples, creases } = pauseSometimes(random.child("pauses"), drawn, style.evenness);
   const forked = mergeSome(random.child("forks"), ripples, irregular);
   const height = tableOf(ripples, size, from);
   const forkedHeight = tableOf(forked, size, from);
@@ -113,15 +103,19 @@ export function drawRippleTrain(random: RandomStream, from: number, to: number, 
     smoothed(dwellTable(random.child(name), ripples, size, from, late), Math.round(0.12 / STEP));
   const steps = (value: (ripple: Ripple) => number, share: number) =>
     smoothed(stepTable(ripples, size, from, value), Math.round((share * style.pitch) / STEP));
+  const main = smoothed(height, round);
+  const mainForked = smoothed(forkedHeight, round);
+  const tint = steps((ripple) => ripple.tint, 0.15);
+  deepen([main, mainForked], tint, from, creases);
   return {
     start: from,
-    height: smoothed(height, round),
-    forked: smoothed(forkedHeight, round),
+    height: main,
+    forked: mainForked,
     fine: smoothed(fineTable(random.child("fine"), size, from, to, seed), 2),
     dwellMinus: dwell("dwell", 0),
     dwellPlus: dwell("dwell", 0.5),
     reach: steps((ripple) => ripple.reach, 0.35),
-    tint: steps((ripple) => ripple.tint, 0.15),
+    tint,
   };
 }
 
@@ -200,9 +194,6 @@ function mergeSome(random: RandomStream, ripples: readonly Ripple[], irregular: 
   }
   return merged;
 }
-
-const indexOf = (travel: number, start: number, size: number): number =>
-  clamp(Math.floor((travel - start) / STEP), 0, size - 1);
 
 /** Round crests, sharp creases, and a level of its own for every ripple. */
 function tableOf(ripples: readonly Ripple[], size: number, start: number): Float32Array {

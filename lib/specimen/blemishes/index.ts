@@ -1,0 +1,1 @@
+export { leaveBlemishes } from "./leave-blemishes";
