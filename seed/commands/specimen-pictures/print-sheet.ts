@@ -1,11 +1,13 @@
 import type { Truth } from "@/lib/specimen";
 import { type Picture, renderView, type Surface } from "@/lib/surface";
 import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, type Face } from "@/lib/weld";
+import { answerTable } from "./answer-table";
+import { blankReport } from "./blank-report";
+import { clutterHeight, clutterList } from "./clutter-list";
 import { outlines } from "./outlines";
 import { CAUTION, DOTS_PER_MM, PAGE, SCALE_NOTE } from "./page";
 import { placed, sheetPng } from "./png";
 import { rulers } from "./rulers";
-import { answerTable, blankReport } from "./tables";
 import { text } from "./text";
 import { plateView } from "./views";
 
@@ -13,6 +15,7 @@ import { plateView } from "./views";
 const PRINT_LIGHT = { azimuth: 115, elevation: 20, power: 3.6, ambient: 0.42 };
 const TOPS: Record<Face, number> = { cap: 250, root: 1310 };
 const TABLE_TOP = 2370;
+const ANSWERS = { top: 2336, bottom: 2858 };
 
 /** Both faces at scale with a datum ruler and lines for the report; nothing on it tells the answers. */
 export function practiceSheet(surfaces: Record<Face, Surface>): Promise<Buffer> {
@@ -22,12 +25,14 @@ export function practiceSheet(surfaces: Record<Face, Surface>): Promise<Buffer> 
   ]);
 }
 
-/** The same with outlines, numbers and the table of what was measured. */
+/** The same with outlines, numbers, the table of what was measured and a list of what only tempts. */
 export function answerSheet(surfaces: Record<Face, Surface>, truth: Truth, seed: string): Promise<Buffer> {
+  const clutterTop = ANSWERS.bottom - clutterHeight(truth.clutter.length);
   return sheet(surfaces, [
     heading("Answers: practice plate", `Seed ${seed}   Generator ${truth.generator}`),
     ...FACES.map((face) => outlines(face, truth.items, TOPS[face])),
-    answerTable(truth.items, TABLE_TOP),
+    answerTable(truth.items, ANSWERS.top, clutterTop - 30),
+    clutterList(truth.clutter, clutterTop),
   ]);
 }
 
