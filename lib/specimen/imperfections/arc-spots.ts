@@ -147,6 +147,6 @@ export function spotDistance(spot: Spot, seed: number, x: number, y: number): nu
   const s = Math.sin(spot.turn);
   const along = (dx * c + dy * s) / Math.sqrt(spot.stretch);
   const across = (-dx * s + dy * c) * Math.sqrt(spot.stretch);
-  const coarse = 0.3 * gradient2(x / (0.9 * spot.radius), y / (0.9 * spot.radius), seed);
-  return (Math.hypot(along, across) / spot.radius) * (1 + coarse + 0.1 * gradient2(x / 0.5, y / 0.5, seed + 1));
+  const lobes = 0.22 * gradient2(x / (1.3 * spot.radius), y / (1.3 * spot.radius), seed);
+  return (Math.hypot(along, across) / spot.radius) * (1 + lobes + 0.07 * gradient2(x / 0.5, y / 0.5, seed + 1));
 }

@@ -1,51 +1,32 @@
 import { clamp, ease, mix } from "../../math";
 import { columnX, forEachPixel, gradient2, hash01, nearestRow, rowY } from "../../surface";
-import { mixMaterial } from "../field";
+import { mixColour, mixMaterial } from "../field";
 import type { Range } from "../measure";
 import { toeAt } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { measuredColumns, type SeenColumn } from "./measured-columns";
+import { type Flaking, flakingAt } from "./scale-layers";
 import { between, linear, scaled } from "./tones";
 import { drawEnds, type Envelope, unevenEnvelope } from "./uneven-ends";
 
 const SCALE = {
-  black: linear("#343335"),
-  grey: linear("#5d5d5e"),
-  brown: linear("#544a42"),
+  film: linear("#6b665f"),
+  blueGrey: linear("#4a4d52"),
+  black: linear("#363436"),
+  grey: linear("#626160"),
+  brown: linear("#574c43"),
+  rust: linear("#6c4527"),
 };
 
-/** Size of the plates into which the crust has cracked, mm. */
-const PLATE = { along: 2.1, across: 1.6 };
-
-/** The crust at a place: distance to the nearest crack between two plates (0 on it) and a number 0..1 of the plate's own. */
-function crackedCrust(x: number, y: number, seed: number): { crack: number; own: number } {
-  const u = x / PLATE.along + 0.35 * gradient2(x / 1.3, y / 1.3, seed + 5);
-  const v = y / PLATE.across + 0.35 * gradient2(x / 1.3, y / 1.3, seed + 6);
-  let first = 9;
-  let second = 9;
-  let own = 0;
-  for (let j = Math.floor(v) - 1; j <= Math.floor(v) + 1; j++)
-    for (let i = Math.floor(u) - 1; i <= Math.floor(u) + 1; i++) {
-      const away = Math.hypot(u - i - hash01(i, j, seed), v - j - hash01(i, j, seed + 1));
-      if (away < first) {
-        second = first;
-        first = away;
-        own = hash01(i, j, seed + 2);
-      } else if (away < second) second = away;
-    }
-  return { crack: second - first, own };
-}
-
-interface Crusted {
+interface Crusted extends Flaking {
   readonly k: number;
-  /** Share of dull film, and within it how thick a crust has grown, 0..1. */
+  /** Share of dull film over all of it, thin at its edge. */
   readonly film: number;
-  readonly crust: number;
-  readonly crack: number;
-  readonly own: number;
   readonly lump: number;
   readonly patch: number;
+  /** Bare metal right beside scale, 0..1: there it rusts first. */
+  readonly beside: number;
 }
 
 interface Crust {
@@ -56,8 +37,10 @@ interface Crust {
 
 /** Soot and thin scale reach this far out over the plate, mm. */
 const BEYOND_TOE = 2.5;
+/** Height of one layer and of an edge that has lifted, mm. */
+const LAYER = { thick: 0.045, lifted: 0.08 };
 
-/** Grows scale on the weld metal: a dull film that thickens into lumps and cracked plates, here and there sprung off. */
+/** Grows scale on the weld metal: a dull film that thickens into layers of flakes, some of them sprung off. */
 function growCrust(work: FaceWork, request: FeatureRequest, { there, severity, seed }: Crust): Crusted[] {
   const { strip } = work;
   const { x: x0, length } = request;
@@ -78,35 +61,41 @@ function growCrust(work: FaceWork, request: FeatureRequest, { there, severity, s
     const patch = 0.6 * gradient2(x / 7, y / 3.4, seed + 1) + 0.36 * gradient2(x / 2.3, y / 1.5, seed + 2);
     const fine = gradient2(x / 0.9, y / 0.7, seed + 7);
     const thick = lost * (0.45 + 0.5 * severity) + 0.42 * patch + 0.09 * fine - 0.5 * Math.max(0, outside);
-    const film = ease(-0.05, 0.62, thick) * ease(0, 0.5, lost) * (outside > 0 ? 0.45 : 1);
+    const film = ease(-0.12, 0.62, thick) * ease(0, 0.55, lost) * (outside > 0 ? 0.45 : 1);
     if (film <= 0.01) return;
-    const crust = ease(0.34, 0.74, thick) * strip.bead[k];
-    const { crack, own } = crackedCrust(x, y, seed + 3);
+    const flaking = flakingAt(x, y, (thick - 0.34) * mix(0.9, 1.25, clamp(severity, 0, 1)), seed + 300);
+    const { layers, behind, lifted, crack } = flaking;
     const lump = gradient2(x / 0.75, y / 0.65, seed + 4) + 0.6 * gradient2(x / 0.36, y / 0.34, seed + 5);
-    const sprung = crust * ease(0.9, 0.94, own + 0.1 * fine);
-    const kept = crust * (1 - sprung);
-    const grown = mix(0.04, 0.1, clamp(severity, 0, 1));
-    strip.z[k] += kept * grown * (0.45 + 0.6 * own + 0.7 * Math.max(-0.6, lump) - 0.9 * ease(0.1, 0, crack));
-    strip.z[k] += 0.02 * film * (0.6 + lump) * strip.bead[k];
-    crusted.push({ k, film: film * (1 - 0.6 * sprung), crust: kept, crack, own, lump, patch });
+    const standing = layers * LAYER.thick + LAYER.lifted * lifted + 0.008 * Math.min(1, layers) * lump;
+    const gap = 0.02 * Math.min(1, layers) * ease(0.09, 0, crack) * (1 - ease(0.3, 0, behind));
+    strip.z[k] += (standing - gap + 0.008 * film * lump) * strip.bead[k];
+    const beside = layers > 0 ? 0 : ease(0.2, 0.34, thick + 0.1 * fine);
+    crusted.push({ k, ...flaking, film, lump, patch, beside });
   });
   return crusted;
 }
 
-/** Dull and dark, greyer on the lumps and where it is thin; where plates sprung off the metal below is bare and grey. */
-function paintCrust({ strip }: FaceWork, crusted: readonly Crusted[], seed: number): void {
-  for (const { k, film, crust, crack, own, lump, patch } of crusted) {
-    const pale = clamp(0.5 + 0.32 * lump + 0.5 * (own - 0.5) * crust - 0.5 * patch, 0, 1);
-    const dark = between(SCALE.black, SCALE.grey, pale);
-    const brown = between(dark, SCALE.brown, 0.55 * ease(0, 0.5, 0.6 * hash01(Math.floor(own * 997), 3, seed) - patch));
-    const thin = 0.5 + 0.34 * crust;
-    mixMaterial(
+/** From the lowest layer up: grey film, tight bluish grey, brown black and matt on top; pale at a break, rusty beside it. */
+function paintCrust({ strip }: FaceWork, crusted: readonly Crusted[]): void {
+  for (const { k, film, layers, behind, lifted, own, crack, lump, patch, beside } of crusted) {
+    const covered = Math.min(1, layers);
+    const upper = clamp(layers - 1, 0, 1);
+    const pale = clamp(0.52 + 0.2 * lump + 0.4 * (own - 0.5) * covered - 0.3 * patch, 0, 1);
+    const tight = between(SCALE.blueGrey, SCALE.grey, pale);
+    const matt = between(
+      between(SCALE.black, SCALE.grey, 0.6 * pale),
+      SCALE.brown,
+      0.7 * ease(-0.2, 0.7, 0.25 * own - patch),
+    );
+    const edge = covered * ease(0.16, 0.02, behind);
+    const shade = 1 - 0.34 * covered * ease(0.09, 0, crack) - 0.24 * edge * (1 - lifted);
+    const tone = scaled(between(between(SCALE.film, tight, covered), matt, upper), shade + 0.22 * edge * lifted);
+    mixMaterial(strip, k, tone, mix(0.78, 0.9, upper), 0.04, film ** 1.5 * mix(0.5, 0.9, covered));
+    mixColour(
       strip,
       k,
-      scaled(brown, 1 - 0.35 * crust * ease(0.09, 0, crack)),
-      mix(0.8, 0.9, crust),
-      0.04,
-      film * film * mix(thin, 0.92, crust),
+      SCALE.rust,
+      0.34 * film * Math.max(beside, 0.5 * edge) * clamp(0.35 + 1.2 * patch - 0.3 * lump, 0, 1),
     );
     strip.rough[k] += (0.84 - strip.rough[k]) * film;
     strip.metal[k] *= 1 - 0.85 * film;
@@ -160,7 +149,7 @@ export function measuredScale(work: FaceWork, id: string, range: Range): TruthIt
  */
 export const scaledSurface: FeatureBuilder = (request, random): Feature => {
   const draw = random.child("crust");
-  const ends = drawEnds(draw, request.length, [6, 12], [10, 20]);
+  const ends = drawEnds(draw, request.length, [7, 13], [11, 22]);
   const crust: Crust = {
     there: unevenEnvelope(request.x, request.x + request.length, ends, 0.5, draw.seed()),
     severity: request.severity > 0 ? request.severity : 0.7,
@@ -172,7 +161,7 @@ export const scaledSurface: FeatureBuilder = (request, random): Feature => {
     cut(work) {
       crusted = growCrust(work, request, crust);
     },
-    paint: (work) => paintCrust(work, crusted, crust.seed),
+    paint: (work) => paintCrust(work, crusted),
     measure: (work) => measuredScale(work, request.id, { from: request.x - 6, to: request.x + request.length + 6 }),
   };
 };

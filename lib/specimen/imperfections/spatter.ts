@@ -31,7 +31,7 @@ const THROWING: Readonly<Record<Process, Throwing>> = {
   "141": { density: 2.2, fine: 0.7, spread: 0.5, reach: 3 },
 };
 
-const FLATTENED = { splash: [0.22, 0.45], bead: [0.5, 0.98] } as const;
+const FLATTENED = { splash: [0.2, 0.42], bead: [0.36, 0.72] } as const;
 
 /** A swarm thrown from one place on the weld: it fans out that way, in bursts, the heavy drops near, the fine ones far. */
 function drawSwarm(random: RandomStream, length: number, coarse: number, process: Process): Globule[] {

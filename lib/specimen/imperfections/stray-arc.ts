@@ -3,7 +3,9 @@ import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import { placeGlobule } from "../plate";
+import type { Point } from "../truth";
 import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
+import { drawArcCracks, openArcCracks } from "./arc-cracks";
 import { drawArc, type Spot, spotDistance, type Touch } from "./arc-spots";
 import { besideWeld } from "./beside-weld";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
@@ -21,18 +23,24 @@ const around = (spot: Spot, reach: number) => ({
   y1: spot.y + reach,
 });
 
-/** Melts one spot into the plate: a dish with frozen rings and an uneven rim. */
+/** Melts one spot into the plate: a dish with frozen rings about where it set last, and a rim pushed up to one side. */
 function meltSpot(field: Field, spot: Spot, seed: number): void {
   const small = Math.min(1, spot.radius / 0.6);
+  const last = {
+    x: spot.x + 0.3 * spot.radius * Math.cos(spot.turn),
+    y: spot.y + 0.3 * spot.radius * Math.sin(spot.turn),
+  };
   forEachPixel(field.grid, around(spot, 2.2 * spot.radius), (k, x, y) => {
     const d = spotDistance(spot, seed, x, y);
-    if (d >= 1.5) return;
-    const uneven = clamp(0.7 + 0.9 * gradient2(x / 0.8, y / 0.8, seed + 2), 0, 1.4);
-    const rim = uneven * Math.exp(-(((d - 1.08) / 0.18) ** 2));
-    field.z[k] += Math.min(RIM, 0.2 * spot.depth) * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.8;
+    if (d >= 1.6) return;
+    const ahead = ((x - spot.x) * Math.cos(spot.turn) + (y - spot.y) * Math.sin(spot.turn)) / spot.radius;
+    const uneven = clamp(0.6 + 0.45 * ahead + 0.7 * gradient2(x / 0.8, y / 0.8, seed + 2), 0, 1.4);
+    const rim = uneven * Math.exp(-(((d - 1.1) / 0.2) ** 2));
+    field.z[k] += Math.min(RIM, 0.2 * spot.depth) * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.95;
     if (d < 1) {
-      const rings = Math.cos(d * 11 + 4 * gradient2(x / 1.1, y / 1.1, seed + 5));
-      field.z[k] += 0.011 * small * rings * (1 - d) + 0.012 * small * gradient2(x / 0.3, y / 0.3, seed + 3);
+      const r = Math.hypot(x - last.x, y - last.y);
+      const rings = Math.cos(r * 15 + 3 * gradient2(x / 1.1, y / 1.1, seed + 5));
+      field.z[k] += 0.01 * small * rings * (1 - d) + 0.006 * small * gradient2(x / 0.3, y / 0.3, seed + 3);
     }
     field.clean[k] = 1;
   });
@@ -95,12 +103,12 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Hal
   for (const [k, { distance, radius, x, y, dx, dy }] of heatedPixels(field, spots, seed)) {
     const patch = gradient2(x / 2.2, y / 2.2, seed + 7);
     const fine = gradient2(x / 0.6, y / 0.6, seed + 8);
-    const reach = Math.min(1, radius / 0.8);
+    const reach = Math.min(1, radius / 0.9);
     const drifted = distance > 1 ? -(driftX * dx + driftY * dy) / (radius * distance) : 0;
     const d = 1 + (distance - 1) / spread + drifted + 0.5 * patch + 0.18 * fine;
-    mixColour(field, k, TONES.straw, 0.28 * strength * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
+    mixColour(field, k, TONES.straw, 0.36 * strength * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
     mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.42 * strength * reach * ease(3.4, 2.4, d) * ease(1.3, 2, d));
-    mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.62 * strength * ease(2.4, 1.3, d));
+    mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.6 * mix(0.5, 1, reach) * strength * ease(2.4, 1.3, d));
     mixMaterial(
       field,
       k,
@@ -111,7 +119,7 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Hal
     );
     if (distance < 1.02) {
       const bright = ease(1.02, 0.7, distance) * clamp(0.6 + 0.5 * patch + 0.5 * fine, 0.1, 1);
-      mixMaterial(field, k, TONES.meltedMetal, 0.36, 0.7, 0.6 * reach * bright);
+      mixMaterial(field, k, TONES.meltedMetal, 0.36, 0.7, 0.5 * reach * bright);
     }
     if (distance < 1.5) field.brush[k] *= 0.15;
   }
@@ -129,6 +137,7 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
   const halo = drawHalo(random.child("halo"), drawn.touch, depth);
   const middle = request.x + length / 2;
   let spots: readonly Spot[] = [];
+  let cracks: readonly (readonly Point[])[] = [];
   const holes: { hole: GasHole; trace: HoleTrace }[] = [];
   return {
     id: request.id,
@@ -137,14 +146,15 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       const across = besideWeld(work, request, middle, half, 1.2);
       spots = drawn.spots.map((s) => ({ ...s, x: s.x + middle, y: s.y + across }));
       for (const spot of spots) meltSpot(work.strip, spot, drawn.seed);
+      cracks = drawArcCracks(random.child("cracks"), spots);
       const blowholes = random.child("blowholes");
       const gassy = spots.filter((spot) => spot.radius > 0.5);
       // two alike side by side would look like eyes
-      const count = gassy.length > 0 && blowholes.chance(0.35) ? 1 : 0;
+      const count = gassy.length > 0 && blowholes.chance(0.22) ? 1 : 0;
       for (let n = 0; n < count; n++) {
         const spot = gassy[n];
         const angle = blowholes.uniform(0, 6.28);
-        const away = blowholes.uniform(0, 0.65) * spot.radius;
+        const away = blowholes.uniform(0.3, 0.7) * spot.radius;
         const x = spot.x + away * Math.cos(angle);
         const y = spot.y + away * Math.sin(angle);
         const hole = drawGasHole(blowholes.child(`${n}`), x, y, blowholes.uniform(0.2, 0.42), { open: true });
@@ -153,6 +163,7 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
     },
     paint(work) {
       for (const field of [work.strip, ...work.sides]) paintHeat(field, spots, drawn.seed, halo);
+      openArcCracks(work.strip, cracks);
       for (const { hole, trace: cut } of holes) paintGasHole(work.strip, hole, cut);
       const globules = random.child("globules");
       const count = globules.integer(drawn.touch === "pool" ? 11 : 5);

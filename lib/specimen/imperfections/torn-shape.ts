@@ -136,13 +136,13 @@ function tornOut(tear: Tear, [bead]: readonly Bead[], v: number, x: number, y: n
   const u = (2 * x) / tear.length;
   const inner = bead.middle * edge - 0.9 * bead.half;
   const q0 =
-    (v * edge - inner) / (1.9 * bead.half) + 0.11 * gradient1(x / 4.6, seed + 6) + 0.05 * gradient1(x / 1.5, seed + 7);
+    (v * edge - inner) / (1.9 * bead.half) + 0.2 * gradient1(x / 4.6, seed + 6) + 0.05 * gradient1(x / 1.5, seed + 7);
   let low = 0;
   for (const tongue of tear.tongues) {
-    const p = (u - tongue.at) / tongue.half + 0.16 * gradient2(x / 2.6, y / 2.6, seed + 5);
+    const p = (u - tongue.at) / tongue.half + 0.3 * gradient2(x / 2.6, y / 2.6, seed + 5);
     if (Math.abs(p) >= 1) continue;
     const q = q0 / tongue.out + 0.04 * fibre;
-    low = Math.max(low, tongue.deep * ease(-0.04, 0.3, q) * Math.max(0, 1 - q) ** 0.85 * (1 - p * p) ** 0.8);
+    low = Math.max(low, tongue.deep * ease(-0.04, 0.36, q) * Math.max(0, 1 - q) ** 0.85 * (1 - p * p) ** 1.1);
   }
   return low * (1 + 0.16 * fibre + 0.22 * fractal2(x / 2.4, y / 2.4, seed + 8, 2, 0.5));
 }
@@ -164,7 +164,7 @@ export function tornPlace(tear: Tear, x: number, y: number): TornPlace {
   const ripple = 1 + 0.22 * Math.cos((6.28 * (x + 1.2 * dome * edge + 0.5 * gradient1(x / 4, seed))) / tear.pitch);
   const crown = ease(0.2, 0.85, dome * clamp(gone, 0, 1.2)) * (nearest === 0 ? 0.4 : 1);
   const broken = Math.max(ease(0.03, 0.14, low), ease(0.45, 0.62, dome + 0.14 * fibre + 0.3 * (gone - 0.5)));
-  const standing = 0.34 * ripple * Math.sqrt(dome) + 0.6 * crown * (1 + 0.22 * fibre);
+  const standing = 0.34 * ripple * dome ** 0.85 + 0.6 * crown * (1 + 0.22 * fibre);
   const strip = Math.abs(v) + 0.09 * gradient1(x / 3.8, seed + 12) + 0.05 * gradient2(x / 0.9, y / 0.9, seed + 13);
   const reach = Math.abs((2 * x) / tear.length) + 0.05 * gradient2(x / 2, y / 2, seed + 14);
   return {

@@ -117,7 +117,7 @@ function paintTear({ strip }: FaceWork, tear: Tear, torn: readonly Torn[]): void
     }
     if (fracture > 0) {
       const facet = gradient2(x / 0.3, y / 0.42, tear.seed + 12);
-      const light = clamp(0.62 + 0.4 * fibre + 0.34 * facet + 0.12 * patch, 0.15, 1.15);
+      const light = clamp(0.64 + 0.3 * fibre + 0.2 * facet + 0.2 * patch, 0.2, 1.1);
       const fresh = clamp(0.85 - 0.5 * Math.max(0, patch), 0.4, 1);
       mixMaterial(strip, k, scaled(TONES.meltedMetal, light), 0.38 + 0.1 * facet, 0.78, 0.85 * fracture * fresh);
       mixColour(strip, k, TONES.rust, 0.14 * ease(0.25, 0.7, -patch) * fracture);

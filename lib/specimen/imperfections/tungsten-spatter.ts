@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2, sampleAt } from "../../surface";
 import { mixMaterial } from "../field";
@@ -55,6 +55,8 @@ function setGrain({ strip }: FaceWork, grain: Grain, x0: number, y0: number): vo
   const c = Math.cos(grain.turn);
   const s = Math.sin(grain.turn);
   const reach = radius * RING;
+  // fine grains burn in without much colour, and their shine is lost in the plate's
+  const hot = ease(0.08, 0.42, radius);
   forEachPixel(strip.grid, { x0: x0 - reach, x1: x0 + reach, y0: y0 - reach, y1: y0 + reach }, (k, x, y) => {
     const dx = x - x0;
     const dy = y - y0;
@@ -62,14 +64,25 @@ function setGrain({ strip }: FaceWork, grain: Grain, x0: number, y0: number): vo
     const d = (Math.hypot((dx * c + dy * s) / stretch, dy * c - dx * s) / radius) * angular;
     const haze = d * (1 + 0.3 * gradient2(dx / radius / 1.6, dy / radius / 1.6, seed + 1));
     if (haze < RING && d >= 1) {
-      mixMaterial(strip, k, TONES.straw, 0.44, 0.6, 0.4 * ease(RING, 3.1, haze) * ease(2.1, 3, haze));
+      mixMaterial(strip, k, TONES.straw, 0.44, 0.6, 0.32 * hot * ease(RING, 3.1, haze) * ease(2.1, 3, haze));
       const blue = between(TONES.blue, [0.05, 0.09, 0.22], 0.25);
-      mixMaterial(strip, k, blue, 0.4, 0.55, 0.52 * ease(3.1, 1.6, haze) * ease(0.9, 1.2, haze));
+      mixMaterial(strip, k, blue, 0.4, 0.55, 0.42 * hot * ease(3.1, 1.6, haze) * ease(0.9, 1.2, haze));
     }
-    if (d >= 1) return;
+    if (d >= 1) {
+      // the plate rose a little where it took the grain up
+      if (d < 1.4) strip.z[k] += 0.1 * radius * grain.rise * (1.4 - d);
+      return;
+    }
     const facet = gradient2((1.6 * dx) / radius, (1.6 * dy) / radius, seed + 2);
     strip.z[k] = Math.max(strip.z[k], level + radius * grain.rise * (1 - d * d) ** 0.5 * (1 + 0.2 * facet));
-    mixMaterial(strip, k, scaled(TONES.cutMetal, 1.08 + 0.16 * facet), 0.24, 0.95, ease(1, 0.8, d));
+    mixMaterial(
+      strip,
+      k,
+      scaled(TONES.cutMetal, mix(0.7, 1, hot) + 0.16 * facet),
+      mix(0.36, 0.27, hot),
+      0.92,
+      mix(0.6, 0.95, hot) * ease(1, 0.7, d),
+    );
     strip.brush[k] *= 0.2;
   });
 }

@@ -42,9 +42,9 @@ function drawHollow(random: RandomStream, request: FeatureRequest, room: number)
   const count = 3 + random.integer(3);
   const leans = Array.from({ length: count }, (_, n) => ({
     u: n === 0 ? random.uniform(-0.25, 0.25) : random.uniform(-0.5, 0.5),
-    v: random.uniform(-0.22, 0.22),
+    v: random.uniform(-0.16, 0.16),
     wide: n === 0 ? random.uniform(0.62, 0.8) : random.uniform(0.38, 0.6),
-    high: random.uniform(0.62, 0.85),
+    high: random.uniform(0.66, 0.84),
     deep: n === 0 ? 1 : random.uniform(0.35, 0.9),
   }));
   return {
@@ -67,9 +67,9 @@ function bowl({ leans, seed }: Hollow, u: number, v: number, x: number, y: numbe
   for (const { u: atU, v: atV, wide, high, deep } of leans) {
     const d2 = ((bentU - atU) / wide) ** 2 + ((bentV - atV) / high) ** 2;
     // a smooth largest: where two leanings meet no ridge is left
-    if (d2 < 1) sum += (deep * (1 - d2) ** 1.5) ** 5;
+    if (d2 < 1) sum += (deep * (1 - d2) ** 2) ** 4;
   }
-  return sum ** 0.2;
+  return sum ** 0.25;
 }
 
 interface Ground {
@@ -106,13 +106,16 @@ function grindHollow(work: FaceWork, hollow: Hollow, depth: number, x0: number, 
     const wander = gradient2(x / 14, r / 0.5, seed + 4);
     const scratch = 0.6 * gradient1(r / 0.4, seed + 2) + 0.5 * gradient1(r / 1.1, seed + 3) + 0.7 * wander;
     const rise = FLANK.slope * inside + 0.05 * inside * inside;
-    const wanted = plate(x, y) - depth * scale * cup + rise;
+    // where the disc hardly touches it follows the plate as it lies, in the depth it cuts its own bed
+    const level = plate(x, y);
+    const own = (strip.parent[k] - level) * ease(0.75, 0.1, scale * cup);
+    const wanted = level + own - depth * scale * cup + rise;
     const above = strip.z[k] - wanted;
     const press = cup * scale * depth;
     // the disc lifts off gradually: single scratches reach out further than others, the last ones hardly touch
     const reach = press + 0.016 * scratch + 0.03 * gradient2(x / 5, y / 3.4, seed + 5);
     const touched =
-      ease(0, 0.14, reach) * (inside > 0 ? ease(0, 0.2, above) * ease(FLANK.inside, 0.5 * FLANK.inside, inside) : 1);
+      ease(0, 0.17, reach) * (inside > 0 ? ease(0, 0.2, above) * ease(FLANK.inside, 0.5 * FLANK.inside, inside) : 1);
     if (inside > 0) strip.z[k] -= Math.max(0, above) * touched;
     else strip.z[k] += (wanted - strip.z[k]) * touched;
     strip.z[k] += 0.01 * scratch * touched;
