@@ -2,7 +2,8 @@ import { measureValley } from "../measure";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
 import { laterRun, runBorder } from "./run-border";
-import { drawBites, type MeltedEdge, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
+import { undercutFeature } from "./undercut";
+import { drawUndercut, type MeltedEdge, SECTIONS } from "./undercut-shape";
 import { drawEnds, unevenEnvelope } from "./uneven-ends";
 import { alongColumns } from "./weld-border";
 
@@ -25,15 +26,13 @@ const edgeOf = (run: number): MeltedEdge => ({
 export const buildInterRunUndercut: FeatureBuilder = (request, random): Feature => {
   const ends = drawEnds(random, request.length, [3, 5], [6, 10]);
   const range = { from: request.x - 0.38 * ends.first, to: request.x + request.length + 0.38 * ends.last };
-  const drawn: Omit<UndercutShape, "edge"> = {
+  const drawn = drawUndercut(random, {
     range,
     depth: request.severity,
-    width: random.uniform(1.2, 1.6),
-    bites: drawBites(random, range),
-    envelope: unevenEnvelope(range.from, range.to, ends, 0.5, random.seed()),
-    seed: random.seed(),
+    width: [1.2, 1.6],
     section: SECTIONS.run,
-  };
+    drawEnvelope: (draw) => unevenEnvelope(range.from, range.to, ends, 0.5, draw.seed()),
+  });
   let made: Feature | null = null;
 
   function measure(work: FaceWork) {

@@ -1,12 +1,10 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { measureToeGroove, type Range } from "../measure";
+import type { Range } from "../measure";
 import type { FeatureBuilder } from "../work";
-import { truthItem } from "./found";
-import { drawBites, outerToe, SECTIONS, type UndercutShape, undercutFeature } from "./undercut";
+import { toeUndercut } from "./toe-undercut";
 import type { Envelope } from "./uneven-ends";
 
-const THRESHOLD = 0.1;
 /** Longest sound toe between two bites of one chain, mm: what lies further apart is another imperfection. */
 const LONGEST_GAP = 10;
 
@@ -49,24 +47,13 @@ const chainEnvelope =
  */
 export const buildIntermittentUndercut: FeatureBuilder = (request, random) => {
   const range = { from: request.x, to: request.x + request.length };
-  const shape: UndercutShape = {
-    edge: outerToe(request.side),
+  return toeUndercut(request, random, {
+    type: "intermittent-undercut",
     range,
     depth: request.severity,
-    width: random.uniform(1.2, 1.8),
-    bites: drawBites(random, range),
-    envelope: chainEnvelope(drawLinks(random, range.from, range.to)),
-    seed: random.seed(),
-    section: SECTIONS.plate,
-  };
-  return undercutFeature(request.id, shape, (work) => {
-    const search = {
-      side: request.side,
-      range: { from: range.from - 1, to: range.to + 1 },
-      threshold: THRESHOLD,
-      bridge: LONGEST_GAP,
-    };
-    const found = measureToeGroove(work, search);
-    return found && truthItem(work, request.id, "intermittent-undercut", found);
+    width: [1.2, 1.8],
+    drawEnvelope: (draw) => chainEnvelope(drawLinks(draw, range.from, range.to)),
+    measured: { threshold: 0.1, bridge: LONGEST_GAP, beyond: 1 },
+    isHarmless: false,
   });
 };

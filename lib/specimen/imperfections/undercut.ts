@@ -1,106 +1,15 @@
 import { clamp, ease, mix } from "../../math";
-import type { RandomStream } from "../../random";
 import { forEachPixel, fractal1, gradient1, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
-import type { Range, Side } from "../measure";
-import type { RunPlan } from "../plan";
-import { forColumns, moveToe, outerRun } from "../runs/edit";
+import type { Range } from "../measure";
+import { forColumns, moveToe } from "../runs/edit";
 import type { TruthItem } from "../truth";
 import type { FaceWork, Feature } from "../work";
 import { scaled, TONES } from "./tones";
-import { type Envelope, evenedOut, largestAlong } from "./uneven-ends";
-import { alongColumns, type WeldBorder, weldBorder } from "./weld-border";
-
-/** One scoop that the arc took out of the plate's edge, mm. */
-interface Bite {
-  readonly x: number;
-  readonly half: number;
-  /** How far it goes into the plate beyond the groove's own width. */
-  readonly reach: number;
-  /** Depth as a share of the deepest. */
-  readonly depth: number;
-}
-
-/** The edge of weld metal along which the arc melted a groove. */
-export interface MeltedEdge {
-  /** On which side of its metal the edge is: the groove lies beyond it. */
-  readonly side: Side;
-  /** The run whose edge it is. */
-  readonly run: (work: FaceWork) => RunPlan;
-  /** Where the edge lies once the metal is laid. */
-  readonly border: (work: FaceWork) => WeldBorder;
-}
-
-/** An outer toe of the weld. */
-export const outerToe = (side: Side): MeltedEdge => ({
-  side,
-  run: (work) => outerRun(work.plan, side),
-  border: (work) => weldBorder(work, side),
-});
-
-/** Form of a groove's section. */
-export interface GrooveSection {
-  /** Where the bottom lies, from the metal's edge, as a share of the width. */
-  readonly bottomAt: number;
-  /** 0 sharp rim and bottom .. 1 washed round. */
-  readonly washed: number;
-  /** A narrow bottom loses some of its depth between pixels and ripples: it is cut deeper by this factor. */
-  readonly deepened: number;
-}
-
-/** In the plate the rim stays sharp; in an earlier run, still hot, it is washed round. */
-export const SECTIONS = {
-  plate: { bottomAt: 0.17, washed: 0, deepened: 1.07 },
-  run: { bottomAt: 0.33, washed: 0.75, deepened: 1.18 },
-} as const satisfies Record<string, GrooveSection>;
-
-/** An undercut before it is cut: a chain of bites along an edge of weld metal. */
-export interface UndercutShape {
-  readonly edge: MeltedEdge;
-  readonly range: Range;
-  /** Largest depth, mm. */
-  readonly depth: number;
-  /** Width where it is shallow, mm. */
-  readonly width: number;
-  readonly bites: readonly Bite[];
-  readonly envelope: Envelope;
-  readonly seed: number;
-  readonly section: GrooveSection;
-}
-
-/** Bites follow the electrode's oscillation: uneven, two to four ripples apart. */
-const BITE_SPACING = 2.4;
-
-/** Draws the bites of an undercut, each overlapping its neighbours a little. */
-export function drawBites(random: RandomStream, range: Range): Bite[] {
-  const bites: Bite[] = [];
-  for (let x = range.from - 2; x < range.to + 2; ) {
-    const spacing = clamp(random.logNormal(BITE_SPACING, 0.42), 1, 6);
-    const half = spacing * random.uniform(0.52, 0.8);
-    bites.push({
-      x: x + spacing / 2,
-      half,
-      reach: clamp(random.logNormal(0.42, 0.5), 0.1, Math.min(1, 0.55 * half)),
-      depth: random.uniform(0.5, 1),
-    });
-    x += spacing;
-  }
-  return bites;
-}
-
-/** Depth share and reach of the bites at x: the largest of those that cover it, so that tongues of plate stand between them. */
-function bitten(bites: readonly Bite[], x: number): { reach: number; depth: number } {
-  let reach = 0;
-  let depth = 0;
-  for (const bite of bites) {
-    const along = (x - bite.x) / bite.half;
-    if (Math.abs(along) >= 1) continue;
-    const arc = Math.sqrt(1 - along * along);
-    reach = Math.max(reach, bite.reach * arc);
-    depth = Math.max(depth, bite.depth * arc ** 0.6);
-  }
-  return { reach, depth };
-}
+import { bitten } from "./undercut-bites";
+import type { UndercutShape } from "./undercut-shape";
+import { evenedOut, largestAlong } from "./uneven-ends";
+import { alongColumns, type WeldBorder } from "./weld-border";
 
 /** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
 function undercutDepth(shape: UndercutShape): (x: number) => number {
