@@ -53,7 +53,7 @@ const SAUCER_FROM = 0.32;
 /** Radii between which a hole turns from a dull speck into a cavity with walls, a lip and a shine of its own, mm. */
 const CAVITY = { from: 0.3, fully: 0.85 };
 /** Gas from slag leaves some of it behind: share of the holes that hold slag or thick oxide, small ones oftener. */
-const FILLED = { small: 0.5, large: 0.18 };
+const FILLED = { small: 0.62, large: 0.18 };
 
 type Shape = "open" | "skin" | "slag" | "pinhole";
 
@@ -74,7 +74,7 @@ function drawDepth(random: RandomStream, radius: number, shape: Shape): number {
   if (kind < 0.2 && shape === "open" && radius > SAUCER_FROM) return 0.14 + radius * mix(0.2, 0.36, slender);
   const sunk = kind > 0.85 ? mix(1.1, 1.6, slender) : mix(0.5, 0.95, slender);
   const cavity = ease(CAVITY.from, CAVITY.fully, radius);
-  return Math.min(DEEPEST, mix(0.14, 0.1, cavity) + radius * sunk * mix(0.62, 1, cavity));
+  return Math.min(DEEPEST, mix(0.13, 0.1, cavity) + radius * sunk * mix(0.46, 1, cavity));
 }
 
 /** Draws one hole whose visible mouth is about `diameter` mm. */
@@ -161,7 +161,9 @@ function mouthPosition(hole: GasHole, dx: number, dy: number): { a: number; b: n
   const across = (-dx * s + dy * c) * Math.sqrt(hole.stretch);
   const angle = Math.atan2(across, along);
   const [second, secondPhase, third, thirdPhase] = hole.lobes;
-  const nicks = 0.05 * gradient2(dx / 0.3, dy / 0.3, hole.seed + 7) * Math.min(1, hole.radius / 0.5);
+  // a small one is a crumbled speck, a large one a round mouth with nicks
+  const crumbled = 0.42 * ease(0.75, 0.25, hole.radius) * gradient2(dx / 0.26, dy / 0.26, hole.seed + 14);
+  const nicks = 0.05 * gradient2(dx / 0.3, dy / 0.3, hole.seed + 7) * Math.min(1, hole.radius / 0.5) + crumbled;
   const edge =
     hole.radius * (1 + second * Math.cos(2 * angle + secondPhase) + third * Math.cos(3 * angle + thirdPhase) + nicks);
   return { a: along / edge, b: across / edge, angle };
@@ -221,7 +223,8 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     const d = Math.hypot(a, b);
     if (d > DISTURBED) return;
     const fall = ease(DISTURBED, 1, d);
-    const bent = 1 - 0.48 * fall;
+    // a large one would draw the ripples round it out to a star
+    const bent = 1 - mix(0.32, 0.1, ease(0.35, 0.9, radius)) * fall;
     let height = mix(sampleAt(grid, z, x + dx * bent, y + dy * bent), plane(dx, dy), d < 1 ? 0.85 : 0.3 * fall);
     let part: Part = "wall";
     let value = 0;
@@ -248,7 +251,8 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
       const onLip = Math.max(0, 0.5 + 0.5 * Math.cos(angle - hole.lipAt)) ** 1.5;
       const sunk = 0.5 - 0.5 * Math.cos(angle - hole.lipAt);
       height +=
-        hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip - radius * (0.02 + 0.05 * sunk) * ease(1.35, 1, d);
+        hole.lip * Math.exp(-(((d - 1.16) / 0.2) ** 2)) * onLip -
+        radius * (0.02 + 0.05 * sunk) * mix(1.9, 1, ease(0.25, 0.6, radius)) * ease(1.35, 1, d);
     }
     if (d > RIM.from && d < RIM.to) rim.push(k);
     heights.push([k, height, sampleAt(grid, field.tint, x + dx * bent, y + dy * bent)]);
@@ -265,7 +269,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     z[k] = height;
     field.tint[k] = tint;
   }
-  roundOff(field, rim, mix(0.3, 1, ease(0.25, 0.7, radius)));
+  roundOff(field, rim, mix(0.75, 1, ease(0.25, 0.7, radius)));
   return trace;
 }
 
@@ -274,6 +278,8 @@ export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): voi
   const slender = clamp((hole.depth / hole.radius - 0.9) / 1.1, 0, 1);
   const wall = between(TONES.oxide, TONES.meltedMetal, 0.2 + 0.55 * hole.gloss);
   const rough = mix(0.75, 0.36, hole.gloss);
+  const { columns } = field.grid;
+  const isSpeck = ease(0.62, 0.4, hole.radius);
   for (const { k, part, share, value } of trace) {
     if (part === "ring") {
       const film = share * clamp(0.16 + 0.6 * value, 0, 0.6) * (1 - 0.6 * hole.gloss);
@@ -288,6 +294,13 @@ export function paintGasHole(field: Field, hole: GasHole, trace: HoleTrace): voi
     if (part === "wall") {
       mixMaterial(field, k, wall, rough, 0.15 + 0.45 * hole.gloss, 0.75 * share * ease(0.0, 0.2, value));
       mixMaterial(field, k, TONES.shade, 0.5, 0.2, 0.28 * slender * share * ease(0.7, 1, value));
+    }
+    if (isSpeck > 0 && part !== "skin") {
+      // oxide and dirt fill it, no darker than the specks beside it
+      const i = k % columns;
+      const crumb = gradient2(i / 2.3, (k - i) / columns / 2.3, hole.seed + 15);
+      const dirt = between(scaled(TONES.oxide, 1.25), between(TONES.brown, TONES.rust, 0.4), clamp(0.3 + crumb, 0, 1));
+      mixMaterial(field, k, dirt, 0.92, 0.03, isSpeck * share * clamp(0.72 + 0.5 * crumb, 0.3, 0.95));
     }
     field.brush[k] *= 1 - share;
   }
