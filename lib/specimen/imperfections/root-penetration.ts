@@ -109,9 +109,17 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
 
   /** Where a root face begins: straight as machined, but for nicks and for what the arc melted away. */
   const cornerAt = (work: FaceWork, edge: BareEdge) => (x: number) => {
-    const melted = clamp(gradient1(x / 4.6, edge.seed + 22) + 0.35 * gradient1(x / 1.7, edge.seed + 23), 0, 1) ** 1.5;
+    const melted =
+      clamp(
+        0.08 +
+          1.15 * gradient1(x / 4.6, edge.seed + 22) +
+          0.4 * gradient1(x / 1.7, edge.seed + 23) +
+          0.12 * gradient1(x / 0.7, edge.seed + 33),
+        0,
+        1,
+      ) ** 1.4;
     const straight = 0.05 * gradient1(x / 13, edge.seed + 20) + 0.03 * gradient1(x / 2.6, edge.seed + 21);
-    return work.plan.groove + 0.05 + straight + 0.6 * melted;
+    return work.plan.groove + 0.05 + straight + 0.85 * melted;
   };
 
   function narrowRun(work: FaceWork): void {
@@ -157,7 +165,8 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       const fallen = roundedFall(inside);
       if (inside < 0) {
         const worn = clamp(0.4 + 0.9 * fractal1(x / 3.7, edge.seed + 24, 2), 0, 1);
-        const wear = 0.09 * worn * Math.exp(inside / mix(0.1, 0.3, worn));
+        // gone before the border of what is cut, or it would end in a step
+        const wear = 0.09 * worn * Math.exp(inside / mix(0.1, 0.3, worn)) * ease(-0.95, -0.6, inside);
         const rounded = Math.max(strip.z[k] - fallen * WALL_SLOPE, strip.parent[k] - fallen * WALL_SLOPE) - wear;
         strip.z[k] = mix(strip.z[k], rounded, share * (1 - covered));
         return;
