@@ -7,7 +7,8 @@ import type { Look } from "../work";
 import { draftRun, type Hand, type RunDraft } from "./draft-run";
 import { keepInSight } from "./keep-in-sight";
 import { POSITION_STYLES, type PositionStyle } from "./position-style";
-import { PROCESS_STYLES, type ProcessStyle } from "./process-style";
+import type { ProcessStyle } from "./process-style";
+import { PROCESS_STYLES } from "./process-styles";
 import { nearTack, tacksOf } from "./tacks";
 import { type RunStops, tellStory } from "./welding-story";
 

@@ -3,7 +3,7 @@ import { columnX, gradient1, nearestRow } from "../../surface";
 import type { FaceWork } from "../work";
 import { outerRun } from "./edit";
 import { POSITION_STYLES } from "./position-style";
-import { PROCESS_STYLES } from "./process-style";
+import { PROCESS_STYLES } from "./process-styles";
 
 /** Outer toes of the whole weld from the edges of its runs; NaN where no run is. */
 export function findToes(work: FaceWork): void {
