@@ -1,53 +1,36 @@
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient2 } from "../../surface";
-import type { Field } from "../field";
 import type { Feature, FeatureBuilder } from "../work";
 import { craterNear, leaveCraterOpen } from "./crater";
-import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredHole } from "./measured-hole";
-import type { PoreSpot } from "./pore-group";
+import {
+  cutShrinkagePipe,
+  drawShrinkagePipe,
+  type PipeTrace,
+  paintShrinkagePipe,
+  type ShrinkagePipe,
+} from "./shrinkage-pipe";
 
-const DEEPEST = 2.6;
+/** The pipe lies off the crater's middle by so many of its radii. */
+const OFF_MIDDLE = 0.27;
+/** Share of the pipes beside which a second, smaller one broke through. */
+const SECOND = 0.3;
 
-interface Funnel {
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
-  readonly depth: number;
-  readonly seed: number;
-}
-
-/** Sinks the metal round a pipe towards its mouth, unevenly and off its middle. */
-function sinkFunnel(field: Field, { x, y, radius, depth, seed }: Funnel): void {
-  forEachPixel(field.grid, { x0: x - radius, x1: x + radius, y0: y - radius, y1: y + radius }, (k, px, py) => {
-    const uneven = 1.1 + 0.35 * gradient2(px / 1.3, py / 1.3, seed);
-    const d = (Math.hypot(px - x, py - y) / radius) * uneven;
-    if (d < 1) field.z[k] -= depth * (1 - d * d) ** 2;
-  });
-}
-
-/** Where small holes break through beside a pipe: none, one or two, on any side. */
-function drawSatellites(random: RandomStream, x: number, y: number, radius: number): PoreSpot[] {
-  const count = random.chance(0.45) ? 0 : 1 + random.integer(2);
-  const first = random.uniform(0, 6.28);
-  return Array.from({ length: count }, (_, n) => {
-    const angle = first + n * random.uniform(0.7, 3);
-    const away = radius * random.uniform(1.9, 2.8) + 0.15;
-    return {
-      x: x + away * Math.cos(angle),
-      y: y + away * Math.sin(angle),
-      diameter: Math.min(radius, random.uniform(0.26, 0.5)),
-    };
-  });
+/** Where a second, smaller pipe tore open beside the first, mm; null for most. */
+function drawSecond(random: RandomStream, { x, y, radius }: ShrinkagePipe): ShrinkagePipe | null {
+  if (!random.chance(SECOND)) return null;
+  const angle = random.uniform(0, 6.28);
+  const away = radius * random.uniform(2, 2.9) + 0.2;
+  const diameter = Math.min(radius, random.uniform(0.26, 0.55));
+  return drawShrinkagePipe(random, x + away * Math.cos(angle), y + away * Math.sin(angle), diameter);
 }
 
 /**
- * Shrinkage pipe in the crater of an electrode's end at `x`, its mouth `severity` mm across, often with one or two
- * small holes beside it. Truth: size = mouth diameter of the finished hole below the crater's floor, place = middle of the mouth.
+ * Shrinkage pipe in the crater of an electrode's end at `x`, its mouth `severity` mm across, sometimes with a smaller one
+ * beside it. Truth: size = mouth diameter of the finished hole below the crater's floor, place = middle of the mouth.
  */
 export const craterPipe: FeatureBuilder = (request, random): Feature => {
-  let pipe: GasHole | null = null;
-  const holes: { hole: GasHole; trace: HoleTrace }[] = [];
+  let main: ShrinkagePipe | null = null;
+  const pipes: { pipe: ShrinkagePipe; trace: PipeTrace }[] = [];
   return {
     id: request.id,
     plan: (work) => leaveCraterOpen(work, request, random.child("stop")),
@@ -55,30 +38,16 @@ export const craterPipe: FeatureBuilder = (request, random): Feature => {
       const crater = craterNear(work, request);
       if (!crater) return;
       const place = random.child("place");
-      const x = crater.x + place.normal(0, 0.16) * crater.radiusX;
-      const y = crater.y + place.normal(0, 0.16) * crater.radiusY;
-      const radius = request.severity / 2;
-      sinkFunnel(work.strip, {
-        x: x + place.normal(0, 0.4) * radius,
-        y: y + place.normal(0, 0.4) * radius,
-        radius: place.uniform(1.9, 3.4) * radius + 0.4,
-        depth: place.uniform(0.08, 0.34),
-        seed: place.seed(),
-      });
-      pipe = drawGasHole(random.child("pipe"), x, y, request.severity, {
-        depth: Math.min(DEEPEST, 0.15 + radius * place.uniform(0.9, 2.1)),
-        stretch: place.uniform(1.05, 1.6),
-        open: true,
-      });
-      holes.push({ hole: pipe, trace: cutGasHole(work.strip, pipe) });
-      drawSatellites(place, x, y, radius).forEach((spot, n) => {
-        const small = drawGasHole(random.child(`satellite/${n}`), spot.x, spot.y, spot.diameter, { open: true });
-        holes.push({ hole: small, trace: cutGasHole(work.strip, small) });
-      });
+      const x = crater.x + place.normal(0, OFF_MIDDLE) * crater.radiusX;
+      const y = crater.y + place.normal(0, OFF_MIDDLE) * crater.radiusY;
+      main = drawShrinkagePipe(random.child("pipe"), x, y, request.severity);
+      const second = drawSecond(random.child("second"), main);
+      for (const pipe of second ? [main, second] : [main])
+        pipes.push({ pipe, trace: cutShrinkagePipe(work.strip, pipe) });
     },
     paint(work) {
-      for (const { hole, trace } of holes) paintGasHole(work.strip, hole, trace);
+      for (const { pipe, trace } of pipes) paintShrinkagePipe(work.strip, pipe, trace);
     },
-    measure: (work) => (pipe ? measuredHole(work, request.id, "crater-pipe", pipe) : null),
+    measure: (work) => main && measuredHole(work, request.id, "crater-pipe", main),
   };
 };

@@ -6,10 +6,13 @@ import { boxOutline, circleOutline, truthItem } from "./found";
 import type { GasHole } from "./gas-hole";
 
 const MARGIN = 0.3;
+/** Where to look for a hole, and of about what size, mm. */
+type HolePlace = Pick<GasHole, "x" | "y" | "radius">;
+
 /** A hole counts from this depth on, mm. */
 const SHALLOWEST = 0.1;
 
-function measureOne(work: FaceWork, hole: GasHole): MeasuredHole | null {
+function measureOne(work: FaceWork, hole: HolePlace): MeasuredHole | null {
   const found = measureHole(work.strip, hole.x, hole.y, hole.radius);
   return found && found.depth >= SHALLOWEST ? found : null;
 }
@@ -22,7 +25,7 @@ export function measuredHole(
   work: FaceWork,
   id: string,
   type: ImperfectionType,
-  hole: GasHole,
+  hole: HolePlace,
   harmless = false,
 ): TruthItem | null {
   const found = measureOne(work, hole);
@@ -45,7 +48,7 @@ export function measuredHoles(
   work: FaceWork,
   id: string,
   type: ImperfectionType,
-  holes: readonly GasHole[],
+  holes: readonly HolePlace[],
 ): TruthItem | null {
   const found = holes.map((hole) => measureOne(work, hole)).filter((hole) => hole !== null);
   if (found.length === 0) return null;

@@ -1,5 +1,5 @@
 import { ease } from "../../math";
-import { hash01 } from "../../surface";
+import { gradient2, hash01 } from "../../surface";
 import type { CraterDish, Pool } from "./pool";
 import { placeInTrain, type RippleTrain, valueAt } from "./ripple-train";
 
@@ -51,11 +51,21 @@ export function craterRings(
   const offX = 0.5 * luck(crater, 5) - 0.15;
   const offY = 0.5 * luck(crater, 6) - 0.25;
   const low = Math.hypot(dx - offX * (1 - r / OUTERMOST), dy - offY * (1 - r / OUTERMOST)) * uneven;
-  const ring = valueAt(train.height, placeInTrain(train, pool.front + 12 - low * crater.radiusX * 0.9 + 0.5 * bend));
+  const seed = Math.round(8 * crater.travel);
+  const lumps = gradient2(travel / 1.9, y / 1.5, seed) + 0.5 * gradient2(travel / 0.8, y / 0.8, seed + 1);
+  const ring = valueAt(
+    train.height,
+    placeInTrain(train, pool.front + 12 - low * crater.radiusX * 0.9 + 0.8 * bend + 0.3 * lumps),
+  );
   const steep = 1.1 + 1.1 * luck(crater, 7);
+  const floor = low < RIM ? (1 - (low / RIM) ** 2) ** steep : 0;
+  // the skin was drawn in as the floor shrank: lumps, and ridges that run inwards
+  const rays =
+    1 - 2.6 * Math.abs(gradient2(1.5 * Math.cos(angle) + 0.9 * r, 1.5 * Math.sin(angle) + 0.3 * lumps, seed + 2));
+  const drawnIn = (0.25 + 0.5 * luck(crater, 8)) * Math.min(1, crater.depth) * ease(1.15, 0.7, r);
   return {
-    relief: ring * (0.25 + 0.5 * r),
-    share: ease(1.2, 0.5, r + 0.35 * rear),
-    dish: low < RIM ? crater.depth * (1 - (low / RIM) ** 2) ** steep * (0.9 + 0.25 * bend) : 0,
+    relief: ring * (0.15 + 0.4 * r),
+    share: ease(1.2, 0.5, r + 0.35 * rear + 0.25 * lumps),
+    dish: crater.depth * floor * (0.9 + 0.25 * bend + 0.13 * lumps) - 0.05 * drawnIn * rays * ease(0.3, 0.75, low),
   };
 }
