@@ -1,8 +1,8 @@
 import { clamp, ease, mix } from "../../math";
 import { forEachPixel, gradient1, nearestColumn } from "../../surface";
 import { mixMaterial } from "../field";
-import { betweenToes, measureHollow } from "../measure";
-import { forColumns } from "../runs/edit";
+import { betweenToes, measureHollow, type Side } from "../measure";
+import { forColumns, moveToe } from "../runs/edit";
 import type { FaceWork, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
 import { scaled, TONES } from "./tones";
@@ -14,6 +14,8 @@ const BRIDGE = 2;
 const SOUNDED = 0.8;
 /** Both edges of the gap are fused at least this far, mm. */
 const FUSED_BEYOND = 0.45;
+/** Here and there the melt wetted a plate so much further, mm. */
+const WETTED = 0.45;
 /** Convexity of a usual bead, mm: until it is gone nothing is hollow. */
 const CONVEX = 0.8;
 /** How far its colour goes towards clean metal, from a shallow one to a deep one. */
@@ -39,6 +41,10 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
     clamp(0.9 + 0.25 * gradient1(x / 8, seed) + 0.035 * gradient1(x / 3, seed + 1), 0.2, 1.2);
   const most = largestAlong(from, to, (x) => envelope(x) * uneven(x));
   const depthAt = (x: number) => (request.severity * uneven(x)) / most;
+
+  /** How far the melt wetted each plate beyond the least, 0..1. */
+  const wetted = (x: number, side: Side) =>
+    clamp(0.45 + 0.9 * gradient1(x / 6.4, seed + 20 + side) + 0.25 * gradient1(x / 2.3, seed + 24 + side), 0, 1);
 
   function paintTrough(work: FaceWork): void {
     const { strip, noise, plan } = work;
@@ -69,11 +75,13 @@ export const buildRootConcavity: FeatureBuilder = (request, random) => {
         const least = work.plan.groove + Math.abs(run.centre[i]) + FUSED_BEYOND;
         const narrow = Math.max(Math.min(run.halfWidth[i], least), 0.84 * run.halfWidth[i]);
         run.halfWidth[i] = mix(run.halfWidth[i], Math.max(narrow, least), share);
+        for (const side of [-1, 1] as const) {
+          const toe = side * run.centre[i] + run.halfWidth[i];
+          moveToe(run, side, i, side * (toe + WETTED * wetted(x, side)), share);
+        }
         run.exponentMinus[i] = mix(run.exponentMinus[i], 1.9, share);
         run.exponentPlus[i] = mix(run.exponentPlus[i], 1.9, share);
         run.ripple[i] *= 1 + 1.6 * share; // a hollow run ripples less by itself
-        run.raggedMinus[i] *= 1 - 0.5 * share;
-        run.raggedPlus[i] *= 1 - 0.5 * share;
       });
     },
     paint: paintTrough,
