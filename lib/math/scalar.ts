@@ -23,7 +23,7 @@ export function roundTo(value: number, step: number): number {
 
 /** Middle value; of an even number the mean of the two in the middle: median([3, 1, 2]) = 2. NaN of none. */
 export function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
+  const sorted = new Float64Array(values).sort();
   const middle = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[middle] : 0.5 * (sorted[middle - 1] + sorted[middle]);
 }

@@ -8,8 +8,8 @@ import { lineFor, patchesOf } from "./patches";
 import { plateNoiseRow } from "./plate-noise";
 import { PLATE_TONES as TONES } from "./tones";
 
-/** No colour further than this from the toe, mm. */
-const REACH = 34;
+/** No colour further than this from the toe, mm: on any weld, and on one of mean heat with the noise at its widest. */
+const REACH = { most: 34, mean: 24 };
 /** No soot and no dust further than this, mm. */
 const DEPOSITS = 22;
 /** Reached distance beyond which the steel shows no smoke, and one that nothing reaches. */
@@ -77,15 +77,16 @@ function paintSide(
   const heat = lineFor(work, grid, line.heat);
   const nearest = line.toe.reduce((least, y) => Math.min(least, side * y), Number.POSITIVE_INFINITY);
   const furthest = line.toe.reduce((most, y) => Math.max(most, side * y), Number.NEGATIVE_INFINITY);
+  const leavesDeposits = setting.soot > 0 || setting.habit.dust > 0;
   const near = side * (nearest - 2);
-  const far = side * (furthest + REACH);
+  const far = side * Math.max(furthestColour(line, side, setting), leavesDeposits ? furthest + DEPOSITS : 0);
   const rows = [Math.min(near, far), Math.max(near, far)] as const;
   const { first, end } = rowsBetween(grid, rows);
   if (first >= end) return;
   const write: Readonly<Record<keyof HeatNoise, WriteRow>> = {
     patch: noiseRows(grid, 9, 6, seed + 61, 2, 0.5, rows),
     broad: noiseRows(grid, 26, 18, seed + 62, 1, 0.5, rows),
-    smoky: noiseRows(grid, 5, 3.4, seed + 63, 4, 0.7, rows),
+    smoky: noiseRows(grid, 5, 3.4, seed + 63, 3, 0.75, rows),
     plume: plateNoiseRow(work, field, "blotch", rows),
   };
   const values = () => new Float32Array(grid.columns);
@@ -99,7 +100,6 @@ function paintSide(
     reached: values(),
     strength: values(),
   };
-  const leavesDeposits = setting.soot > 0 || setting.habit.dust > 0;
   for (let j = first; j < end; j++) {
     const y = rowY(grid, j);
     write.patch(j, row.patch, 0);
@@ -120,6 +120,11 @@ function paintSide(
   }
 }
 
+/** How far from the centre line the heat colours the steel, mm. */
+function furthestColour({ toe, heat }: HeatLine, side: 1 | -1, { scale }: HeatSetting): number {
+  return toe.reduce((most, y, i) => Math.max(most, side * y + Math.min(REACH.most, REACH.mean * scale * heat[i])), 0);
+}
+
 /** Distance and strength of the oxide colours of the steel itself. */
 function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSetting, j: number): void {
   const { bead } = field;
@@ -127,7 +132,7 @@ function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSe
   const uneven = 1 - 0.5 * habit.even;
   for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
     reached[i] = FAR;
-    if (away[i] < -1.5 || away[i] > REACH || bead[k] >= 1) continue;
+    if (away[i] < -1.5 || away[i] > REACH.most || bead[k] >= 1) continue;
     const from = Math.max(0, away[i]) / (scale * heat[i]);
     reached[i] = from * (1 + 0.38 * broad[i]) + uneven * (1.9 * patch[i] + 1.1 * smoky[i]);
     const share = 0.55 + 0.3 * habit.even + 1.2 * smoky[i] + 0.7 * plume[i] + 0.35 * (heat[i] - 1);
