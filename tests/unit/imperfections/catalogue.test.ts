@@ -67,7 +67,7 @@ describe("catalogue", () => {
     for (const { weight, family, name } of own) {
       expect(weight, name).toBeGreaterThanOrEqual(1);
       expect(weight, name).toBeLessThanOrEqual(1.5);
-      if (family === "crack") expect(weight, name).toBeGreaterThanOrEqual(1.4);
+      if (family === "crack" || family === "fusion") expect(weight, name).toBeGreaterThanOrEqual(1.4);
     }
   });
 
@@ -76,7 +76,20 @@ describe("catalogue", () => {
       for (const b of IMPERFECTION_TYPES) expect(likeness(a, b), `${a} ${b}`).toBe(likeness(b, a));
   });
 
+  it("gives half for the same family or a look-alike of another one, and nothing for what is unlike", () => {
+    expect(likeness("overlap", "overlap")).toBe(1);
+    expect(likeness("continuous-undercut", "intermittent-undercut")).toBe(0.5);
+    expect(likeness("transverse-crack", "longitudinal-crack")).toBe(0.5);
+    expect(likeness("crater-pipe", "crater-crack")).toBe(0.5);
+    expect(likeness("surface-pore", "overlap")).toBe(0);
+  });
+
   it("gives types of each face in catalogue order", () => {
+    // by their names: a root is looked at from behind, and only a cap is capped
+    for (const type of ["root-concavity", "root-porosity", "root-fusion", "root-penetration"] as const)
+      expect(typesOn("cap"), type).not.toContain(type);
+    for (const type of ["excess-weld-metal", "incompletely-filled-groove", "linear-misalignment"] as const)
+      expect(typesOn("root"), type).not.toContain(type);
     for (const face of FACES) {
       const types = typesOn(face);
       expect(types.length).toBeGreaterThan(20);
