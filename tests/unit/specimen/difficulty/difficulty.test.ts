@@ -85,6 +85,15 @@ describe("difficulty", () => {
     );
   });
 
+  it("is less for a longer line of the same size, on bare plate than on rippled metal, and where no slag hides it", () => {
+    // common practice, no source
+    const item = itemOf("continuous-undercut", 20, 1.5);
+    const usual = difficultyOf(item, "cap", JOINT);
+    expect(difficultyOf({ ...item, end: item.end + 40 }, "cap", JOINT)).toBeLessThan(usual);
+    expect(difficultyOf({ ...item, across: 40 }, "cap", JOINT)).toBeLessThan(usual);
+    expect(difficultyOf(item, "cap", { ...JOINT, process: "141" })).toBeLessThan(usual);
+  });
+
   it("gives even odds at the item's own difficulty and the logistic curve beside it", () => {
     expect(chanceToFind(0.7, 0.7)).toBe(0.5);
     // logistic(1) and logistic(-2), from any table of the logistic distribution
