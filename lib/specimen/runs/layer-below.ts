@@ -3,24 +3,28 @@ import type { RunPlan } from "../plan";
 import type { FaceWork } from "../work";
 import { layRun } from "./lay-run";
 import type { RippleNoise } from "./ripple-noise";
+import { unfilledStretches } from "./unfilled-stretches";
 
 /** Narrowest layer, mm of half width. */
 const LEAST_HALF = 2;
+/** A length of it without humps, craters or restarts. */
+const PLAIN = { hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 };
 
-/** Lays the layer under the cap: one weave from wall to wall, seen only where the groove is not filled. */
+/** Lays the layer under the cap where the groove is not filled and it can be seen: one weave from wall to wall. */
 export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
-  const { strip, plan, joint, look } = work;
+  const { strip, plan, look } = work;
   const { grid } = strip;
   const seed = work.random.child("layer-below").seed();
   const along = (value: (x: number, i: number) => number) =>
     Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
+  const halfWidth = along((x, i) =>
+    Math.max(LEAST_HALF, plan.groove + plan.fill[i] / plan.wallSlope + 0.15 * gradient1(x / 5, seed + 2)),
+  );
   const layer: RunPlan = {
     seed,
     direction: 1,
     centre: along((x) => 0.2 * gradient1(x / 9, seed + 1)),
-    halfWidth: along((x, i) =>
-      Math.max(LEAST_HALF, plan.groove + plan.fill[i] / plan.wallSlope + 0.15 * gradient1(x / 5, seed + 2)),
-    ),
+    halfWidth,
     height: along((x) => -0.12 + 0.2 * gradient1(x / 11, seed + 3)),
     exponentMinus: along(() => 2),
     exponentPlus: along(() => 2),
@@ -39,7 +43,7 @@ export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
     dwell: 0.085,
     lean: 0,
     lag: 0,
-    segments: [{ a: -12, b: joint.length + 12, hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 }],
+    segments: unfilledStretches(work, halfWidth).map(({ a, b }) => ({ a, b, ...PLAIN })),
   };
   layRun(strip, layer, 0, noise);
   strip.run.fill(0);
