@@ -5,7 +5,7 @@ import { forColumns } from "../runs/edit";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { type ColdLap, cutColdLap, paintColdLap } from "./cold-lap";
 import { placeStop, setStart } from "./electrode-stop";
-import { drawRootHollow, layHollow, paintHollow, type RootHollow } from "./restart-hollow";
+import { drawHollow, type Hollow, layHollow, paintHollow } from "./restart-hollow";
 import { drawLump, heapLump, paintLump, type RestartLump } from "./restart-lump";
 import { measuredRestart, ownLevel, type RestartPlace } from "./restart-profile";
 import { cutRemains, drawCaughtSlag, drawPinhole, paintRemains, type Remains } from "./restart-remains";
@@ -78,11 +78,14 @@ function swell(
 }
 
 /** The notch before a restart may hold slag, an open crater a fine hole. */
-const REMAINS = { slag: 0.4, pinhole: { hump: 0.25, gap: 0.5 } };
-/** The trough in an open root runs out into the ends of the beads over a share of the run's width and this, mm. */
+const REMAINS = { slag: 0.4, pinhole: { hump: 0.15, gap: 0.28 } };
+/** A trough runs out into the ends of the beads over a share of the run's width and this, mm. */
 const HOLLOW_REACH: readonly [number, number] = [1.2, 3.2];
-/** How far a trough in the root lies below the plates, mm. */
-const TROUGH: readonly [number, number] = [0.1, 1.3];
+/** How far a trough lies below the run's toes, mm. */
+const TROUGH: readonly [number, number] = [-1.2, 1.3];
+/** Where beside a run its toes are felt, and the widest opening of the joint under it, in half widths. */
+const TOE = 1.04;
+const OPENING = 0.85;
 
 /** Draws what lies in the notch, on the surface as laid. */
 function drawRemains(work: FaceWork, { place, lap, spoilt, direction }: Planned, random: RandomStream): Remains[] {
@@ -97,18 +100,26 @@ function drawRemains(work: FaceWork, { place, lap, spoilt, direction }: Planned,
   return remains;
 }
 
-/** The open root between the two lengths, as deep as asked below the run's own level. */
-function drawHollow(work: FaceWork, { place, lap }: Planned, severity: number, random: RandomStream): RootHollow {
-  const { grid, parent } = work.strip;
-  const plates = sampleAt(grid, parent, place.x, place.y);
-  const crown = (ownLevel(work, place) ?? plates) - plates;
-  return drawRootHollow(random, {
+/** The open stretch between the two lengths, as deep as asked below the run's own level. */
+function hollowOf(work: FaceWork, { place, lap }: Planned, severity: number, random: RandomStream): Hollow {
+  const { grid, z } = work.strip;
+  const { x, y, halfWidth } = place;
+  const reach = 0.6 * halfWidth + random.uniform(...HOLLOW_REACH);
+  const toe = (side: 1 | -1) =>
+    (sampleAt(grid, z, x - reach - 1, y + side * TOE * halfWidth) +
+      sampleAt(grid, z, x + reach + 1, y + side * TOE * halfWidth)) /
+    2;
+  const toes: readonly [number, number] = [toe(-1), toe(1)];
+  const level = (toes[0] + toes[1]) / 2;
+  const crown = (ownLevel(work, place) ?? level) - level;
+  return drawHollow(random, {
     run: lap.run + 1,
-    x: place.x,
-    y: place.y,
-    runHalf: place.halfWidth,
-    reach: 0.6 * place.halfWidth + random.uniform(...HOLLOW_REACH),
-    groove: work.plan.groove,
+    x,
+    y,
+    runHalf: halfWidth,
+    reach,
+    opening: Math.min(work.plan.groove, OPENING * halfWidth),
+    toes,
     crown,
     lower: clamp(severity - crown, ...TROUGH),
   });
@@ -131,8 +142,8 @@ function cutPieces(work: FaceWork, planned: Planned, severity: number, random: R
   const paints: Paint[] = [];
   const crease = cutColdLap(strip, lap);
   paints.push(() => paintColdLap(strip, lap, crease));
-  if (place.shape === "gap" && work.face === "root") {
-    const hollow = drawHollow(work, planned, severity, random.child("hollow"));
+  if (place.shape === "gap") {
+    const hollow = hollowOf(work, planned, severity, random.child("hollow"));
     const trace = layHollow(work, hollow);
     paints.push(() => paintHollow(strip, hollow, trace));
   }
@@ -150,8 +161,7 @@ function cutPieces(work: FaceWork, planned: Planned, severity: number, random: R
 
 /**
  * A bad restart at `x` on a run: variant "hump" (default; metal heaped up by about `severity` mm in one of the ways of
- * `spoilByHump`) or "gap" (a hollow left between the electrode lengths, see `spoilByGap`; on the cap its depth follows from
- * the run). Truth: a point; size = height of the hump above the run's own mean, or depth of the gap below it, see
+ * `spoilByHump`) or "gap" (a hollow left between the electrode lengths, see `spoilByGap`). Truth: a point; size = height of the hump above the run's own mean, or depth of the gap below it, see
  * `measuredRestart`.
  */
 export const poorRestart: FeatureBuilder = (request, random): Feature => {

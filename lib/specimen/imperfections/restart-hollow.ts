@@ -2,23 +2,24 @@ import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, nearestRow, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
-import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork } from "../work";
 import { between, scaled, TONES } from "./tones";
 
-/** What is left open in the root between two electrode lengths that do not meet: a trough of thin metal; mm. */
-export interface RootHollow {
+/** What is left open between two electrode lengths that do not meet: a trough of thin metal; mm. */
+export interface Hollow {
   /** Number of its run in the field. */
   readonly run: number;
   readonly x: number;
   readonly y: number;
   /** Half length over which it may be open: the ends of the two lengths cover the rest. */
   readonly reach: number;
-  /** Half width, at least that of the root gap. */
+  /** Half width, at least that of the open joint. */
   readonly half: number;
   /** Half width of the run that it runs out into. */
   readonly runHalf: number;
-  /** Depth of its lowest line under the plates, and height of the run's own crown over them. */
+  /** Levels at the run's toes, towards plate B and plate A. */
+  readonly toes: readonly [number, number];
+  /** Depth of its lowest line under the toes, and height of the run's own crown over them. */
   readonly depth: number;
   readonly crown: number;
   /** Where across the lowest line runs, as a share of the half width, and its slant per mm. */
@@ -36,27 +37,18 @@ const NARROWEST = 1.95;
 const READ_AT = 1.5;
 const DEEPEST = 2.2;
 
-/** Draws a trough that lies `lower` mm below the plates within 1.5 mm of the middle of its run. */
-export function drawRootHollow(
+/** Draws a trough that lies `lower` mm below the run's toes within 1.5 mm of the middle of the run; less than 0: above them. */
+export function drawHollow(
   random: RandomStream,
-  place: {
-    run: number;
-    x: number;
-    y: number;
-    runHalf: number;
-    reach: number;
-    groove: number;
-    crown: number;
-    lower: number;
-  },
-): RootHollow {
-  const { groove, lower, ...own } = place;
-  const half = Math.max(NARROWEST, groove + random.uniform(0.15, 0.55));
+  place: Pick<Hollow, "run" | "x" | "y" | "runHalf" | "reach" | "toes" | "crown"> & { opening: number; lower: number },
+): Hollow {
+  const { opening, lower, ...own } = place;
+  const half = Math.max(NARROWEST, opening + random.uniform(0.15, 0.55));
   const power = random.uniform(2, 3.6);
   return {
     ...own,
     half,
-    depth: Math.min(DEEPEST, 0.15 + lower / (1 - (READ_AT / half) ** power)),
+    depth: lower < 0 ? lower : Math.min(DEEPEST, 0.15 + lower / (1 - (READ_AT / half) ** power)),
     off: random.uniform(-0.3, 0.3),
     slant: random.normal(0, 0.12),
     power,
@@ -69,7 +61,7 @@ export function drawRootHollow(
 const ROUNDED = 0.32;
 
 /** Rounds the heights in and round the trough: surface tension leaves no teeth. */
-function evenOut({ grid, z }: Field, { x, y, reach, half }: RootHollow): void {
+function evenOut({ grid, z }: Field, { x, y, reach, half }: Hollow): void {
   const rounded: [k: number, height: number][] = [];
   const box = { x0: x - reach, x1: x + reach, y0: y - 1.9 * half, y1: y + 1.9 * half };
   forEachPixel(grid, box, (k, px, py) => {
@@ -91,40 +83,55 @@ interface Touched {
 }
 export type HollowTrace = readonly Touched[];
 
-/** Lays the trough into the open root and melts the plates' corners into it. Marks it as its run's metal. */
-export function layHollow(work: FaceWork, hollow: RootHollow): HollowTrace {
+/** Lays the trough into the open joint and rounds the ends of the beads into it. Marks it as its run's metal. */
+export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
   const { strip } = work;
   const { grid, z } = strip;
-  const levelAt = levelBetweenPlates(work);
+  const isRoot = work.face === "root";
   const trace: Touched[] = [];
   const wide = 1.3 * Math.max(hollow.half, hollow.runHalf);
-  const box = { x0: hollow.x - hollow.reach, x1: hollow.x + hollow.reach, y0: hollow.y - wide, y1: hollow.y + wide };
+  const box = {
+    x0: hollow.x - 1.4 * hollow.reach,
+    x1: hollow.x + 1.4 * hollow.reach,
+    y0: hollow.y - wide,
+    y1: hollow.y + wide,
+  };
   const middle = nearestRow(grid, hollow.y);
   const raised: [k: number, height: number][] = [];
   forEachPixel(grid, box, (k, x, y, i) => {
-    const along = (x - hollow.x) / hollow.reach;
+    // the beads end rounded: towards the toes it is open further
+    const sideways = Math.min(1, Math.abs(y - hollow.y) / hollow.runHalf);
+    const wander = 0.16 * gradient2(x / (0.9 * hollow.half), y / hollow.half, hollow.seed + 9);
+    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.26 * sideways * sideways) + wander;
     // it rises to the beads' ends, and widens into them, as a saddle does
-    const risen = ease(0.1, 1, Math.abs(along) + 0.14 * gradient1(y / 1.3, hollow.seed + 9));
+    const risen = ease(0.12, 0.95, along);
     const wavers =
-      0.16 * gradient1(x / 1.9, hollow.seed + (y < hollow.y ? 1 : 2)) +
-      0.04 * gradient1(x / 0.6, hollow.seed + (y < hollow.y ? 3 : 4));
-    const edge = mix(hollow.half, Math.max(hollow.half, 0.85 * hollow.runHalf), risen) * (1 + wavers);
+      0.28 * gradient1(x / 2.3, hollow.seed + (y < hollow.y ? 1 : 2)) +
+      0.05 * gradient1(x / 0.7, hollow.seed + (y < hollow.y ? 3 : 4));
+    const edge = mix(hollow.half, Math.max(hollow.half, 0.95 * hollow.runHalf), risen) + wavers;
     const s = (y - hollow.y) / edge;
     if (Math.abs(s) >= 1) return;
     const off = clamp(hollow.off + hollow.slant * (x - hollow.x), -0.7, 0.7);
     const skewed = s < off ? (off - s) / (1 + off) : (s - off) / (1 - off);
-    const uneven = 1 + 0.3 * gradient2(x / 2.3, y / 1.5, hollow.seed + 5) + 0.25 * gradient1(x / 3.1, hollow.seed + 8);
-    const bowl = Math.hypot(skewed, along / 0.8) * (1 + 0.22 * gradient2(x / 1.5, y / 1.3, hollow.seed + 13));
+    const uneven = 1 + 0.2 * gradient2(x / 2.6, y / 2.1, hollow.seed + 5) + 0.2 * gradient1(x / 3.1, hollow.seed + 8);
+    const bowl =
+      Math.hypot(skewed, Math.max(0, along) / 0.8) *
+      (1 + 0.24 * gradient2(x / (0.7 * hollow.half), y / (0.8 * hollow.half), hollow.seed + 13));
     const trough = hollow.depth * Math.max(0, 1 - bowl ** hollow.power) * Math.max(0.35, uneven);
     const drop = trough - 0.92 * hollow.crown * (1 - s * s) * risen;
+    const rippled = gradient1((x - 0.9 * hollow.half * s * s + 0.5 * wander) / 1.2, hollow.seed + 12);
     const rough =
-      0.035 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) + 0.05 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
-    const floor = levelAt(i, y) - drop + rough;
+      0.06 * rippled +
+      0.035 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) +
+      0.05 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
+    const floor = mix(...hollow.toes, clamp(0.5 + (0.5 * (y - hollow.y)) / hollow.runHalf, 0, 1)) - drop + rough;
     const isBead = strip.run[k] > 0 && strip.bead[k] > 0.6;
-    const within = ease(1, 0.7, Math.abs(along));
+    const within = ease(1, 0.68, along);
     if (within <= 0) return;
-    // the beads' ends and the plates' corners are melted down to it, its own metal fills what lies lower
-    const inside = z[k] > floor ? ease(1, 0.75, Math.abs(s)) : 1;
+    // the beads' ends and in the root the plates' corners are melted down to it, its own metal fills what lies lower
+    const isHigher = z[k] > floor;
+    if (isHigher && !isRoot && strip.run[k] !== hollow.run) return;
+    const inside = isHigher ? ease(1, 0.75, Math.abs(s)) : 1;
     raised.push([k, mix(z[k], floor, within * inside)]);
     const share = within * ease(1, 0.88, Math.abs(s)) * (isBead ? 0.5 : 1);
     trace.push({ k, share, low: clamp(drop / 1.6, 0, 1) });
@@ -141,7 +148,7 @@ export function layHollow(work: FaceWork, hollow: RootHollow): HollowTrace {
 }
 
 /** Metal that hardly melted: grey, in the low places brown and blue with oxide. */
-export function paintHollow(field: Field, hollow: RootHollow, trace: HollowTrace): void {
+export function paintHollow(field: Field, hollow: Hollow, trace: HollowTrace): void {
   const { columns, perMm } = field.grid;
   for (const { k, share, low } of trace) {
     const px = k % columns;

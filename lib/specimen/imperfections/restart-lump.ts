@@ -37,7 +37,7 @@ export function drawLump(
     turn: random.normal(0, 0.7),
     height,
     wettedAt: random.uniform(0, 2 * Math.PI),
-    wetted: random.uniform(0.25, 0.8),
+    wetted: random.uniform(0.4, 0.9),
     seed: random.seed(),
   };
 }
@@ -63,9 +63,9 @@ function placeIn(lump: RestartLump, px: number, py: number): { d: number; angle:
   const angle = Math.atan2(b, a);
   const far = Math.hypot(a, b);
   const lobes =
-    0.3 * gradient2(1.1 * Math.cos(angle) + 3, 1.1 * Math.sin(angle), lump.seed) +
-    0.06 * gradient2(2.2 * Math.cos(angle), 2.2 * Math.sin(angle) + 5, lump.seed + 1) +
-    0.035 * gradient2(px / 0.6, py / 0.6, lump.seed + 2);
+    0.28 * gradient2(0.9 * Math.cos(angle) + 3.3, 0.9 * Math.sin(angle), lump.seed) +
+    0.035 * gradient2(2.2 * Math.cos(angle), 2.2 * Math.sin(angle) + 5, lump.seed + 1) +
+    0.03 * gradient2(px / 1.2, py / 1.2, lump.seed + 2);
   // its top is smooth: only the border is uneven
   return { d: far / (1 + lobes * ease(0.35, 0.95, far)), angle };
 }
@@ -126,6 +126,6 @@ export function paintLump(field: Field, lump: RestartLump, trace: LumpTrace): vo
     const y = (k - x) / grid.columns;
     const cloud = clamp(0.5 + 0.8 * gradient2(x / (1.4 * grid.perMm), y / (1.1 * grid.perMm), lump.seed + 8), 0, 1);
     if (part === "metal") mixMaterial(field, k, scaled(TONES.skin, 1.15), 0.5, 0.45, 0.22 * share * cloud);
-    else mixMaterial(field, k, between(TONES.soot, TONES.gap, 0.5), 0.85, 0, 0.55 * ease(0.1, 0.8, share));
+    else mixMaterial(field, k, between(TONES.soot, TONES.gap, 0.5), 0.85, 0, 0.42 * ease(0.1, 0.8, share));
   }
 }

@@ -41,7 +41,7 @@ const COLD: Readonly<Record<Face, readonly [from: number, to: number]>> = { cap:
 /** The rounded front of a bead reaches about this many half widths beyond its electrode's end. */
 const FRONT_REACH = 0.85;
 /** Open length between the crater's front and the rear edge of the restart, mm. */
-const OPEN = { cap: [-1.4, 1.2], root: [0.2, 2.2] } as const;
+const OPEN = { cap: [-0.6, 1.4], root: [0.2, 2.2] } as const;
 /** The crest of a hump lies about this far into the new electrode length, mm. */
 const CREST_BEHIND = 1.5;
 /** A higher second layer would not be laid without being seen, mm. */
@@ -76,7 +76,7 @@ export function spoilByHump(asked: Spoiling, random: RandomStream): Spoilt {
           wetting: random.uniform(1.4, 2.6),
         },
         cold: 0.35 * cold,
-        lump: severity,
+        lump: (face === "root" ? 1.1 : 1.03) * severity,
         swelling: null,
       };
     case "doubled": {
@@ -115,7 +115,7 @@ export function spoilByHump(asked: Spoiling, random: RandomStream): Spoilt {
         },
         cold: 0.6 * cold,
         lump: 0,
-        swelling: { height: 0.85 * severity, at, reach: random.uniform(3, 4.6) * short },
+        swelling: { height: (face === "root" ? 0.97 : 0.87) * severity, at, reach: random.uniform(3, 4.6) * short },
       };
     }
     default:
