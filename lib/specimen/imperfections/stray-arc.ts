@@ -106,8 +106,10 @@ function paintHeat(field: Field, spots: readonly Spot[], seed: number, halo: Hal
     const reach = Math.min(1, radius / 0.9);
     const drifted = distance > 1 ? -(driftX * dx + driftY * dy) / (radius * distance) : 0;
     const d = 1 + (distance - 1) / spread + drifted + 0.5 * patch + 0.18 * fine;
-    mixColour(field, k, TONES.straw, 0.36 * strength * reach * ease(5, 3, d) * ease(1.8, 2.8, d));
-    mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.42 * strength * reach * ease(3.4, 2.4, d) * ease(1.3, 2, d));
+    // mill scale hides what colours the steel below it
+    const shown = strength * reach * mix(0.2, 1, field.band[k]);
+    mixColour(field, k, TONES.straw, 0.36 * shown * ease(5, 3, d) * ease(1.8, 2.8, d));
+    mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.42 * shown * ease(3.4, 2.4, d) * ease(1.3, 2, d));
     mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.6 * mix(0.5, 1, reach) * strength * ease(2.4, 1.3, d));
     mixMaterial(
       field,

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, mix } from "../../math";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { Region } from "../measure";
@@ -95,8 +95,10 @@ function paintTint(work: FaceWork, tear: Tear, x0: number, y0: number): void {
       const d = out + 1.3 * patch + 0.4 * gradient2(x / 1.1, y / 1.1, seed + 36);
       if (d > TINTED) return;
       const bare = tear.tint * (1 - field.bead[k]) * clamp(0.75 + 0.8 * patch, 0.15, 1);
-      mixColour(field, k, TONES.straw, 0.2 * bare * ease(1.4, 2.2, d) * ease(TINTED, 3, d));
-      mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.3 * bare * ease(0.7, 1.4, d) * ease(2.6, 1.7, d));
+      // mill scale hides what colours the steel below it
+      const shown = bare * mix(0.2, 1, field.band[k]);
+      mixColour(field, k, TONES.straw, 0.2 * shown * ease(1.4, 2.2, d) * ease(TINTED, 3, d));
+      mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.3 * shown * ease(0.7, 1.4, d) * ease(2.6, 1.7, d));
       mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.34 * bare * ease(1.5, 0.5, d));
       mixMaterial(field, k, TONES.oxide, 0.58, 0.2, 0.4 * bare * ease(0.9, 0, d));
     });

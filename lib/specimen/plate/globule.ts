@@ -113,7 +113,8 @@ function raise(
   ground: number,
 ): void {
   const hot = ease(HOT.none, HOT.full, radius);
-  const heat = hot * fused;
+  // on mill scale no colours show
+  const heat = hot * fused * mix(0.15, 1, field.band[k]);
   const haze = d * (1 + 0.16 * gradient2(dx / radius / 1.4, dy / radius / 1.4, seed + 5));
   const bare = 1 - 0.7 * field.bead[k];
   // ring of oxide round the drop, beyond it the colours of the heat
