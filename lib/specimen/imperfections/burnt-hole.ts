@@ -2,8 +2,8 @@ import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2 } from "../../surface";
 
-/** The outline is this much longer than what lies 0.6 mm below the plates. */
-const EDGE_TO_HOLE = 1.2;
+/** The outline is this much longer than what lies 0.6 mm below the plates: a share of it, and two walls, mm. */
+const EDGE = { share: 1.06, walls: 0.75 };
 /** A skin of metal over a part of the hole hangs this far below the plates, mm. */
 const SKIN_BELOW = 0.85;
 
@@ -59,7 +59,7 @@ export function drawBeads(random: RandomStream, shape: BurntHole): Bead[] {
 
 /** Draws a hole whose part 0.6 mm or more below the plates is about `severity` mm across (6 for 0). */
 export function drawBurntHole(random: RandomStream, severity: number): BurntHole {
-  const across = EDGE_TO_HOLE * (severity > 0 ? severity : 6);
+  const across = EDGE.share * (severity > 0 ? severity : 6) + EDGE.walls;
   const manner = random.pick(MANNERS);
   const isKeyhole = manner === "keyhole";
   const long = across / (isKeyhole ? 1 + SLOT.reach : 2);
