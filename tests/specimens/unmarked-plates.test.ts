@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { leaveBlemishes } from "@/lib/specimen/blemishes";
 import { createWork } from "@/lib/specimen/create-work";
 import { measuredColour } from "@/lib/specimen/imperfections/measured-colour";
 import { measuredDepression } from "@/lib/specimen/imperfections/measured-mark";
@@ -26,6 +27,7 @@ function unmarked(seed: string, face: Face, look: Partial<Look>): FaceWork {
   layWeld(work);
   paintHeat(work);
   paintWeld(work);
+  leaveBlemishes(work);
   scatterSpatter(work);
   leaveWorkshopMarks(work);
   finishPlate(work, "T100");

@@ -12,10 +12,10 @@ import { PLATE_TONES as TONES } from "./tones";
 
 /** How many of each lie beside one weld, fewest and most. */
 const COUNTS = {
-  dents: [7, 15],
-  blows: [0, 3],
-  blooms: [2, 7],
-  touches: [0, 3],
+  dents: [12, 26],
+  blows: [1, 4],
+  blooms: [4, 11],
+  touches: [1, 4],
   dots: [0, 2],
 } as const satisfies Record<string, Range>;
 /** Distance from the toe within which they lie, mm. */
@@ -48,10 +48,11 @@ function drawPlace(work: FaceWork, random: RandomStream): Point {
 /** A knock of something small: a dimple with a slight rim, most a few tenths wide, some struck slantwise. */
 function dent(work: FaceWork, [x, y]: Point, random: RandomStream): void {
   const radius = clamp(random.logNormal(0.3, 0.5), 0.14, 0.9);
-  const depth = Math.min(0.045, random.uniform(0.014, 0.03) + 0.02 * radius);
+  const depth = Math.min(0.048, random.uniform(0.018, 0.036) + 0.02 * radius);
   const stretch = random.uniform(1, 2.4);
   const turn = random.uniform(0, Math.PI);
-  const bright = random.uniform(0.1, 0.5);
+  const shade = random.chance(0.5) ? TONES.bareSteel : TONES.oxide;
+  const share = random.uniform(0.2, 0.65);
   const seed = random.seed();
   const c = Math.cos(turn);
   const s = Math.sin(turn);
@@ -64,7 +65,7 @@ function dent(work: FaceWork, [x, y]: Point, random: RandomStream): void {
     const core = Math.exp(-3 * d * d);
     // the rim stands where the metal was pushed to
     field.z[k] += 0.22 * depth * Math.exp(-(((d - 1.05) / 0.22) ** 2)) * clamp(0.6 + u, 0, 1) - depth * core;
-    mixMaterial(field, k, TONES.bareSteel, 0.42, 0.6, bright * core);
+    mixMaterial(field, k, shade, 0.45, 0.6, share * core);
   });
 }
 
@@ -117,8 +118,8 @@ function touch(work: FaceWork, [x, y]: Point, random: RandomStream): void {
   const wide = random.uniform(0.3, 1.1);
   const turn = random.normal(0, 0.7);
   const bow = random.normal(0, 0.012);
-  const deep = random.uniform(0.012, 0.032);
-  const bright = random.uniform(0.3, 0.75);
+  const deep = random.uniform(0.015, 0.036);
+  const bright = random.uniform(0.45, 0.9);
   const seed = random.seed();
   const c = Math.cos(turn);
   const s = Math.sin(turn);

@@ -67,6 +67,13 @@ function firstStart(between: Between, habit: StopHabit, halfWidth: number, rando
 /** A narrow root bead takes smaller humps. */
 const humpScale = (halfWidth: number): number => clamp(halfWidth / 4.5, 0.6, 1.1);
 
+/**
+ * An ordinary restart against what the process's habit says of craters and wetting lengths: it must be judged before it is
+ * passed. Its hump stays as low as the habit has it: from 0.8 mm on a restart is recorded.
+ */
+const MORE_CRATER = 1.2;
+const TIGHTER = 0.78;
+
 function ordinaryRestart(
   run: RunPlan,
   between: Between,
@@ -77,19 +84,21 @@ function ordinaryRestart(
   // begun ahead and drawn back, so that the old crater is filled
   const overlap = halfWidth * random.uniform(0.45, 0.95) + random.uniform(0, 1.5);
   const scale = humpScale(halfWidth);
+  // arc and hand rarely begin as they left off: finer and coarser ripples are commoner than the same again
+  const isCoarser = random.chance(0.5);
   return {
     a: between.a - (run.direction > 0 ? overlap : 0),
     b: between.b + (run.direction > 0 ? 0 : overlap),
     hump: random.uniform(...habit.hump) * scale,
-    humpLength: random.uniform(4, 7),
-    crater: random.uniform(...habit.crater) * scale,
-    shift: random.normal(0, 0.2) * scale,
-    widen: random.uniform(0, 0.3) * scale,
-    wetting: random.uniform(...habit.wetting),
+    humpLength: random.uniform(3.8, 6.5),
+    crater: MORE_CRATER * random.uniform(...habit.crater) * scale,
+    shift: random.normal(0, 0.27) * scale,
+    widen: random.uniform(-0.05, 0.45) * scale,
+    wetting: TIGHTER * random.uniform(...habit.wetting),
     rearRadius: Math.min(4.2, halfWidth * random.uniform(0.55, 0.85)),
     lapSeed: random.seed(),
-    pitchFactor: random.uniform(0.84, 1.18),
-    rippleFactor: random.uniform(0.85, 1.2),
+    pitchFactor: isCoarser ? random.uniform(1.02, 1.3) : random.uniform(0.74, 0.96),
+    rippleFactor: isCoarser ? random.uniform(1, 1.5) : random.uniform(0.75, 1.05),
   };
 }
 
