@@ -3,9 +3,7 @@ import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import { placeGlobule } from "../plate";
-import type { Point } from "../truth";
 import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
-import { drawArcCracks, openArcCracks } from "./arc-cracks";
 import { drawArc, type Spot, spotDistance, type Touch } from "./arc-spots";
 import { besideWeld } from "./beside-weld";
 import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
@@ -139,7 +137,6 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
   const halo = drawHalo(random.child("halo"), drawn.touch, depth);
   const middle = request.x + length / 2;
   let spots: readonly Spot[] = [];
-  let cracks: readonly (readonly Point[])[] = [];
   const holes: { hole: GasHole; trace: HoleTrace }[] = [];
   return {
     id: request.id,
@@ -148,7 +145,6 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
       const across = besideWeld(work, request, middle, half, 1.2);
       spots = drawn.spots.map((s) => ({ ...s, x: s.x + middle, y: s.y + across }));
       for (const spot of spots) meltSpot(work.strip, spot, drawn.seed);
-      cracks = drawArcCracks(random.child("cracks"), spots);
       const blowholes = random.child("blowholes");
       const gassy = spots.filter((spot) => spot.radius > 0.5);
       // two alike side by side would look like eyes
@@ -165,7 +161,6 @@ export const strayArc: FeatureBuilder = (request: FeatureRequest, random): Featu
     },
     paint(work) {
       for (const field of [work.strip, ...work.sides]) paintHeat(field, spots, drawn.seed, halo);
-      openArcCracks(work.strip, cracks);
       for (const { hole, trace: cut } of holes) paintGasHole(work.strip, hole, cut);
       const globules = random.child("globules");
       const count = globules.integer(drawn.touch === "pool" ? 11 : 5);
