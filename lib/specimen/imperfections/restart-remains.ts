@@ -15,13 +15,16 @@ export interface Remains {
   readonly seed: number;
 }
 
+/** Remains stay smaller than what would be recorded beside the restart: half lengths, mm. */
+const LARGEST = { slag: 0.85, pinhole: 0.18 };
+
 /** Slag caught across the weld in a notch. */
 export function drawCaughtSlag(random: RandomStream, x: number, y: number, halfWidth: number): Remains {
   return {
     kind: "slag",
     x,
     y: y + random.uniform(-0.5, 0.5) * halfWidth,
-    long: halfWidth * random.uniform(0.14, 0.34),
+    long: Math.min(LARGEST.slag, halfWidth * random.uniform(0.14, 0.34)),
     short: random.uniform(0.2, 0.42),
     turn: Math.PI / 2 + random.normal(0, 0.35),
     seed: random.seed(),
@@ -30,7 +33,7 @@ export function drawCaughtSlag(random: RandomStream, x: number, y: number, halfW
 
 /** A fine hole off the middle of a crater that is half filled. */
 export function drawPinhole(random: RandomStream, x: number, y: number, halfWidth: number): Remains {
-  const long = random.uniform(0.14, 0.24);
+  const long = random.uniform(0.12, LARGEST.pinhole);
   return {
     kind: "pinhole",
     x: x + random.normal(0, 0.16) * halfWidth,
