@@ -69,9 +69,11 @@ function darken(work: FaceWork, border: Float32Array, toe: DarkToe): void {
       const y = rowY(grid, j);
       const out = (y - at) * side - middle;
       const off = Math.abs(out);
-      const breath =
-        ease(out > 0 ? 0.95 : 0.6, 0.05, off) * weight * clamp(0.4 + 0.8 * gradient2(x / 1.5, y / 0.7, seed + 4), 0, 1);
-      mixColour(strip, k, TONES.toeBreath, 0.36 * dark * breath);
+      const near = ease(out > 0 ? 0.95 : 0.6, 0.05, off);
+      if (near > 0) {
+        const breath = near * weight * clamp(0.4 + 0.8 * gradient2(x / 1.5, y / 0.7, seed + 4), 0, 1);
+        mixColour(strip, k, TONES.toeBreath, 0.36 * dark * breath);
+      }
       const line = ease(1.5, 0.4, off / half) * Math.min(1, 1.2 * weight);
       if (line <= 0) continue;
       const room = Math.max(0, z[k] - parent[k] + DEEPEST);

@@ -7,7 +7,7 @@ import { shadeValleys } from "./valleys";
 
 /**
  * What sound weld metal shows besides its ripples: creases at toes and between runs that caught oxide, stains beside
- * restarts, specks. All shallower than 0.06 mm, so that nothing of it measures as an imperfection. Not listed anywhere.
+ * restarts, specks. All shallower than 0.1 mm, so that nothing of it measures as an imperfection. Not listed anywhere.
  */
 export function leaveBlemishes(work: FaceWork): void {
   const random = work.random.child("blemishes");

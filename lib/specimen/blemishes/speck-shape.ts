@@ -113,6 +113,9 @@ export function drawSpeck(random: RandomStream, kind: SpeckKind, x: number, y: n
 /** Thin ground soot or rub that ties a mark to the metal round it, in radii, and how strong it is. */
 const BED = { reach: 2.4, share: 0.3 };
 
+/** No outline is more ragged than this, in radii. */
+const RAGGED = 0.5;
+
 /** Puts a mark on the metal. Its outline is ragged, its edge as soft as a pixel. */
 export function laySpeck(field: Field, speck: Speck): void {
   const { x: cx, y: cy, radius, stretch, turn, seed, kind } = speck;
@@ -125,8 +128,10 @@ export function laySpeck(field: Field, speck: Speck): void {
   forEachPixel(field.grid, boxAround(cx, cy, reach), (k, x, y) => {
     const u = ((x - cx) * c + (y - cy) * s) / (radius * long);
     const v = (((y - cy) * c - (x - cx) * s) * long) / radius;
+    const plain = Math.hypot(u, v);
+    if (plain > BED.reach + RAGGED) return;
     const ragged = 0.34 * gradient2(x / wave, y / wave, seed) + 0.16 * gradient2(x / 0.17, y / 0.17, seed + 1);
-    const d = Math.hypot(u, v) + ragged;
+    const d = plain + ragged;
     const bed = BED.share * ease(BED.reach, 0.9, d) * clamp(0.5 + 1.2 * gradient2(x / 0.4, y / 0.4, seed + 2), 0, 1);
     if (bed > 0) mixColour(field, k, speck.colour, bed * speck.cover);
     const share = ease(1 + soft, 1 - soft, d);
