@@ -1,7 +1,6 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, hash01 } from "../../surface";
-import type { Face } from "../../weld";
 import { mixColour, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
 import type { Range } from "../runs";
@@ -9,60 +8,47 @@ import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork } from "../work";
 import { PLATE_TONES as TONES } from "./tones";
 
-/** Height at which a fracture lies against the plates, mm. */
-const TORN: Readonly<Record<Face, Range>> = { cap: [-0.5, 0.5], root: [-0.3, 0.25] };
-/** Width of the fracture on the weld, and share of it that is coated with slag and scale. */
-const BROKEN: { readonly inset: Range; readonly crust: Range } = { inset: [1.2, 4.2], crust: [0.2, 0.75] };
+/** Mean width of the fracture seen from above, and the most of it, mm: it stands nearly upright. */
+const TORN: { readonly inset: Range; readonly most: number } = { inset: [0.3, 0.8], most: 1.4 };
+/** How far the fracture falls from the weld's own surface per mm, and the weld's edge is drawn down before it tore, mm. */
+const STEEP: Range = [1.1, 2.4];
+const DRAWN = { reach: 0.9, by: 0.07 };
+/** It falls no lower than this against the plates, mm: below lies the plate's own side. */
+const LOWEST = -0.5;
 
-/** The tab was bent off: a ragged grey fracture in steps, lower than the weld, crusty, with a bright lip where it let go last. */
+/** The tab was bent off: ripples run up to an uneven edge, beyond it a narrow, nearly upright fracture of torn grey grain. */
 export function breakEnd(work: FaceWork, end: number, random: RandomStream): void {
-  const { strip, face } = work;
+  const { strip } = work;
   const levelAt = levelBetweenPlates(work);
-  const inset = random.uniform(...BROKEN.inset);
-  const lowest = random.uniform(...TORN[face]);
-  const lean = random.normal(0, 0.05);
-  const old = random.uniform(0, 0.8);
-  const crusty = random.uniform(...BROKEN.crust);
-  const climbs = random.uniform(0.1, 0.45);
+  const inset = random.uniform(...TORN.inset);
+  const steep = random.uniform(...STEEP);
+  const lean = random.normal(0, 0.02);
+  const old = random.uniform(0, 0.4);
   const seed = random.seed();
   const inward = end === 0 ? 1 : -1;
-  forEachPixel(strip.grid, { x0: end - 9, x1: end + 9, y0: -24, y1: 24 }, (k, x, y, i) => {
+  forEachPixel(strip.grid, { x0: end - 4, x1: end + 4, y0: -24, y1: 24 }, (k, x, y, i) => {
     if (strip.bead[k] <= 0.02) return;
     const away = (x - end) * inward;
-    const line =
-      inset *
-        (1 +
-          0.55 * gradient1(y / 6.3, seed) +
-          0.28 * gradient1(y / 2.4, seed + 1) +
-          0.1 * gradient1(y / 0.9, seed + 2)) +
-      0.1 * gradient1(y / 0.4, seed + 12);
-    const past = line - away;
-    if (past < -0.35) return;
-    const torn = gradient2(x / 0.9, y / 1.6, seed + 3) + 0.6 * gradient2(x / 0.4, y / 0.45, seed + 4);
-    // it tore in shelves that step up into the weld
-    const shelves = Math.round(1.6 * gradient2(x / 2.6, y / 3.4, seed + 13) + 0.5 * torn) * 0.22;
-    const floor =
-      levelAt(i, y) +
-      lowest +
-      lean * y +
-      climbs * away +
-      shelves +
-      0.16 * torn +
-      0.3 * gradient2(x / 3, y / 4, seed + 5);
-    const above = strip.z[k] - floor;
-    const fallen = ease(-0.05, 0.5, past) * (above > 0 ? 1 : 0.3);
-    if (above > 0) strip.z[k] -= above * fallen;
-    const lip = Math.exp(-(((past + 0.08) / 0.2) ** 2)) * clamp(0.3 + 0.8 * gradient1(y / 1.1, seed + 14), 0, 1);
-    strip.z[k] += 0.1 * lip;
-    const grain = hash01(Math.floor(x / 0.25), Math.floor(y / 0.25), seed + 6);
-    const light = clamp(0.46 + 0.16 * torn + 0.2 * (grain - 0.5), 0.18, 0.8);
-    const share = ease(-0.1, 0.25, past);
-    mixMaterial(strip, k, scaled(TONES.groundSteel, light), 0.56 + 0.14 * grain, 0.5, 0.85 * share);
-    const crust = ease(0.1, 0.5, gradient2(x / 1.5, y / 1.9, seed + 15) + 0.3 * torn + crusty - 0.45);
-    strip.z[k] += 0.07 * crust * share * (0.6 + gradient2(x / 0.35, y / 0.35, seed + 16));
-    mixMaterial(strip, k, TONES.scaleBurnt, 0.72, 0.15, 0.7 * crust * share);
-    mixMaterial(strip, k, TONES.rust, 0.8, 0.1, 0.35 * old * clamp(0.4 + torn, 0, 1) * share);
-    mixColour(strip, k, TONES.bareSteel, 0.5 * lip);
+    const uneven =
+      1 +
+      0.9 * gradient1(y / 5.3, seed) +
+      0.6 * gradient1(y / 1.9, seed + 1) +
+      0.3 * gradient1(y / 0.7, seed + 2) +
+      lean * y;
+    const past = Math.min(TORN.most, inset * uneven) - away;
+    if (past < -DRAWN.reach) return;
+    const drawn = DRAWN.by * Math.exp(-((Math.min(0, past) / (0.4 * DRAWN.reach)) ** 2));
+    strip.z[k] -= drawn;
+    const torn = gradient2(x / 0.55, y / 0.8, seed + 3) + 0.5 * gradient2(x / 0.3, y / 0.3, seed + 4);
+    const share = ease(-0.12, 0.22, past + 0.12 * torn);
+    if (share <= 0) return;
+    const above = strip.z[k] - levelAt(i, y) - LOWEST;
+    const fall = Math.max(0, past) * steep * (1 + 0.35 * torn);
+    strip.z[k] -= Math.min(Math.max(0, above), Math.max(0, fall)) - 0.025 * torn * share;
+    const grain = hash01(Math.floor(x / 0.2), Math.floor(y / 0.2), seed + 6);
+    const tone = clamp(0.62 + 0.12 * torn + 0.16 * (grain - 0.5), 0.4, 0.85);
+    mixMaterial(strip, k, scaled(TONES.groundSteel, tone), 0.5 + 0.1 * grain, 0.45, 0.72 * share);
+    mixColour(strip, k, TONES.rust, old * clamp(gradient2(x / 0.9, y / 1.6, seed + 7), 0, 0.5) * share);
     strip.brush[k] *= 1 - share;
   });
 }

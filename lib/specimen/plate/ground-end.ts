@@ -1,6 +1,6 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient2, value1 } from "../../surface";
+import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
 import { mixColour, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
 import type { Range } from "../runs";
@@ -15,37 +15,42 @@ interface Facet {
   readonly slope: number;
   readonly tilt: number;
   readonly tone: number;
-  /** Centre of its scratches. */
+  /** Centre of its strokes. */
   readonly arcX: number;
   readonly arcY: number;
 }
 
 /** Share of the weld's height that the lowest facet leaves at the very end, and how far in it reaches, mm. */
-const GROUND: { readonly left: Range; readonly reach: Range } = { left: [0.1, 0.55], reach: [2.5, 9] };
+const GROUND: { readonly left: Range; readonly reach: Range } = { left: [0.25, 0.6], reach: [3, 6] };
 /** mm from the end within which weld may be ground, and plate beside it scratched. */
 const REACH = { weld: 12, plate: 5 };
+/** Height over which the disc took off less and less before it lost the weld, mm. */
+const FEATHERED = 0.34;
+/** Where strokes end, the crests beside them are still touched over this share of the reach. */
+const OUT = 1.25;
 
-function drawFacets(end: number, crown: number, random: RandomStream): Facet[] {
+function drawFacets(end: number, reach: number, crown: number, random: RandomStream): Facet[] {
   return Array.from({ length: 2 + random.integer(2) }, (_, n) => {
     const lean = random.uniform(-1, 1);
     const left = crown * random.uniform(...GROUND.left) + 0.12;
     return {
-      left: left * (1 + 0.35 * n),
-      slope: Math.max(0.06, crown - left) / random.uniform(...GROUND.reach),
-      tilt: 0.06 * lean,
-      tone: random.uniform(0.36, 0.7),
-      arcX: end + random.uniform(-26, 26),
+      left: left * (1 + 0.2 * n),
+      slope: Math.max(0.05, crown - left) / (reach * random.uniform(0.8, 1.1)),
+      tilt: 0.03 * lean,
+      tone: random.uniform(0.5, 0.64),
+      arcX: end + random.uniform(-40, 40),
       arcY: random.pick([-1, 1]) * random.uniform(46, 60),
     };
   });
 }
 
-/** The tab was cut off and the cut gone over with a grinder: flat facets at slightly different angles, some plate scratched along. */
+/** The tab was cut off and the cut gone over with a grinder: fine strokes that run out unevenly over the weld, some plate scratched along. */
 export function grindEnd(work: FaceWork, end: number, random: RandomStream): void {
   const { strip } = work;
   // misaligned plates: the disc lies across both
   const levelAt = levelBetweenPlates(work);
-  const facets = drawFacets(end, crownAt(work, end, levelAt), random);
+  const reach = random.uniform(...GROUND.reach);
+  const facets = drawFacets(end, reach, crownAt(work, end, levelAt), random);
   const dull = random.uniform(0.1, 0.75);
   const beside = random.uniform(1, REACH.plate);
   const aside = work.plan.groove + random.uniform(1, 7);
@@ -56,35 +61,36 @@ export function grindEnd(work: FaceWork, end: number, random: RandomStream): voi
       scratchBeside(work, k, away, Math.abs(y), { x, y, beside, aside, facet: facets[0], seed });
       return;
     }
+    const wander = gradient2(x / 2.6, y / 4.2, seed + 7);
     let ramp = Number.POSITIVE_INFINITY;
-    let lowest = facets[0];
-    for (const facet of facets) {
-      const at = facet.left + facet.slope * away + facet.tilt * y * Math.sign(y + 4 * facet.tilt);
-      if (at >= ramp) continue;
+    let stroke = 0;
+    facets.forEach((facet, n) => {
+      const at = facet.left + facet.slope * away + facet.tilt * y + 0.07 * gradient2(x / 5, y / 5, seed + 20 + n);
+      if (at >= ramp) return;
       ramp = at;
-      lowest = facet;
-    }
-    const r = Math.sqrt((x - lowest.arcX) ** 2 + (y - lowest.arcY) ** 2);
-    const scratch = value1(r / 0.36, seed + 2) + 0.6 * value1(r / 0.95, seed + 3);
-    ramp += 0.12 * gradient2(x / 4.4, y / 3.6, seed + 7) + 0.11 * value1(r / 1.3, seed + 6) + 0.05 * scratch;
-    const above = strip.z[k] - levelAt(i, y) - ramp;
-    if (above <= 0) return;
-    // hollows between ripples and runs are only just touched
-    const share = ease(-0.02, 0.3, above - 0.08 * scratch);
-    strip.z[k] -= (above - 0.012 * scratch) * ease(0, 0.1, above);
+      stroke = n;
+    });
+    const facet = facets[stroke];
+    const r = Math.sqrt((x - facet.arcX) ** 2 + (y - facet.arcY) ** 2);
+    // no grit cuts all the way: a line fades in and out along its stroke
+    const cuts = clamp(0.6 + 0.8 * gradient2(x / 3.2, y / 1.1, seed + 12), 0, 1.3);
+    const scratch = cuts * (0.8 * value1(r / 0.19, seed + 2) + 0.5 * value1(r / 0.42, seed + 3));
+    // single strokes went further in than others
+    const strokes = 0.24 * gradient1(r / 1.7, seed + 6) + 0.16 * value1(r / 0.5, seed + 13);
+    const out = away / (reach * OUT) + 0.4 * strokes + 0.22 * wander;
+    const run = ease(1, 0.45, out);
+    const above = strip.z[k] - levelAt(i, y) - ramp + 0.1 * wander;
+    if (run <= 0 || above <= -FEATHERED) return;
+    // what stands out is taken off gradually: hollows between ripples and runs are only just touched
+    const taken = above > FEATHERED ? above : (above + FEATHERED) ** 2 / (4 * FEATHERED);
+    strip.z[k] -= taken * run - 0.006 * scratch * run;
+    const share = run * ease(-0.55 * FEATHERED, 0.9 * FEATHERED, above + 0.07 * scratch + 0.1 * strokes);
     const smoky = clamp(dull + 0.6 * gradient2(x / 3.5, y / 3, seed + 5), 0, 1);
-    mixMaterial(
-      strip,
-      k,
-      scaled(TONES.groundSteel, lowest.tone + 0.16 * scratch),
-      0.56 + 0.05 * scratch,
-      0.45,
-      0.78 * share,
-    );
-    mixMaterial(strip, k, TONES.smoke, 0.66, 0.28, 0.42 * smoky * share);
-    mixColour(strip, k, TONES.rust, 0.12 * ease(0.4, 0.9, smoky) * share);
-    strip.brush[k] += (0.45 - strip.brush[k]) * share;
-    strip.brushAngle[k] = Math.atan2(y - lowest.arcY, x - lowest.arcX) + Math.PI / 2;
+    mixMaterial(strip, k, scaled(TONES.groundSteel, facet.tone + 0.07 * scratch), 0.52, 0.5, 0.7 * share);
+    mixMaterial(strip, k, TONES.smoke, 0.62, 0.34, 0.24 * smoky * share);
+    mixColour(strip, k, TONES.rust, 0.08 * ease(0.4, 0.9, smoky) * share);
+    strip.brush[k] += (0.5 - strip.brush[k]) * share;
+    if (share > 0.4) strip.brushAngle[k] = Math.atan2(y - facet.arcY, x - facet.arcX) + Math.PI / 2;
   });
 }
 

@@ -11,8 +11,8 @@ import { PLATE_TONES as TONES } from "./tones";
 
 /** The cut of a thin disc or a saw, mm: how far in it stands, its fall per mm, distance of its lines. */
 const SAWN: { readonly inset: Range; readonly lines: Range; readonly slant: number } = {
-  inset: [0.9, 4.2],
-  lines: [0.22, 0.5],
+  inset: [0.35, 1.2],
+  lines: [0.2, 0.34],
   slant: 0.07,
 };
 
@@ -30,9 +30,9 @@ export function sawEnd(work: FaceWork, end: number, random: RandomStream): void 
   const pitch = random.uniform(...SAWN.lines);
   // a cut from either side meets in a step
   const meets = random.uniform(-6, 6);
-  const step = random.uniform(-0.9, 0.9);
-  const burnt = random.uniform(0, 0.8);
-  const rusty = random.uniform(0, 0.5);
+  const step = random.uniform(-0.35, 0.35);
+  const burnt = random.uniform(0, 0.4);
+  const rusty = random.uniform(0, 0.35);
   const seed = random.seed();
   const inward = end === 0 ? 1 : -1;
   forEachPixel(strip.grid, { x0: end - 7, x1: end + 7, y0: -24, y1: 24 }, (k, x, y, i) => {
@@ -46,20 +46,20 @@ export function sawEnd(work: FaceWork, end: number, random: RandomStream): void 
         clamp(0.6 + 0.7 * gradient2(x / 1.2, y / 6, seed + 3), 0, 1.2) +
       0.5 * value1(along / (0.4 * pitch), seed + 4);
     // the disc wandered, and nicked what it was to leave
-    const wander = 0.1 * gradient2(x / 2.4, y / 3.7, seed + 9) + 0.05 * gradient2(x / 0.8, y / 1.3, seed + 12);
+    const wander = 0.22 * gradient1(y / 3.7, seed + 9) + 0.12 * gradient2(x / 0.8, y / 1.3, seed + 12);
     const face = levelAt(i, y) - 0.1 + fall * away + 0.02 * lines + wander;
     const above = strip.z[k] - face;
     const nicked = 0.25 + gradient1(y / 0.8, seed + 5) + 0.7 * gradient1(y / 2.6, seed + 6);
     if (above <= 0) {
       // the burr hangs over its upper edge
       const burr = clamp(nicked, 0, 1) * Math.exp(above / 0.07);
-      strip.z[k] += 0.15 * burr;
+      strip.z[k] += 0.09 * burr;
       mixColour(strip, k, TONES.bareSteel, 0.5 * burr);
       return;
     }
     const share = ease(0, 0.12, above);
     strip.z[k] -= above * ease(0, 0.08, above);
-    const light = 0.66 + 0.16 * lines + 0.14 * gradient2(x / 2, y / 4, seed + 7);
+    const light = 0.78 + 0.1 * lines + 0.14 * gradient2(x / 2, y / 4, seed + 7);
     mixMaterial(strip, k, scaled(TONES.groundSteel, clamp(light, 0.3, 0.95)), 0.5, 0.5, 0.86 * share);
     const hot = burnt * clamp(0.15 + gradient2(x / 1.6, y / 3.4, seed + 8), 0, 0.6);
     mixColour(strip, k, TONES.blue, hot * share);
