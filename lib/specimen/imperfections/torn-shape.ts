@@ -1,23 +1,28 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { fractal2, gradient1, gradient2 } from "../../surface";
+import { fractal1, fractal2, gradient2 } from "../../surface";
 import type { FeatureRequest } from "../work";
 
-/** One piece of plate that came away with the fillet: shares of the scar's half length and half width. */
-interface Tongue {
-  readonly at: number;
-  readonly half: number;
-  /** How far out it runs, and its depth against the deepest. */
-  readonly out: number;
+/** A patch within the scar, about its middle: mm, and radians. */
+interface Patch {
+  readonly x: number;
+  readonly y: number;
+  readonly halfLong: number;
+  readonly halfWide: number;
+  readonly turn: number;
+  readonly seed: number;
+}
+
+/** Where plate came away with the weld: depth against the deepest. */
+interface Pit extends Patch {
   readonly deep: number;
 }
 
-/** A fillet that held the attachment: from where to where, its middle across and its half width. */
-interface Bead {
-  readonly from: number;
-  readonly to: number;
-  readonly middle: number;
-  readonly half: number;
+/** A remnant of weld that stayed on the plate: height, mm, and how high and how tilted it broke, against that. */
+interface Lump extends Patch {
+  readonly high: number;
+  readonly broken: number;
+  readonly tilt: number;
 }
 
 /** How an attachment came off: lengths in mm, angles in radians, the rest shares of the scar. */
@@ -26,154 +31,205 @@ export interface Tear {
   readonly width: number;
   readonly depth: number;
   readonly turn: number;
-  /** Towards which side it was knocked over: the plate tore on the other one. */
+  /** Towards which side it was knocked over: there the torn edge was pulled up. */
   readonly edge: 1 | -1;
-  /** The fillet under which the plate tore first; a tack has no other. */
-  readonly beads: readonly Bead[];
-  readonly tongues: readonly Tongue[];
-  /** Height of the fillet left standing, mm, and pitch of its ripples. */
-  readonly stub: number;
-  readonly pitch: number;
-  /** Half width of the plate between the fillets, on which the attachment stood; 0 for a tack. */
-  readonly under: number;
+  /** How much its width changes along it, and over what length, mm. */
+  readonly ragged: number;
+  readonly wave: number;
+  readonly pits: readonly Pit[];
+  readonly lumps: readonly Lump[];
+  /** Pulled up lip, against the depth. */
+  readonly lip: number;
   /** Which part was dressed with a disc: from where along the scar, towards which end; null if none. */
   readonly dressed: { readonly from: number; readonly towards: 1 | -1; readonly turn: number } | null;
   readonly tint: number;
   readonly seed: number;
 }
 
-const WIDTH = { least: 4, most: 11.5 };
-/** Scars narrower than this were held by one tack, mm. */
-const ONE_TACK = 6;
+const WIDTH = { least: 3.4, most: 10 };
+/** Shorter scars are of a single tack, mm. */
+const ONE_TACK = 15;
 
-function drawBeads(random: RandomStream, edge: 1 | -1, isTack: boolean): Bead[] {
-  if (isTack) return [{ from: -0.86, to: 0.86, middle: 0, half: 0.85 }];
-  const first: Bead = { from: -0.96, to: 0.96, middle: 0.56 * edge, half: random.uniform(0.38, 0.46) };
-  const from = random.uniform(-1, -0.35);
-  const other: Bead = {
-    from,
-    to: Math.min(1, from + random.uniform(0.9, 1.9)),
-    middle: -0.56 * edge,
-    half: random.uniform(0.3, 0.44),
-  };
-  return [first, other];
+/** Half the scar's width, mm, at `x` along it: uneven as what tore, and drawn to nothing at its ends. */
+function halfWidth({ length, width, ragged, wave, seed }: Omit<Tear, "pits" | "lumps">, x: number): number {
+  const end = Math.abs((2 * x) / length) + 0.1 * fractal1(x / 2.3, seed + 1, 2);
+  const uneven = 1 - ragged * (0.5 + 0.55 * fractal1(x / wave, seed + 2, 3));
+  return (width / 2) * clamp(uneven, 0.22, 1.1) * Math.max(0, 1 - clamp(end, 0, 1) ** 3) ** 0.7;
 }
 
-/** Draws how it came off, at most `room` mm wide; what is narrow was held by a tack, what is wide by a fillet on either side. */
+/** Middle of the scar across at `x`. */
+const middleAt = ({ width, wave, seed }: Omit<Tear, "pits" | "lumps">, x: number): number =>
+  0.22 * width * fractal1(x / (1.6 * wave), seed + 3, 2);
+
+type Outline = Omit<Tear, "pits" | "lumps">;
+
+function drawPits(random: RandomStream, scar: Outline, isTack: boolean): Pit[] {
+  const { length, width, depth, edge } = scar;
+  const count = isTack ? 1 + random.integer(2) : 2 + Math.round(length / random.uniform(9, 16));
+  const first = random.integer(count);
+  return Array.from({ length: count }, (_, n) => {
+    const deep = n === first ? 1 : random.uniform(0.08, 0.75);
+    const x = (-0.34 + (0.68 * (n + random.uniform(0.1, 0.9))) / count) * length;
+    // what tears deep tears wide
+    const least = 1.5 * deep * depth;
+    const halfWide = Math.max(least, width * random.uniform(0.2, 0.42));
+    const halfLong = halfWide * random.uniform(0.9, 1.5) + (length / count) * random.uniform(0.05, 0.4);
+    const y = middleAt(scar, x) - edge * width * random.uniform(-0.1, 0.16);
+    return { x, y, halfLong, halfWide, turn: random.normal(0, 0.4), deep, seed: random.seed() };
+  });
+}
+
+function drawLumps(random: RandomStream, scar: Outline, isTack: boolean): Lump[] {
+  const { length, width, edge, depth } = scar;
+  const count = isTack ? 1 + random.integer(3) : 4 + Math.round(length / random.uniform(5, 9));
+  // most of what held lies along the side from which it was struck
+  const start = random.uniform(-1, 0.2);
+  const span = random.uniform(0.6, 1.4);
+  return Array.from({ length: count }, () => {
+    const strays = random.chance(0.28);
+    const u = clamp(strays ? random.uniform(-0.95, 0.95) : start + span * random.uniform(0, 1), -0.96, 0.96);
+    const x = (u * length) / 2;
+    const side = strays ? random.pick([1, -1]) : edge;
+    const size = clamp(Math.exp(random.normal(-0.25, 0.55)), 0.3, 2.2) * (isTack ? 0.75 : 1);
+    return {
+      x,
+      y: middleAt(scar, x) + side * halfWidth(scar, x) * random.uniform(0.35, 1.05),
+      halfLong: size * random.uniform(1, 2.6),
+      halfWide: Math.min(0.35 * width, size * random.uniform(0.7, 1.25)),
+      turn: random.normal(0, 0.35),
+      high: clamp(0.42 * size * random.uniform(0.5, 1.3), 0.08, 0.25 + 0.5 * depth),
+      broken: random.uniform(0.35, 1.2),
+      tilt: random.normal(0, 0.75),
+      seed: random.seed(),
+    };
+  });
+}
+
+/** Draws how it came off, at most `room` mm wide: a short scar is of one tack, a long one of a fillet. */
 export function drawTear(random: RandomStream, request: FeatureRequest, room: number): Tear {
   const length = Math.max(8, request.length);
-  const wanted = clamp(length * random.uniform(0.24, 0.42), WIDTH.least, WIDTH.most);
-  const width = Math.max(WIDTH.least, Math.min(wanted, room));
-  const isTack = width < ONE_TACK;
-  const edge = random.pick([1, -1] as const);
-  const count = 2 + Math.round(length / random.uniform(6, 11));
-  const first = random.integer(count);
-  const tongues = Array.from({ length: count }, (_, n) => ({
-    at: -0.72 + (1.44 * (n + random.uniform(0.2, 0.8))) / count,
-    half: random.uniform(0.7, 1.5) / count,
-    out: random.uniform(0.55, 1.05),
-    deep: n === first ? 1 : random.uniform(0.05, 0.7),
-  }));
-  return {
+  const isTack = length < ONE_TACK;
+  const wanted = isTack ? length * random.uniform(0.36, 0.6) : 2.5 + length * random.uniform(0.1, 0.2);
+  const scar: Outline = {
     length,
-    width,
+    width: Math.max(WIDTH.least, Math.min(clamp(wanted, WIDTH.least, WIDTH.most), room)),
     depth: request.severity,
-    turn: random.normal(0, 0.04),
-    edge,
-    beads: drawBeads(random, edge, isTack),
-    tongues,
-    stub: random.uniform(0.12, 0.5) * clamp(request.severity + 0.2, 0.35, 1.1),
-    pitch: random.uniform(0.9, 1.7),
-    under: isTack ? 0 : random.uniform(0.12, 0.2),
-    dressed: random.chance(0.65)
-      ? { from: random.uniform(-0.2, 0.5), towards: random.pick([1, -1]), turn: random.normal(0, 0.3) }
+    turn: random.normal(0, isTack ? 0.25 : 0.06),
+    edge: random.pick([1, -1] as const),
+    ragged: random.uniform(0.55, 1.1),
+    wave: random.uniform(5, 9),
+    lip: random.uniform(0.14, 0.34),
+    dressed: random.chance(0.35)
+      ? { from: random.uniform(0, 0.6), towards: random.pick([1, -1]), turn: random.normal(0, 0.3) }
       : null,
-    tint: random.uniform(0.35, 0.9),
+    tint: random.uniform(0.45, 1),
     seed: random.seed(),
   };
+  return { ...scar, pits: drawPits(random, scar, isTack), lumps: drawLumps(random, scar, isTack) };
 }
 
 /** What a place of the scar is made of; mm, and shares 0..1. */
 export interface TornPlace {
   /** Torn out of the plate, against the deepest before it is scaled. */
   readonly low: number;
-  /** Weld metal that stands above the plate, mm. */
+  /** What stands above the plate: weld metal, mm, and the lip pulled up beside a pit, against the deepest. */
   readonly high: number;
-  /** Within a fillet's toes. */
-  readonly bead: number;
+  readonly lip: number;
+  /** Within the scar. */
+  readonly scar: number;
+  /** Weld metal that stayed, with its own skin, and what broke or tore open. */
+  readonly lump: number;
   readonly fracture: number;
   readonly fibre: number;
-  /** Plate on which the attachment stood. */
-  readonly under: number;
-  /** 1 at the nearest fillet's toe, more outside. */
-  readonly distance: number;
+  /** Into the scar from its outline, mm; negative outside. */
+  readonly inside: number;
 }
 
 /** Fibres drawn out the way the piece was bent, long across the scar and fine along it, about -1..1. */
 function fibreAt(x: number, y: number, seed: number): number {
-  const bent = x + 0.9 * gradient2(x / 3.2, y / 2.4, seed + 20);
+  const bent = x + 1.1 * gradient2(x / 3.2, y / 2.4, seed + 20);
   return (
-    0.55 * gradient2(bent / 0.34, y / 1.7, seed + 21) +
-    0.5 * gradient2(bent / 0.9, y / 2.6, seed + 22) +
-    0.25 * gradient2(x / 0.26, y / 0.5, seed + 23)
+    0.45 * gradient2(bent / 0.42, y / 1.3, seed + 21) +
+    0.45 * gradient2(bent / 1.1, y / 2.1, seed + 22) +
+    0.4 * gradient2(x / 0.34, y / 0.4, seed + 23)
   );
 }
 
-/** Distance from the middle of a bead, 1 at its toes, uneven as toes are. */
-function beadDistance({ from, to, middle, half }: Bead, tear: Tear, v: number, x: number, y: number): number {
-  const { seed, length, width } = tear;
-  const u = (2 * x) / length;
-  const toe = v > middle ? 40 : 41;
-  const swell = 1 + 0.16 * gradient1(x / 3.3, seed + toe) + 0.06 * gradient1(x / 1.1, seed + toe + 2);
-  const beyond = (Math.max(0, from - u, u - to) * length) / width;
-  const round = Math.hypot(beyond, (v - middle) / swell) / half;
-  return round + 0.09 * gradient2(x / 1.3, y / 1.3, seed + 1) + 0.12 * gradient2(x / 4.2, y / 4.2, seed);
+/** Place within a patch, along and across it, 1 at its border; bent by noise so that no border is an ellipse. */
+function within({ x, y, halfLong, halfWide, turn, seed }: Patch, px: number, py: number): readonly [number, number] {
+  const c = Math.cos(turn);
+  const s = Math.sin(turn);
+  const scale = 1.1 + 0.7 * halfWide;
+  const wx = px - x + 0.75 * halfWide * fractal2(px / scale, py / scale, seed, 3);
+  const wy = py - y + 0.75 * halfWide * fractal2(px / scale, py / scale, seed + 9, 3);
+  return [(wx * c + wy * s) / halfLong, (wy * c - wx * s) / halfWide];
 }
 
-/** Depth to which the plate tore, against the deepest: tongues that overlap, each steep where the crack began. */
-function tornOut(tear: Tear, [bead]: readonly Bead[], v: number, x: number, y: number, fibre: number): number {
-  const { seed, edge } = tear;
-  const u = (2 * x) / tear.length;
-  const inner = bead.middle * edge - 0.9 * bead.half;
-  const q0 =
-    (v * edge - inner) / (1.9 * bead.half) + 0.2 * gradient1(x / 4.6, seed + 6) + 0.05 * gradient1(x / 1.5, seed + 7);
+/** Plate that came away: steep where the crack began, drawn out and its border pulled up where the piece was bent to. */
+function tornOut(tear: Tear, x: number, y: number, fibre: number): { low: number; lip: number } {
   let low = 0;
-  for (const tongue of tear.tongues) {
-    const p = (u - tongue.at) / tongue.half + 0.3 * gradient2(x / 2.6, y / 2.6, seed + 5);
-    if (Math.abs(p) >= 1) continue;
-    const q = q0 / tongue.out + 0.04 * fibre;
-    low = Math.max(low, tongue.deep * ease(-0.04, 0.36, q) * Math.max(0, 1 - q) ** 0.85 * (1 - p * p) ** 1.1);
+  let lip = 0;
+  for (const pit of tear.pits) {
+    if (Math.abs(x - pit.x) > 2 * pit.halfLong + 3) continue;
+    const [p, q] = within(pit, x, y);
+    const r = Math.hypot(p, q);
+    if (r > 1.6) continue;
+    const to = q * tear.edge;
+    const shelves = 0.07 * Math.round(3.2 * (1 - r) + 0.8 * fibre);
+    const bowl = Math.max(0, 1 - r * r) ** (to > 0 ? 1.1 : 0.75);
+    low = Math.max(low, pit.deep * clamp(bowl * (1 + 0.18 * fibre) + shelves * bowl, 0, 1.2));
+    const crest = (r - 1.07 + 0.06 * fibre) / 0.16;
+    const torn = clamp(0.5 + 1.1 * gradient2(x / 1.5, y / 1.5, pit.seed + 4), 0, 1.3);
+    lip = Math.max(lip, pit.deep * tear.lip * torn * ease(0.1, 0.7, to) * Math.exp(-crest * crest));
   }
-  return low * (1 + 0.16 * fibre + 0.22 * fractal2(x / 2.4, y / 2.4, seed + 8, 2, 0.5));
+  return { low, lip: lip * ease(0.05, 0, low) };
+}
+
+/** Remains of weld: melted flanks, tops broken off at their own slant. */
+function standing(tear: Tear, x: number, y: number, fibre: number): { high: number; lump: number; broken: number } {
+  let high = 0;
+  let lump = 0;
+  let broken = 0;
+  for (const one of tear.lumps) {
+    if (Math.abs(x - one.x) > 2 * one.halfLong + 2) continue;
+    const [p, q] = within(one, x, y);
+    const d = Math.hypot(p, q);
+    if (d > 1.05) continue;
+    const dome = one.high * Math.max(0, 1 - d * d) ** 0.62;
+    const plane = one.high * one.broken * (1 + one.tilt * p + 0.5 * one.tilt * q) + 0.07 * fibre;
+    const here = Math.max(0, Math.min(dome, plane));
+    lump = Math.max(lump, ease(1.04, 0.9, d));
+    if (here < high) continue;
+    high = here;
+    broken = ease(-0.02, 0.04, dome - plane);
+  }
+  return { high, lump, broken };
 }
 
 /** The scar at (x, y) mm about its middle. */
 export function tornPlace(tear: Tear, x: number, y: number): TornPlace {
-  const { seed, edge, under, beads } = tear;
-  const v = (2 * y) / tear.width;
-  const distances = beads.map((bead) => beadDistance(bead, tear, v, x, y));
-  const distance = Math.min(...distances);
-  const nearest = distances.indexOf(distance);
-  const bead = ease(1.04, 0.94, distance);
+  const { seed, width } = tear;
   const fibre = fibreAt(x, y, seed);
-  const low = bead * tornOut(tear, beads, v, x, y, fibre);
-  // what is left of the beads: whole at the toes, broken off along their throat, in places down to the plate
-  const dome = Math.max(0, 1 - distance * distance);
-  const own = seed + 50 * nearest;
-  const gone = 0.5 + 0.5 * gradient1(x / 7, own + 9) + 0.45 * gradient2(x / 2.4, y / 1.6, own + 11);
-  const ripple = 1 + 0.22 * Math.cos((6.28 * (x + 1.2 * dome * edge + 0.5 * gradient1(x / 4, seed))) / tear.pitch);
-  const crown = ease(0.2, 0.85, dome * clamp(gone, 0, 1.2)) * (nearest === 0 ? 0.4 : 1);
-  const broken = Math.max(ease(0.03, 0.14, low), ease(0.45, 0.62, dome + 0.14 * fibre + 0.3 * (gone - 0.5)));
-  const standing = 0.34 * ripple * dome ** 0.85 + 0.6 * crown * (1 + 0.22 * fibre);
-  const strip = Math.abs(v) + 0.09 * gradient1(x / 3.8, seed + 12) + 0.05 * gradient2(x / 0.9, y / 0.9, seed + 13);
-  const reach = Math.abs((2 * x) / tear.length) + 0.05 * gradient2(x / 2, y / 2, seed + 14);
+  const wx = x + 0.14 * width * fractal2(x / 4.4, y / 4.4, seed + 5, 2, 0.4);
+  const wy = y + 0.15 * width * fractal2(x / 4.1, y / 4.1, seed + 6, 2, 0.4);
+  const inside = halfWidth(tear, wx) - Math.abs(wy - middleAt(tear, wx)) + 0.16 * fibre;
+  // in places it ends at a step, in others it runs out as a scrape
+  const fades = clamp(0.35 + 1.1 * gradient2(x / 3.3, y / 3.3, seed + 8), 0, 1);
+  const scar = ease(-0.08 - 0.2 * fades, 0.25 + 1.3 * fades, inside);
+  const { low, lip } = tornOut(tear, x, y, fibre);
+  const { high, lump, broken } = standing(tear, x, y, fibre);
+  // a thin film of the weld stayed over parts of the scar
+  const film = scar * clamp(0.35 + 1.3 * fractal2(x / 2.8, y / 2.2, seed + 7, 2), 0, 1);
+  const stays = ease(0.2, 0.05, low);
+  const torn = Math.max(ease(0.03, 0.12, low), scar * (0.8 - 0.75 * film));
   return {
     low,
-    high: bead * (1 - ease(0.02, 0.16, low)) * tear.stub * standing,
-    bead,
-    fracture: bead * broken,
+    lip,
+    high: stays * Math.max(high, 0.1 * film),
+    scar: Math.max(scar, ease(0.01, 0.06, low), ease(0.02, 0.08, lip)),
+    lump: stays * Math.max(lump, 0.6 * film),
+    fracture: lump > 0 ? torn * (1 - stays * lump) + broken * stays * lump : torn,
     fibre,
-    under: under > 0 ? ease(under + 0.1, under - 0.06, strip) * ease(1, 0.8, reach) * (1 - bead) : 0,
-    distance,
+    inside,
   };
 }
