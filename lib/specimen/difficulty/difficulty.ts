@@ -8,7 +8,7 @@ export type Place = "bead" | "toe" | "plate" | "root";
 /** The coefficients of `difficultyOf`, in logits. Common practice, no source; corrected after blind trials. */
 export const DIFFICULTY = {
   /** Easier by this for every e-fold of the measure over its type's threshold. */
-  perSize: 2.4,
+  perSize: 2.76,
   /** Easier by this for a contrast of 1. */
   perContrast: 0.7,
   /** Easier by this for every e-fold of a line's length over `usualLength` mm, where its length is not the measure itself. */

@@ -54,7 +54,7 @@ export const ASSESSMENT: Blueprint = {
       neutral: [1, 4],
       clutter: [2, 5],
       nearLimits: false,
-      expectedMark: 65.5,
+      expectedMark: 67.5,
     },
     root: {
       slots: [
@@ -69,7 +69,7 @@ export const ASSESSMENT: Blueprint = {
       neutral: [1, 4],
       clutter: [1, 4],
       nearLimits: false,
-      expectedMark: 72.5,
+      expectedMark: 69,
     },
   },
 };
@@ -83,7 +83,7 @@ export const FINAL_MOCK: Blueprint = {
   joint: { ...ANY_JOINT, thickness: [12, 20] },
   sections: {
     cap: {
-      slots: [slot(5, "any", "small"), slot(3, "any", "medium"), slot(3, ["surface-mark"], "any", "plate")],
+      slots: [slot(3, "any", "small"), slot(5, "any", "medium"), slot(3, ["surface-mark"], "any", "plate")],
       extras: 2,
       cleanLength: 40,
       neutral: [0, 1],
@@ -92,7 +92,7 @@ export const FINAL_MOCK: Blueprint = {
       expectedMark: null,
     },
     root: {
-      slots: [slot(4, "any", "small"), slot(3, "any", "medium"), slot(4, ["surface-mark"], "any", "plate")],
+      slots: [slot(2, "any", "small"), slot(5, "any", "medium"), slot(4, ["surface-mark"], "any", "plate")],
       extras: 2,
       cleanLength: 40,
       neutral: [0, 0],
