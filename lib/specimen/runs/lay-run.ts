@@ -15,8 +15,17 @@ export interface LaidRun {
   readonly craters: readonly Crater[];
 }
 
-/** Deposits a run, electrode length by electrode length, on whatever is already there. Marks it as run number `index` + 1. */
-export function layRun(field: Field, run: RunPlan, index: number, noise: RippleNoise): LaidRun {
+/**
+ * Deposits a run, electrode length by electrode length, on whatever is already there. Marks it as run number `index` + 1.
+ * The lengths in `creased` have one crease that stands out.
+ */
+export function layRun(
+  field: Field,
+  run: RunPlan,
+  index: number,
+  noise: RippleNoise,
+  creased: ReadonlySet<Segment> = new Set(),
+): LaidRun {
   const { columns } = field.grid;
   const minus = new Float32Array(columns).fill(Number.NaN);
   const plus = new Float32Array(columns).fill(Number.NaN);
@@ -25,7 +34,8 @@ export function layRun(field: Field, run: RunPlan, index: number, noise: RippleN
     const random = randomStream(`run ${run.seed}`).child(`electrode/${n}`);
     const pool = formPool(field, run, segment, random);
     if (pool.last < pool.first) return;
-    depositPool({ field, run, segment, pool, noise, train: trainOf(run, segment, pool, random), number: index + 1 });
+    const train = trainOf(run, segment, pool, creased.has(segment), random);
+    depositPool({ field, run, segment, pool, noise, train, number: index + 1 });
     for (let i = pool.first; i <= pool.last; i++) {
       if (pool.half[i] <= 0) continue;
       // where two lengths overlap, the narrow end of one lies on the full width of the other
@@ -46,11 +56,12 @@ function craterAt(dish: CraterDish, direction: 1 | -1, run: number): Crater {
 /** How far a train reaches before the start (the pool's tail) and beyond the front (the rings of the crater), mm. */
 const TRAIN = { before: 14, beyond: 26 };
 
-function trainOf(run: RunPlan, segment: Segment, pool: Pool, random: RandomStream): RippleTrain {
+function trainOf(run: RunPlan, segment: Segment, pool: Pool, isCreased: boolean, random: RandomStream): RippleTrain {
   return drawRippleTrain(random.child("ripples"), pool.start - TRAIN.before, pool.front + TRAIN.beyond, {
     pitch: run.pitch * (segment.pitchFactor ?? 1),
     coarse: run.coarse,
     smooth: run.smooth,
     evenness: run.evenness,
+    isCreased,
   });
 }

@@ -66,6 +66,8 @@ export interface RippleStyle {
   readonly smooth: number;
   /** 0 irregular .. 1 like stacked coins. */
   readonly evenness: number;
+  /** True where the hand paused so long that a crease stands out. */
+  readonly isCreased: boolean;
 }
 
 /**
@@ -93,7 +95,7 @@ export function drawRippleTrain(random: RandomStream, from: number, to: number, 
   const seed = random.seed();
   const irregular = irregularityOf(style.evenness);
   const drawn = drawRipples(random.child("ripples"), from, to, style.pitch, irregular, seed);
-  const { ripples, creases } = pauseSometimes(random.child("pauses"), drawn, style.evenness);
+  const { ripples, creases } = pauseSometimes(random.child("pauses"), drawn, style.evenness, style.isCreased);
   const forked = mergeSome(random.child("forks"), ripples, irregular);
   const height = tableOf(ripples, size, from);
   const forkedHeight = tableOf(forked, size, from);
@@ -167,7 +169,7 @@ function drawRipples(
 function drawAmplitude(random: RandomStream, relativeLength: number, irregular: Irregularity): number {
   const usual = relativeLength ** 0.8 * random.logNormal(1, irregular.height);
   const luck = random.uniform(0, 1);
-  return Math.min(2.4, luck < irregular.missing ? 0.25 * usual : luck > 1 - irregular.strong ? 1.6 * usual : usual);
+  return Math.min(1.9, luck < irregular.missing ? 0.25 * usual : luck > 1 - irregular.strong ? 1.35 * usual : usual);
 }
 
 function mergeSome(random: RandomStream, ripples: readonly Ripple[], irregular: Irregularity): Ripple[] {
