@@ -15,6 +15,8 @@ const HAIRLINE = 0.05;
 const TAPER = 1.3;
 /** Metal still bridges a crack where a slow noise (-1 to 1) along it lies below this. */
 const BRIDGED = -0.42;
+/** Its last stretch, mm, does not vanish: it shows how far the crack goes. */
+const NEAR_END = 2;
 
 /**
  * Width that swells and thins along a crack up to about `widest` mm: hairline stretches, bridges of sound metal, ends that
@@ -25,8 +27,12 @@ export function unevenOpening(random: RandomStream, widest: number): OpeningWidt
   return (t, length) => {
     const end = clamp(Math.min(t, length - t) / TAPER, 0, 1);
     const swell = 0.16 + 1.3 * ease(-0.35, 0.7, fractal1(t / 5.2, seed, 2));
-    const beat = 0.8 + 0.5 * fractal1(t / 1.1, seed + 3, 2);
-    if (gradient1(t / 2.3, seed + 9) < BRIDGED && t > 2 && t < length - 2) return 0;
+    const beat = clamp(
+      0.8 + 0.7 * fractal1(t / 0.9, seed + 3, 2),
+      t < NEAR_END || t > length - NEAR_END ? 0.65 : 0.35,
+      1.4,
+    );
+    if (gradient1(t / 2.3, seed + 9) < BRIDGED && t > NEAR_END && t < length - NEAR_END) return 0;
     return Math.max(Math.min(HAIRLINE, widest) * Math.sqrt(end), widest * swell * beat * Math.sqrt(end));
   };
 }
@@ -37,7 +43,7 @@ export function taperingOpening(random: RandomStream, widest: number): OpeningWi
   return (t, length) =>
     Math.max(
       Math.min(HAIRLINE, widest) * clamp((2 * (length - t)) / TAPER, 0, 1),
-      widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.85 + 0.6 * fractal1(t / 1.4, seed, 2), 0.35, 1.3),
+      widest * Math.max(0, 1 - t / length) ** 0.5 * clamp(0.8 + 0.9 * fractal1(t / 1.1, seed, 2), 0.2, 1.3),
     );
 }
 
@@ -47,7 +53,7 @@ export function lensOpening(random: RandomStream, widest: number): OpeningWidth 
   return (t, length) =>
     widest *
     Math.max(0, Math.sin((Math.PI * t) / length)) ** 0.6 *
-    clamp(0.9 + 0.7 * fractal1(t / 1.2, seed, 2), 0.3, 1.25);
+    clamp(0.85 + 1.1 * fractal1(t / 0.9, seed, 2), 0.12, 1.25);
 }
 
 /** What a crack left beside it for the painter. */
@@ -70,7 +76,9 @@ function relief(field: Field, k: number): number {
   return field.z[k] - 0.25 * (at(-step, 0) + at(step, 0) + at(0, -step) + at(0, step));
 }
 
-const LIP_HEIGHT = 0.012;
+const LIP_HEIGHT = 0.035;
+/** On crests a crack is finer and in valleys wider: by so much per mm of relief, at least and at most. */
+const BY_RELIEF = { perMm: 8, least: 0.6, most: 1.5 };
 /** A finer crack is closed at the surface and casts no shadow, mm; from the second on it gapes fully. */
 const GAPES = { from: 0.06, fully: 0.19 };
 
@@ -83,14 +91,14 @@ export function openCrack(field: Field, points: readonly Point[], width: Opening
   const { near, length } = pixelsNear(field, points, 0.6);
   const seed = Math.round(points[0][0] * 91 + points[0][1] * 57);
   const changes = near.map(({ k, distance, along, side }) => {
-    const wide = width(along, length) * clamp(1 - 7 * relief(field, k), 0.6, 1.5);
+    const wide = width(along, length) * clamp(1 - BY_RELIEF.perMm * relief(field, k), BY_RELIEF.least, BY_RELIEF.most);
     if (wide <= 0) return 0;
     const half = Math.max(wide / 2, 0.95 * pixel);
     const notch = ease(half, 0, distance);
     const turn = gradient1(along / 7, seed);
     const raised = side * turn > 0 ? Math.min(1, 3 * Math.abs(turn)) : 0;
     const gapes = ease(GAPES.from, GAPES.fully, wide);
-    const lip = LIP_HEIGHT * gapes * raised * Math.exp(-distance / 0.3) * (1 - notch);
+    const lip = LIP_HEIGHT * gapes * raised * Math.exp(-distance / 0.24) * (1 - notch);
     field.crack[k] = Math.max(field.crack[k], slitCoverage(wide, distance, pixel));
     field.clean[k] = Math.max(field.clean[k], 0.6);
     return lip - depth * (0.12 + 0.88 * gapes) * Math.min(1, wide / HAIRLINE) * notch;
@@ -120,15 +128,15 @@ export function paintSeam(field: Field, trace: CrackTrace, seam: Seam, seed: num
   }
 }
 
-/** How dark a pixel is of which a share gapes: little light is lost in a hairline, none comes back from an open crack. */
-const darkness = (gaping: number): number => Math.min(0.94, 0.62 * gaping + 0.5 * gaping ** 3);
+/** How dark a pixel is of which a share gapes: little light is lost in a hairline, some comes back from the walls of an open crack. */
+const darkness = (gaping: number): number => Math.min(0.8, 0.64 * gaping + 0.2 * gaping ** 3);
 
 /** Colours the open cracks within a box of mm, the darker the larger the share of the pixel that gapes. */
 export function paintCracks(field: Field, box: { x0: number; x1: number; y0: number; y1: number }): void {
   forEachPixel(field.grid, box, (k) => {
     const gaping = field.crack[k];
     if (gaping <= 0) return;
-    mixMaterial(field, k, between(TONES.soot, TONES.gap, gaping), 0.9, 0, darkness(gaping));
+    mixMaterial(field, k, between(TONES.soot, TONES.shade, gaping), 0.9, 0, darkness(gaping));
     field.brush[k] *= 1 - gaping;
   });
 }

@@ -12,6 +12,8 @@ const NOTCH = 0.18;
 const APART = 0.9;
 const BRIDGE = 6;
 const TRIES = 30;
+/** Each finds the creases of the ripples that lie within this, mm. */
+const CREASE_REACH = 0.45;
 const WIDEST_GROUP = 3;
 
 const isApart = (points: readonly Point[], others: readonly (readonly Point[])[]): boolean =>
@@ -24,7 +26,7 @@ function shortCrack(random: RandomStream, x: number, y: number, ends: readonly [
   const dx = half * Math.cos(angle);
   const dy = half * Math.sin(angle);
   const middle = clamp(x, ends[0] + Math.abs(dx), ends[1] - Math.abs(dx));
-  return crackPath(random, [middle - dx, y - dy], [middle + dx, y + dy], 0.14, 0.42, 0.3);
+  return crackPath(random, [middle - dx, y - dy], [middle + dx, y + dy], 0.22, 0.34, 0.42);
 }
 
 function drawGroup(work: FaceWork, request: FeatureRequest, random: RandomStream): CrackLine[] {
@@ -41,7 +43,7 @@ function drawGroup(work: FaceWork, request: FeatureRequest, random: RandomStream
       const middle = request.y ?? 0.5 * (low + high) + drift * (high - low);
       const isEnd = n === 0 || n === count - 1;
       const y = middle + spread * random.uniform(-1, 1) * (isEnd ? 0.6 : 1);
-      const crack = settleIntoCreases(work.strip, shortCrack(random, x, y, ends), 0.2);
+      const crack = settleIntoCreases(work.strip, shortCrack(random, x, y, ends), CREASE_REACH);
       if (!isApart(crack, drawn)) continue;
       drawn.push(crack);
       break;

@@ -36,7 +36,7 @@ function drawArms(work: FaceWork, request: FeatureRequest, random: RandomStream)
     const from: Point = [request.x + off * Math.cos(away), y + off * Math.sin(away)];
     const to: Point = [request.x + reach * Math.cos(angle), y + reach * Math.sin(angle)];
     const path = crackPath(random, from, to, 0.05 * reach, 0.45, 0.34);
-    const arm = cutOff(settleIntoCreases(work.strip, path, 0.25), low, high);
+    const arm = cutOff(settleIntoCreases(work.strip, path, 0.4), low, high);
     const weight = n < 2 ? 1 : random.uniform(0.45, 0.85);
     const lines = [{ points: arm, width: taperingOpening(random, widest * weight), depth: NOTCH }];
     if (arm.length < 6 || !random.chance(0.35)) return lines;
