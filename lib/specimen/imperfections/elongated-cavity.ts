@@ -12,6 +12,8 @@ const BRIDGE = 2.5;
 /** mm */
 const STEP = 0.4;
 const DEEPEST = 1.4;
+/** A narrow hole winds as much as one of this half width, mm. */
+const WINDS = 0.42;
 
 /** Middle line along the run, bent and a little aslant, half a width short of both ends. */
 function middleLine(work: FaceWork, request: FeatureRequest, random: RandomStream, half: number): Point[] {
@@ -30,7 +32,7 @@ function middleLine(work: FaceWork, request: FeatureRequest, random: RandomStrea
       x,
       middle +
         slope * (x - (from + to) / 2) +
-        half * (0.6 * gradient1(x / 3.7, seed) + 0.15 * gradient1(x / 1.5, seed + 1)),
+        Math.max(half, WINDS) * (0.8 * gradient1(x / 3.1, seed) + 0.14 * gradient1(x / 1.2, seed + 1)),
     ];
   });
 }
@@ -46,11 +48,13 @@ function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStrea
   const deepAt = random.uniform(0.2, 0.8);
   const roofed = random.chance(0.3) ? random.uniform(0.1, 0.24) : 0;
   const swell = (s: number) =>
-    0.8 + 0.42 * gradient1((s * long) / 3.1, seed + 1) + 0.2 * gradient1((s * long) / 1.6, seed + 4);
+    0.78 + 0.6 * gradient1((s * long) / 2.6, seed + 1) + 0.16 * gradient1((s * long) / 1.1, seed + 4);
   return {
     points: middleLine(work, request, random, half),
     halfWidth: (s) =>
-      half * clamp(swell(s), 0.38, 1.1) * Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
+      half *
+      clamp(mix(0.9, swell(s), ease(0.02, 0.16, Math.min(s, 1 - s))), 0.45, 1.1) *
+      Math.min(1, mix(ends[0], 1.3, 3 * s), mix(ends[1], 1.3, 3 * (1 - s))),
     depth: (s) => deep * clamp(1 - 0.8 * Math.abs(s - deepAt) + 0.35 * gradient1((s * long) / 2.2, seed + 2), 0.5, 1.1),
     widest: half,
     roofs: roofed > 0 ? [random.chance(0.5) ? [0.04, roofed] : [1 - roofed, 0.96]] : [],

@@ -73,7 +73,7 @@ export function cutGasTrack(field: Field, track: GasTrack): TrackTrace {
     const { k, distance, along, side } = pixelNear;
     const s = along / length;
     const waver =
-      1 + 0.3 * gradient1(along / 1.7 + 9 * side, seed) + 0.16 * gradient1(along / 0.55 + 5 * side, seed + 1);
+      1 + 0.34 * gradient1(along / 1.7 + 9 * side, seed) + 0.18 * gradient1(along / 0.55 + 5 * side, seed + 1);
     const half = track.halfWidth(s) * waver;
     const r = distance / Math.max(half, 0.5 * pixel);
     if (r > RIM.from && r < RIM.to) rim.push(k);

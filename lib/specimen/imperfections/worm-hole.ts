@@ -72,24 +72,24 @@ function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: R
   const half = (width / 2) * random.uniform(0.8, 1.05);
   const seed = random.seed();
   const length = Math.hypot(head[0] - tail[0], head[1] - tail[1]);
-  const winding = Math.min(0.35, 0.05 * length) * random.uniform(0.4, 1.4);
+  const winding = Math.min(0.45, 0.09 * length) * random.uniform(0.6, 1.4);
   const bend = random.uniform(0.62, 1.2);
   const steps = Math.max(4, Math.round(length / STEP));
   const points = Array.from({ length: steps + 1 }, (_, n): Point => {
     const s = n / steps;
     const held = Math.min(1, 4 * s, 4 * (1 - s) + 0.2);
-    const off = winding * held * (gradient1((s * length) / 2.9, seed) + 0.3 * gradient1((s * length) / 1.1, seed + 1));
+    const off = winding * held * (gradient1((s * length) / 1.9, seed) + 0.35 * gradient1((s * length) / 0.8, seed + 1));
     return [mix(tail[0], head[0], s), mix(tail[1], head[1], s ** bend) + off];
   });
   const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.3, 0.52));
   const hole = random.chance(0.35) ? random.uniform(0.1, 0.4) : 0;
   // a tube is widest before its middle or behind it, and runs out to both ends
   const belly = random.uniform(0.35, 0.8);
-  const blunt = random.uniform(0.35, 0.9);
-  const tapered = (s: number) => Math.min(mix(0.3, 1, ease(0, belly, s)), mix(blunt, 1, ease(1, belly, s)));
+  const blunt = random.uniform(0.25, 0.65);
+  const tapered = (s: number) => Math.min(mix(0.2, 1, ease(0, belly, s)), mix(blunt, 1, ease(1, belly, s)));
   return {
     points,
-    halfWidth: (s) => half * clamp(0.92 + 0.34 * gradient1((s * length) / 2.1, seed + 2), 0.5, 1.1) * tapered(s),
+    halfWidth: (s) => half * clamp(0.88 + 0.55 * gradient1((s * length) / 1.5, seed + 2), 0.42, 1.1) * tapered(s),
     depth: (s) =>
       Math.max(SHALLOWEST, deep * (0.85 + 0.5 * gradient1((s * length) / 1.9, seed + 3)) * tapered(s)) +
       hole * width * ease(0.86, 0.96, s),
