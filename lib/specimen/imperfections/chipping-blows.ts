@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, mix } from "../../math";
 import type { RandomStream } from "../../random";
 
 /** One blow of an edge, about the middle of the mark; mm and radians. */
@@ -27,41 +27,47 @@ interface Tool {
 }
 
 const TOOLS: Readonly<Record<"blade" | "chisel" | "point", Tool>> = {
-  blade: { length: [1.8, 4.6], shaky: 0.22, corner: 0.65 },
-  chisel: { length: [1.5, 3.4], shaky: 0.32, corner: 0.45 },
-  point: { length: [0.9, 1.7], shaky: 0.7, corner: 0.8 },
+  blade: { length: [1.2, 4.8], shaky: 0.38, corner: 0.6 },
+  chisel: { length: [1, 3.6], shaky: 0.5, corner: 0.45 },
+  point: { length: [0.6, 1.9], shaky: 0.9, corner: 0.7 },
 };
 
 /** Share of blows that slid over the plate, and of those struck from the other side. */
-const GLANCING = 0.32;
-const TURNED = 0.14;
+const GLANCING = 0.4;
+const TURNED = 0.22;
+/** Marks up to this length, mm, may be of a single blow. */
+const SINGLE = 7;
 
-/** A loose group of blows along `length` mm, struck by one hand with one tool: the first is the deepest. */
+/** A single blow or a loose group along `length` mm, struck by one hand with one tool: the first is the deepest. */
 export function drawBlows(random: RandomStream, length: number, depth: number): Blow[] {
   const tool = TOOLS[random.pick(["blade", "blade", "chisel", "chisel", "point"] as const)];
   const heading = random.uniform(0.35, 1.35) * random.pick([-1, 1]) + (random.chance(0.5) ? Math.PI : 0);
-  const count = 2 + Math.round(length * random.uniform(0.2, 0.55));
-  const drift = random.normal(0, 0.12);
-  const clump = random.uniform(-0.3, 0.3);
+  const isSingle = length <= SINGLE && random.chance(0.35);
+  const count = isSingle ? 1 : 2 + Math.round(length * random.uniform(0.05, 0.32));
+  const drift = random.normal(0, 0.2);
+  const clump = random.uniform(-0.36, 0.36);
+  const gathered = random.uniform(0.06, 0.26);
   const longest = Math.max(1, 0.75 * length);
   return Array.from({ length: count }, (_, n) => {
     const isDeepest = n === 0;
     const glances = !isDeepest && random.chance(GLANCING);
     // two stand near the ends, the others gather somewhere between
-    const share = n === 0 ? -0.36 : n === 1 ? 0.36 : clamp(clump + random.normal(0, 0.2), -0.42, 0.42);
-    const x = share * length + random.normal(0, 0.05) * length;
+    const share = n === 0 ? -0.34 : n === 1 ? 0.34 : clamp(clump + random.normal(0, gathered), -0.42, 0.42);
+    const x = isSingle ? 0 : share * length + random.normal(0, 0.06) * length;
     const corner = random.chance(tool.corner) ? random.uniform(0.7, 1) : random.uniform(0.15, 0.5);
-    const drawn = Math.min(longest, random.uniform(...tool.length));
+    // most edges touch with a corner, few go in over their whole length
+    const drawn = Math.min(longest, mix(...tool.length, random.uniform(0, 1) ** 1.6));
     return {
       x,
-      y: drift * x + random.normal(0, 0.55),
-      length: (isDeepest ? Math.max(1.5, drawn) : drawn) * (glances ? 0.8 : 1),
+      y: isSingle ? 0 : drift * x + clamp(random.normal(0, 0.5 + 0.09 * length), -2.4, 2.4),
+      length:
+        (isSingle ? Math.max(0.6 * length, drawn) : isDeepest ? Math.max(1.5, drawn) : drawn) * (glances ? 0.8 : 1),
       turn: heading + random.normal(0, tool.shaky) + (random.chance(TURNED) ? Math.PI : 0),
-      depth: depth * (isDeepest ? 1 : glances ? random.uniform(0.12, 0.34) : random.uniform(0.3, 0.92)),
+      depth: depth * (isDeepest ? 1 : glances ? random.uniform(0.1, 0.34) : random.uniform(0.22, 0.95)),
       steep: random.uniform(0.5, 0.95),
       gentle: glances ? random.uniform(6, 12) : random.uniform(1.3, 2.8),
       corner,
-      bend: random.normal(0, 0.05),
+      bend: random.normal(0, 0.09),
       seed: random.seed(),
     };
   });
