@@ -62,7 +62,7 @@ const TOOLS: Readonly<Record<"disc" | "edge" | "flap" | "burr", Tool>> = {
     fanned: 0.1,
     scratch: 0.018,
     coarse: 1.2,
-    chatter: 0.02,
+    chatter: 0.01,
     burr: 0.08,
     light: 0.8,
     rough: 0.38,
@@ -90,7 +90,7 @@ const TOOLS: Readonly<Record<"disc" | "edge" | "flap" | "burr", Tool>> = {
     fanned: 0.16,
     scratch: 0.006,
     coarse: 1.1,
-    chatter: 0.035,
+    chatter: 0.016,
     burr: 0.03,
     light: 0.86,
     rough: 0.34,
@@ -121,22 +121,23 @@ export function drawScoops(
   const drawn = random.pick(["disc", "disc", "edge", "flap", "burr"] as const);
   const tool = TOOLS[isPolish ? "flap" : drawn];
   const heading = random.uniform(-0.24, 0.24);
+  const swing = tool.fanned * random.uniform(1, 3.2);
   const count = 1 + tool.others[0] + random.integer(tool.others[1] - tool.others[0] + 1);
   const lightly = random.uniform(0.2, 0.5);
   const scoops = Array.from({ length: count }, (_, n) => {
     const isFirst = n === 0;
     return {
-      x: isFirst ? 0 : random.normal(0, 0.14) * length,
+      x: isFirst ? 0 : random.normal(0, 0.2) * length,
       y: isFirst ? 0 : width * random.uniform(-tool.aside, tool.aside),
       length: isFirst ? tool.first.length * length : length * random.uniform(...tool.length),
       width: width * (isFirst ? tool.first.width * random.uniform(0.85, 1.15) : random.uniform(...tool.width)),
-      turn: heading + random.normal(0, tool.fanned),
+      turn: heading + random.normal(0, isFirst ? tool.fanned : swing),
       depth: depth * (isFirst ? 1 : random.uniform(lightly, 0.85)),
       phase: random.uniform(0, 300),
     };
   });
   // what was ground lightly dulls first
-  const fresh = random.uniform(0.1, 0.45) + random.uniform(0, 0.5) * ease(0.25, 0.7, depth);
+  const fresh = random.uniform(0.35, 0.65) + random.uniform(0, 0.4) * ease(0.25, 0.7, depth);
   return { scoops, radius: random.uniform(55, 90), tool, fresh, seed: random.seed() };
 }
 
@@ -169,22 +170,27 @@ function cutScoop(
     const line = across + scoop.phase;
     const wander = gradient2(along / 11, line / 0.5, seed + 4);
     const scratch =
-      0.6 * gradient1(line / (0.5 * tool.coarse), seed + 1) +
+      0.6 * gradient1(line / (0.37 * tool.coarse), seed + 1) +
       0.5 * gradient1(line / tool.coarse, seed + 2) +
       0.5 * wander;
     const reach =
       1 + 0.1 * gradient1(line / 0.9, seed + 6) + 0.1 * clamp(3 * u, -1, 1) * gradient1(line / 2.4, seed + 7);
     const outward = Math.abs(u) / reach;
-    const sideways = Math.abs(v);
-    const share = ease(1.15, 0.35, outward + 0.12 * wander) * ease(1.12, 0.5, sideways + 0.08 * wander);
+    // the disc rocks: the hollow is nowhere as wide as a little farther on
+    const rocks = 1 + 0.24 * gradient1(along / 5.2, seed + 11);
+    const sideways = Math.abs(v + 0.22 * gradient1(along / 8, seed + 13)) / rocks;
+    const share = ease(1.15, 0.35, outward + 0.2 * wander) * ease(1.12, 0.5, sideways + 0.16 * wander);
     if (share <= 0) return;
     const cup =
-      Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 0.9;
+      Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 1.6;
     const wanted = plate(x, y) - scoop.depth * cup;
     field.z[k] += Math.min(0, wanted - field.z[k]) * Math.min(1, share * 1.6) + tool.scratch * scratch * share;
-    if (tool.chatter > 0) field.z[k] += tool.chatter * gradient2(along / 0.8, across / 2.6, seed + 8) * share;
+    if (tool.chatter > 0)
+      field.z[k] +=
+        tool.chatter * gradient2((along + 1.5 * gradient1(along / 5, seed + 9)) / 0.9, across / 1.7, seed + 8) * share;
     if (v > 0)
-      field.z[k] += tool.burr * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
+      field.z[k] +=
+        0.5 * tool.burr * Math.exp(-(((sideways - 0.97) / 0.11) ** 2)) * Math.min(1, 3 * share * (1 - share));
     field.clean[k] = Math.max(field.clean[k], share);
     const old = trace.get(k);
     if (!old || share >= old[0]) trace.set(k, [Math.max(share, old?.[0] ?? 0), scratch, scoop.turn - along / radius]);

@@ -61,8 +61,8 @@ function drawHollow(random: RandomStream, request: FeatureRequest, room: number)
 
 /** How deep the disc went at a place, as a share of the deepest: broad bowls run into one another. */
 function bowl({ leans, seed }: Hollow, u: number, v: number, x: number, y: number): number {
-  const bentU = u + 0.1 * gradient2(x / 9, y / 5, seed) + 0.05 * gradient2(x / 3.5, y / 3, seed + 10);
-  const bentV = v + 0.15 * gradient2(x / 7, y / 6, seed + 1) + 0.07 * gradient2(x / 3, y / 3, seed + 11);
+  const bentU = u + 0.14 * gradient2(x / 9, y / 5, seed) + 0.07 * gradient2(x / 3.5, y / 3, seed + 10);
+  const bentV = v + 0.22 * gradient2(x / 7, y / 6, seed + 1) + 0.1 * gradient2(x / 3, y / 3, seed + 11);
   let sum = 0;
   for (const { u: atU, v: atV, wide, high, deep } of leans) {
     const d2 = ((bentU - atU) / wide) ** 2 + ((bentV - atV) / high) ** 2;
@@ -113,14 +113,20 @@ function grindHollow(work: FaceWork, hollow: Hollow, depth: number, x0: number, 
     const above = strip.z[k] - wanted;
     const press = cup * scale * depth;
     // the disc lifts off gradually: single scratches reach out further than others, the last ones hardly touch
-    const reach = press + 0.016 * scratch + 0.03 * gradient2(x / 5, y / 3.4, seed + 5);
+    const reach =
+      press +
+      0.03 * scratch +
+      0.06 * gradient2(x / 5, y / 3.4, seed + 5) +
+      0.03 * gradient2(x / 1.6, y / 1.3, seed + 6);
     const touched =
       ease(0, 0.17, reach) * (inside > 0 ? ease(0, 0.2, above) * ease(FLANK.inside, 0.5 * FLANK.inside, inside) : 1);
     if (inside > 0) strip.z[k] -= Math.max(0, above) * touched;
     else strip.z[k] += (wanted - strip.z[k]) * touched;
-    strip.z[k] += 0.01 * scratch * touched;
+    strip.z[k] += 0.014 * scratch * touched;
     strip.clean[k] = Math.max(strip.clean[k], touched);
-    return { k, share: touched, scratch, angle: Math.atan2(y - arcY, x - arcX) + Math.PI / 2 };
+    // it shines as far as the disc brushed over it, farther than it cut
+    const brushed = inside > 0 ? touched : ease(-0.05, 0.12, reach) * ease(0, 0.03, press);
+    return { k, share: Math.max(touched, brushed), scratch, angle: Math.atan2(y - arcY, x - arcX) + Math.PI / 2 };
   });
 }
 
@@ -160,14 +166,14 @@ export const underflushing: FeatureBuilder = (request, random): Feature => {
         const x = (k % columns) / perMm;
         const y = Math.floor(k / columns) / perMm;
         const patch = gradient2(x / 11, y / 5, seed + 7);
-        const light = 0.66 + 0.12 * polish + 0.13 * scratch + 0.12 * patch;
+        const light = 0.74 + 0.12 * polish + 0.2 * scratch + 0.12 * patch;
         mixMaterial(
           strip,
           k,
           scaled(TONES.cutMetal, light),
           0.4 - 0.08 * polish + 0.04 * patch,
           0.8,
-          0.5 * share * (0.55 + 0.45 * polish) * clamp(0.8 + 0.6 * patch, 0.35, 1),
+          0.74 * share * (0.65 + 0.35 * polish) * clamp(0.85 + 0.5 * patch, 0.5, 1),
         );
         const warm = ease(0.2, 0.6, gradient1(x / 13, seed + 8) + 0.4 * patch);
         mixMaterial(strip, k, TONES.straw, 0.4, 0.7, 0.13 * warm * share);
