@@ -39,7 +39,8 @@ function behindEdge({ seed, near }: Scale, x: number, out: number): number {
 function leftByGrinder({ seed, near, wide }: Scale, x: number, out: number, grain: number): number {
   const reach = near + wide + 2.4 * gradient1(x / 11, seed + 7) + 1.2 * gradient1(x / 3.4, seed + 8);
   const worn = (out - 0.45 * reach) / (0.75 * reach);
-  return ease(1.05, 0.05, worn + 0.3 * clamp(grain, -1.5, 1.5) * ease(0, 0.3, worn));
+  const rubbed = 0.34 * fractal2(x / 3.1, out / 2.6, seed + 9, 4, 0.6);
+  return ease(1.1, -0.25, worn + rubbed + 0.07 * clamp(grain, -1.5, 1.5) * ease(0, 0.3, worn));
 }
 
 /** Scale at a place `out` mm outside the toe: its layers, and how much of their colour the grinder left. */
@@ -48,8 +49,8 @@ function scaleAt(scale: Scale, x: number, out: number, share: number, grain: num
   const left = leftByGrinder(scale, x, out, grain);
   const inside = behindEdge(scale, x, out);
   // towards the ends it breaks up into islands, and the disc's scratches run through it
-  const patchy = 0.42 * fractal2(x / 4.4, out / 3, seed + 11, 4, 0.6) + 0.1 * clamp(grain, -1.5, 1.5) * (1 - share);
-  const thick = 0.1 + 0.2 * clamp(inside, -2, 2.6) - 0.85 * (1 - share) ** 1.3 - 0.5 * (1 - left) ** 2 + patchy;
+  const patchy = 0.42 * fractal2(x / 4.4, out / 3, seed + 11, 4, 0.6) + 0.03 * clamp(grain, -1.5, 1.5) * (1 - share);
+  const thick = 0.1 + 0.2 * clamp(inside, -2, 2.6) - 0.85 * (1 - share) ** 1.3 - 0.35 * (1 - left) ** 2 + patchy;
   return { ...flakingAt(x, out, thick, seed + 40), left };
 }
 
@@ -87,7 +88,7 @@ function layScale(work: FaceWork, scale: Scale, footprint: Footprint): void {
       const gap = 0.2 * upper * ease(0.07, 0, crack);
       const tight = between(TONES.scale, TONES.scaleBrown, tone);
       const colour = scaled(between(TONES.scaleBed, tight, 0.35 + 0.65 * upper), light + 0.14 * broken * lifted - gap);
-      const covered = lower * (0.36 + 0.34 * upper) * left;
+      const covered = lower * (0.36 + 0.34 * upper) * left ** 1.3;
       mixMaterial(field, k, colour, 0.46, 0.24, covered);
       mixColour(field, k, TONES.rust, 0.26 * lower * broken * clamp(0.9 * gradient2(x / 3, y / 2, seed + 15), 0, 1));
       field.brush[k] *= 1 - covered;
