@@ -31,6 +31,8 @@ interface Touch {
   readonly seed: number;
 }
 
+/** Strokes run out as far as this, against the reach of a touch. */
+const RUNS_OUT = 2;
 /** Radius of the disc, mm. */
 const DISC = 58;
 
@@ -63,8 +65,8 @@ function soundForm(field: Field, x: number, box: Region): (x: number, j: number)
 }
 
 function boxOf({ x, y }: RestartPlace, touches: readonly Touch[]): Region {
-  const alongs = touches.map((touch) => Math.abs(touch.x) + 1.5 * touch.reachX);
-  const beside = touches.map((touch) => Math.abs(touch.y) + 1.5 * touch.reachY);
+  const alongs = touches.map((touch) => Math.abs(touch.x) + RUNS_OUT * touch.reachX);
+  const beside = touches.map((touch) => Math.abs(touch.y) + RUNS_OUT * touch.reachY);
   const reachX = Math.max(...alongs);
   const reachY = Math.max(...beside);
   return { x0: x - reachX, x1: x + reachX, y0: y - reachY, y1: y + reachY };
@@ -85,21 +87,23 @@ function grind(work: FaceWork, place: RestartPlace, touches: readonly Touch[]): 
     forEachPixel(strip.grid, box, (k, x, y, _, j) => {
       if (strip.bead[k] < 0.3) return;
       const r = Math.hypot(x - centreX, y - centreY);
-      const lines = 0.2 * value1(r / 0.4, seed) + 0.16 * value1(r / 1.1, seed + 1);
+      const along = r * 0.09 + gradient2(x / 9, y / 6, seed + 8);
+      const lines = 0.2 * gradient2(along, r / 0.4, seed) + 0.28 * gradient2(along, r / 1.2, seed + 1);
       const oval = Math.hypot((x - cx) / reachX, (y - cy) / reachY);
-      const d = oval * (1 + 0.3 * gradient2(x / 5, y / 3, seed + 2)) + lines;
-      if (d > 1.3) return;
+      if (oval > RUNS_OUT) return;
+      const d = oval * (1 + 0.4 * gradient2(x / 5, y / 3, seed + 2)) + lines * ease(0.1, 0.9, oval);
+      if (d > 1.4) return;
       const scratch = 0.6 * value1(r / 0.28, seed + 3) + 0.6 * value1(r / 0.75, seed + 4);
       const uneven = 0.05 * gradient2(x / 6, y / 4, seed + 5) + SCRATCH * scratch;
-      const over = strip.z[k] - form(x, j) + deep * (1 - 1.25 * d * d) - uneven;
-      const pressed = ease(1.25, 0.6, d);
+      const over = strip.z[k] - form(x, j) + deep * (1 - 1.25 * oval * oval) - uneven;
+      const pressed = ease(1.4, 0.35, d) * ease(RUNS_OUT, 1.4, oval);
       if (over > 0) strip.z[k] -= over * pressed;
       // hollows between ripples keep their skin
       const share = pressed * ease(-0.05, 0.035, over + 0.02 * scratch);
       if (share < 0.03) return;
       strip.clean[k] = Math.max(strip.clean[k], share);
       const [before = 0] = ground.get(k) ?? [];
-      const light = touch.tone + 0.22 * scratch;
+      const light = touch.tone + 0.26 * scratch;
       if (share >= 0.7 * before) ground.set(k, [Math.max(share, before), light, angle + Math.PI / 2]);
     });
   }
@@ -112,7 +116,7 @@ function paintGround(field: Field, ground: Ground, seed: number): void {
     const x = (k % columns) / perMm;
     const y = Math.floor(k / columns) / perMm;
     const patchy = light + 0.12 * gradient2(x / 3, y / 2, seed + 6);
-    mixMaterial(field, k, scaled(TONES.cutMetal, patchy), 0.42, 0.68, 0.76 * share);
+    mixMaterial(field, k, scaled(TONES.cutMetal, patchy), 0.42, 0.68, 0.66 * share);
     mixMaterial(field, k, TONES.straw, 0.42, 0.7, 0.14 * share * clamp(gradient1(x / 6, seed + 7), 0, 1));
     field.brush[k] += (0.8 - field.brush[k]) * share;
     if (share > 0.4) field.brushAngle[k] = angle;
@@ -151,11 +155,11 @@ function drawTouches(random: RandomStream, halfWidth: number): Touch[] {
   return Array.from({ length: 2 + random.integer(2) }, (_, n) => ({
     x: n === 0 ? 0 : random.uniform(-6, 6),
     y: n === 0 ? 0 : random.normal(0, 0.25) * halfWidth,
-    reachX: random.uniform(5, 9),
+    reachX: random.uniform(4.5, 7.5),
     reachY: halfWidth * random.uniform(0.7, 1.1),
     deep: random.uniform(0.06, 0.15) * (n === 0 ? 1 : 0.75),
     angle: heading + random.normal(0, 0.2),
-    tone: random.uniform(0.58, 0.76),
+    tone: random.uniform(0.5, 0.68),
     seed: random.seed(),
   }));
 }
