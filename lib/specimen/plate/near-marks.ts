@@ -145,14 +145,21 @@ const INKS: readonly Colour[] = [linear("#d6d4cc"), linear("#c9a73a"), linear("#
 function dot(work: FaceWork, [x, y]: Point, random: RandomStream): void {
   const radius = random.uniform(0.4, 1.1);
   const ink = random.pick(INKS);
-  const dense = random.uniform(0.5, 0.9);
+  const dense = random.uniform(0.3, 0.62);
+  const turn = random.uniform(0, Math.PI);
+  const c = Math.cos(turn);
+  const s = Math.sin(turn);
   const worn = random.uniform(0.1, 0.6);
-  const stretch = random.uniform(1, 2);
+  const stretch = random.uniform(1.2, 3);
   const seed = random.seed();
-  forEachPlatePixel(work, boxAround(x, y, 1.5 * radius * stretch, 1.5 * radius), (field, k, px, py) => {
+  forEachPlatePixel(work, boxAround(x, y, 1.6 * radius * stretch), (field, k, px, py) => {
     if (field.bead[k] > 0.1 || field.clean[k] > 0.05) return;
-    const d = Math.hypot((px - x) / stretch, py - y) / radius + 0.16 * gradient2(px / 0.6, py / 0.6, seed);
-    const cover = ease(1.08, 0.88, d) * ease(-0.2, 0.4, gradient2(px / 0.35, py / 0.35, seed + 1) + 0.6 - worn);
+    const along = (px - x) * c + (py - y) * s;
+    const across = (py - y) * c - (px - x) * s;
+    const d = Math.hypot(along / stretch, across) / radius + 0.3 * fractal2(px / 0.9, py / 0.9, seed, 2);
+    // the stick slid: it leaves its colour in streaks, and the plate shows through all over
+    const caught = 0.5 * gradient2(along / 1.6, across / 0.3, seed + 1) + 0.4 * gradient2(px / 1.1, py / 1.1, seed + 2);
+    const cover = ease(1.2, 0.3, d) * ease(-0.5, 0.9, caught + 0.75 - worn);
     if (cover > 0) mixMaterial(field, k, ink, 0.65, 0, dense * cover);
   });
 }
