@@ -174,7 +174,8 @@ function judge(
     if (item.size !== null) sizes.push(item.size);
     if (asked) {
       expect(opinion.size / asked[n], `${name}, number ${n + 1}`).toBeGreaterThan(0.8);
-      expect(opinion.size / asked[n], `${name}, number ${n + 1}`).toBeLessThan(1.25);
+      // a hand's own hollow may come on top
+      expect(opinion.size / asked[n], `${name}, number ${n + 1}`).toBeLessThan(1.35);
     }
   });
   expect(wrong).toEqual([]);
