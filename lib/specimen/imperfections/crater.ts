@@ -9,7 +9,7 @@ import { runIndex } from "./visible-run";
 /** The crater's middle lies this many half widths behind the electrode's end. */
 const MIDDLE_BEHIND = 0.34;
 /** The next length laps over the front of the open crater from so many half widths beyond its electrode's end. */
-const LAPS_FROM: Readonly<Record<Face, readonly [number, number]>> = { cap: [-0.25, 0.12], root: [-0.75, -0.4] };
+const LAPS_FROM: Readonly<Record<Face, readonly [number, number]>> = { cap: [-0.42, -0.08], root: [-0.75, -0.4] };
 /** mm */
 const DEPTH: Readonly<Record<"stringer" | "weave" | "root", readonly [number, number]>> = {
   stringer: [0.4, 1.15],
@@ -24,7 +24,7 @@ export function leaveCraterOpen(work: FaceWork, request: FeatureRequest, random:
   const front = request.x + run.direction * MIDDLE_BEHIND * halfWidth;
   const stop = placeStop(run, front);
   if (!stop) return;
-  const rearRadius = Math.min(2.6, halfWidth * random.uniform(0.35, 0.8));
+  const rearRadius = Math.min(3.6, halfWidth * random.uniform(0.4, 0.8));
   const kind = work.face === "root" ? "root" : run.weave ? "weave" : "stringer";
   stop.earlier.crater = random.uniform(...DEPTH[kind]);
   const ahead = random.uniform(...LAPS_FROM[work.face]) * halfWidth + rearRadius;

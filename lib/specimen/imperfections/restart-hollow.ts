@@ -58,28 +58,41 @@ export function drawHollow(
 }
 
 /** Half length of the mean that rounds what the beads' ends and the corners of the plates leave ragged, mm. */
-const ROUNDED = 0.32;
+const ROUNDED = 0.4;
+/** Where it lies all of it is covered by its own look but for this share. */
+const PAINTED = 0.75;
+/** So often: once leaves their corners. */
+const ROUNDS = 2;
+/** Where it is narrowest the metal still reaches over this share of the run's width: it wetted the plates' edges. */
+const NARROWED = 0.84;
 
 /** Rounds the heights in and round the trough: surface tension leaves no teeth. */
-function evenOut({ grid, z }: Field, { x, y, reach, half }: Hollow): void {
+function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): void {
   const rounded: [k: number, height: number][] = [];
-  const box = { x0: x - reach, x1: x + reach, y0: y - 1.9 * half, y1: y + 1.9 * half };
+  const long = 1.3 * reach;
+  const wide = Math.max(1.9 * half, 1.25 * runHalf);
+  const box = { x0: x - long, x1: x + long, y0: y - wide, y1: y + wide };
   forEachPixel(grid, box, (k, px, py) => {
-    const away = Math.hypot((px - x) / reach, (py - y) / (1.9 * half));
+    const away = Math.hypot((px - x) / long, (py - y) / wide);
     let sum = 0;
     for (let n = 0; n < 8; n++) {
       const far = n % 2 ? ROUNDED : 0.55 * ROUNDED;
       sum += sampleAt(grid, z, px + far * Math.cos((n * Math.PI) / 4), py + far * Math.sin((n * Math.PI) / 4)) / 8;
     }
-    rounded.push([k, mix(z[k], sum, 0.85 * ease(1, 0.7, away))]);
+    rounded.push([k, mix(z[k], sum, 0.85 * ease(1, 0.75, away))]);
   });
   for (const [k, height] of rounded) z[k] = height;
 }
+
+/** Out to here, in its own measures, nothing else is left by chance. */
+const BESIDE = 1.35;
 
 interface Touched {
   readonly k: number;
   readonly share: number;
   readonly low: number;
+  /** Roughness of its skin, mm. */
+  readonly rough: number;
 }
 export type HollowTrace = readonly Touched[];
 
@@ -108,8 +121,11 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     const wavers =
       0.28 * gradient1(x / 2.3, hollow.seed + (y < hollow.y ? 1 : 2)) +
       0.05 * gradient1(x / 0.7, hollow.seed + (y < hollow.y ? 3 : 4));
-    const edge = mix(hollow.half, Math.max(hollow.half, 0.95 * hollow.runHalf), risen) + wavers;
+    const narrow = Math.max(hollow.half, NARROWED * hollow.runHalf);
+    const edge = mix(narrow, Math.max(hollow.half, hollow.runHalf), risen) + wavers;
     const s = (y - hollow.y) / edge;
+    // there is no toe and no valley between runs in which soot could lie
+    if (Math.abs(s) < BESIDE && along < BESIDE) strip.clean[k] = Math.max(strip.clean[k], 0.3);
     if (Math.abs(s) >= 1) return;
     const off = clamp(hollow.off + hollow.slant * (x - hollow.x), -0.7, 0.7);
     const skewed = s < off ? (off - s) / (1 + off) : (s - off) / (1 - off);
@@ -131,10 +147,10 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     // the beads' ends and in the root the plates' corners are melted down to it, its own metal fills what lies lower
     const isHigher = z[k] > floor;
     if (isHigher && !isRoot && strip.run[k] !== hollow.run) return;
-    const inside = isHigher ? ease(1, 0.75, Math.abs(s)) : 1;
+    const inside = isHigher ? ease(1, 0.8, Math.abs(s)) : 1;
     raised.push([k, mix(z[k], floor, within * inside)]);
-    const share = within * ease(1, 0.88, Math.abs(s)) * (isBead ? 0.5 : 1);
-    trace.push({ k, share, low: clamp(drop / 1.6, 0, 1) });
+    const share = within * ease(1, 0.88, Math.abs(s));
+    trace.push({ k, share: PAINTED * share, low: clamp(drop / 1.6, 0, 1), rough });
     if (share < 0.3 || isBead) return;
     const from = middle * grid.columns + i;
     strip.bead[k] = Math.max(strip.bead[k], share);
@@ -143,7 +159,9 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     strip.across[k] = s;
   });
   for (const [k, height] of raised) z[k] = height;
-  evenOut(strip, hollow);
+  for (let n = 0; n < ROUNDS; n++) evenOut(strip, hollow);
+  // its own skin is as rough as it froze
+  for (const { k, share, rough } of trace) z[k] += 0.55 * share * rough;
   return trace;
 }
 

@@ -50,7 +50,7 @@ interface Touched {
 export type LumpTrace = readonly Touched[];
 
 /** Half width of the crease where it did not wet in, mm. */
-const CREASE = { half: 0.16, depth: 0.2 };
+const CREASE = { half: 0.2, depth: 0.16 };
 /** What lies below shows through less: heights are evened out over this, mm. */
 const EVENED = 0.9;
 
@@ -63,8 +63,8 @@ function placeIn(lump: RestartLump, px: number, py: number): { d: number; angle:
   const angle = Math.atan2(b, a);
   const far = Math.hypot(a, b);
   const lobes =
-    0.28 * gradient2(0.9 * Math.cos(angle) + 3.3, 0.9 * Math.sin(angle), lump.seed) +
-    0.035 * gradient2(2.2 * Math.cos(angle), 2.2 * Math.sin(angle) + 5, lump.seed + 1) +
+    0.22 * gradient2(0.9 * Math.cos(angle) + 3.3, 0.9 * Math.sin(angle), lump.seed) +
+    0.1 * gradient2(2.2 * Math.cos(angle), 2.2 * Math.sin(angle) + 5, lump.seed + 1) +
     0.03 * gradient2(px / 1.2, py / 1.2, lump.seed + 2);
   // its top is smooth: only the border is uneven
   return { d: far / (1 + lobes * ease(0.35, 0.95, far)), angle };
@@ -97,7 +97,7 @@ export function heapLump(field: Field, lump: RestartLump): LumpTrace {
       const covered = ease(0, 0.35, profile);
       const wrinkles = 0.06 * gradient2(px / 1.1, py / 2.6, lump.seed + 3) + 0.04 * gradient1(4 * d, lump.seed + 4);
       const bulge = 0.94 + 0.14 * gradient2(px / 2.2, py / 1.8, lump.seed + 5);
-      height += 0.65 * covered * (Math.max(evened(field, px, py), z[k] - 0.3) - z[k]);
+      height += 0.4 * covered * (Math.max(evened(field, px, py), z[k] - 0.3) - z[k]);
       height += lump.height * profile * bulge + wrinkles * covered;
       trace.push({ k, part: "metal", share: covered });
       if (profile > 0.1) {
@@ -105,7 +105,7 @@ export function heapLump(field: Field, lump: RestartLump): LumpTrace {
         field.run[k] = lump.run;
       }
     }
-    const open = (1 - wet) * ease(-0.25, 0.25, gradient1(angle * 1.3, lump.seed + 6) + 0.2);
+    const open = (1 - wet) * ease(-0.1, 0.4, gradient1(angle * 1.9, lump.seed + 6) + 0.05);
     const crease = Math.max(0, 1 - (Math.abs(d - 1.03) * smaller) / CREASE.half) * open;
     if (crease > 0) {
       height -= CREASE.depth * crease;
@@ -126,6 +126,6 @@ export function paintLump(field: Field, lump: RestartLump, trace: LumpTrace): vo
     const y = (k - x) / grid.columns;
     const cloud = clamp(0.5 + 0.8 * gradient2(x / (1.4 * grid.perMm), y / (1.1 * grid.perMm), lump.seed + 8), 0, 1);
     if (part === "metal") mixMaterial(field, k, scaled(TONES.skin, 1.15), 0.5, 0.45, 0.22 * share * cloud);
-    else mixMaterial(field, k, between(TONES.soot, TONES.gap, 0.5), 0.85, 0, 0.42 * ease(0.1, 0.8, share));
+    else mixMaterial(field, k, between(TONES.soot, TONES.gap, 0.5), 0.85, 0, 0.3 * ease(0.1, 0.8, share));
   }
 }

@@ -137,7 +137,14 @@ export function spoilByGap(asked: Spoiling, random: RandomStream): Spoilt {
   const way = random.pick(ways);
   const scale = face === "root" ? ROOT_SCALE : 1;
   const cold = random.uniform(0.3, 0.8);
-  const later = { ...hand(random, asked, cold), hump: random.uniform(0, 0.6) * scale };
+  const usual = hand(random, asked, cold);
+  const later = {
+    ...usual,
+    hump: random.uniform(0, 0.6) * scale,
+    // begun in the open it has no bead to spread over: wider or aside, it would end in tongues on the plate
+    shift: 0.4 * usual.shift,
+    widen: Math.min(0, usual.widen),
+  };
   const rear = Math.min(4.2, halfWidth * random.uniform(0.35, 0.8));
   const open =
     way === "half-filled" ? -random.uniform(0.7, 1) * halfWidth : random.uniform(OPEN[face][0], OPEN[face][1]);

@@ -31,7 +31,8 @@ export function frontFusion(pool: Pool, travel: number, far: number, planned: nu
 /** How far a restart's ragged and perhaps slanting rear edge lies ahead of its arc at y, mm; `across` -1 one toe .. 1 the other. */
 export function lapAt({ lapSeed = 0, lapSlant = 0, lapRagged = 1 }: Lap, y: number, across: number): number {
   const slow = 0.32 * gradient1(y / 2.1, lapSeed) + 0.55 * (lapRagged - 1) * gradient1(y / 3.7, lapSeed + 3);
-  return lapRagged * (slow + 0.08 * gradient1(y / 0.7, lapSeed + 1)) + lapSlant * across;
+  const wide = 0.6 * gradient1(y / 5.3, lapSeed + 5);
+  return lapRagged * (slow + wide + 0.08 * gradient1(y / 0.7, lapSeed + 1)) + lapSlant * across;
 }
 
 type Lap = Pick<Segment, "lapSeed" | "lapSlant" | "lapRagged">;
