@@ -1,7 +1,8 @@
 import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, fractal2, gradient1, gradient2 } from "../../surface";
+import { forEachPixel, fractal2, gradient1, gradient2, nearestColumn } from "../../surface";
 import { type Colour, mixMaterial } from "../field";
+import { heatLine } from "../plate/heat-line";
 import { patchesOf } from "../plate/patches";
 import { toeAt } from "../runs/edit";
 import type { FaceWork, Feature, FeatureBuilder, FeatureRequest } from "../work";
@@ -62,7 +63,7 @@ function drawBulges(random: RandomStream, from: number, length: number): Bulge[]
 const heatAt = ({ bulges, seed }: Heat, x: number): number =>
   bulges.reduce(
     (sum, bulge) => sum + bulge.more * Math.exp(-(((x - bulge.x) / bulge.half) ** 2)),
-    0.93 + 0.14 * gradient1(x / 17, seed) + 0.06 * gradient1(x / 5.5, seed + 1),
+    0.93 + 0.15 * gradient1(x / 16, seed) + 0.07 * gradient1(x / 5.5, seed + 1),
   );
 
 /** Share of the film that a brush and the scale have left. */
@@ -101,22 +102,25 @@ function paintBands(work: FaceWork, { x: x0, length, side }: FeatureRequest, hea
   const inner = toe - 3 * side;
   const outer = toe + side * reach * 2.2;
   const box = { x0: x0 - 10, x1: x0 + length + 10, y0: Math.min(inner, outer), y1: Math.max(inner, outer) };
+  const line = heatLine(work, side);
+  // a stop or a wider place kept the heat
+  const stayed = (x: number) => Math.max(1, 0.72 + 0.3 * line.heat[nearestColumn(work.strip.grid, x)]);
   for (const field of patchesOf(work)) {
     const columns = new Map<number, { toe: number; hot: number }>();
     forEachPixel(field.grid, box, (k, x, y, i) => {
-      const column = columns.get(i) ?? { toe: toeAt(work, side, x, 4), hot: heatAt(heat, x) };
+      const column = columns.get(i) ?? { toe: toeAt(work, side, x, 4), hot: heatAt(heat, x) * stayed(x) };
       columns.set(i, column);
       const away = (y - column.toe) * side;
       // ends lean and fray: the heat ran out at another place near the toe than farther off
-      const amount = there(x + 3.6 * gradient2(x / 12, y / 5, seed + 7) + gradient2(x / 2.6, y / 1.5, seed + 13));
+      const amount = there(x + 3.6 * gradient2(x / 12, y / 5, seed + 7) + gradient2(x / 2.6, y / 1.7, seed + 13));
       if (amount <= 0.004) return;
-      const warped = away + 0.9 * gradient2(x / 8, y / 5, seed + 2) + 0.25 * gradient2(x / 1.8, y / 1.5, seed + 3);
+      const warped = away + 1.2 * gradient2(x / 8, y / 5, seed + 2) + 0.4 * gradient2(x / 2, y / 1.6, seed + 3);
       // lines of equal heat: towards an end they close in on the weld, and the film never grew as thick
       const place = warped / (reach * column.hot * mix(0.3, 1, amount ** 0.7)) + 0.32 * (1 - amount) ** 2;
       if (place < -0.12 || place > 1.35) return;
       const { colour, metal } = bandAt(place);
       const bare = 1 - clamp(1.3 * field.bead[k], 0, 1);
-      const fades = ease(1.35, 0.8, place) * ease(-0.12, 0.04, place) * ease(0, 0.65, amount);
+      const fades = ease(1.35, 0.76, place) * ease(-0.12, 0.04, place) * ease(0, 0.65, amount);
       const scale = mix(0.6, 1, field.band[k]);
       const share = strength * fades * leftOf(heat, x, y) * bare * scale;
       mixMaterial(field, k, colour, 0.42, metal, share);
@@ -137,20 +141,24 @@ export const temperColour: FeatureBuilder = (request, random): Feature => {
   const ends = drawEnds(draw, length + 10, [9, Math.max(9.5, 0.3 * length)], [0.36 * length, 0.48 * length]);
   const heat: Heat = {
     there: unevenEnvelope(request.x - 5, request.x + request.length + 5, ends, 0.5, draw.seed()),
-    strength: mix(0.46, 0.8, Math.min(1, severity)),
+    strength: mix(0.5, 0.8, Math.min(1, severity)),
     reach: mix(REACH.least, REACH.most, severity) * draw.uniform(0.9, 1.12),
     bulges: drawBulges(draw, request.x, length),
     brushed: { turn: draw.normal(0, 0.35) + (draw.chance(0.3) ? 1.2 : 0), taken: draw.uniform(0.1, 0.5) },
     seed: draw.seed(),
   };
-  const beyond = draw.uniform(0.05, 0.14);
+  const beyond = draw.uniform(0.07, 0.15);
   return {
     id: request.id,
     paint(work) {
       paintBands(work, request, heat);
       // the other side took some of the heat as well
       const side = request.side < 0 ? 1 : -1;
-      paintBands(work, { ...request, side }, { ...heat, strength: heat.strength * beyond, seed: heat.seed + 50 });
+      paintBands(
+        work,
+        { ...request, side },
+        { ...heat, strength: heat.strength * beyond, reach: 0.8 * heat.reach, seed: heat.seed + 50 },
+      );
     },
     measure: (work) =>
       measuredColour(work, request.id, request.side, { from: request.x - 8, to: request.x + request.length + 8 }),
