@@ -10,7 +10,7 @@ import { weldZone } from "./weld-zone";
 /** How much darker and how much less bare soot leaves the metal. */
 const SOOT = { dark: 0.4, dull: 0.3 };
 /** A weld rusts where a specimen is rustier than this; share covered where it is rustiest. */
-const RUST = { from: 0.5, most: 0.85 };
+const RUST = { from: 0.5, most: 0.7 };
 
 interface Relief {
   /** Depth of a pixel below its surroundings within a third of a millimetre and within one, mm. */
@@ -210,8 +210,8 @@ function rustRow({ strip, look, noise }: FaceWork, { hollow, bare }: MetalRow, j
   const most = RUST.most * ease(RUST.from, 1, look.rust);
   for (let i = 0, k = j * bare.length; i < bare.length; i++, k++) {
     if (bead[k] <= 0) continue;
-    const rusted = 0.32 + patchFine[k] + 0.8 * patch[k] + 0.6 * hollow[i] - 0.15 * bare[i];
-    const film = most * ease(0.15, 0.8, rusted) * bead[k];
+    const rusted = 0.28 + 1.25 * patchFine[k] + 0.8 * patch[k] + 0.35 * hollow[i] - 0.2 * bare[i];
+    const film = most * ease(0.1, 1.1, rusted) * bead[k];
     mixMaterial(strip, k, TONES.rust, 0.8, 0.2 * metal[k], film);
   }
 }

@@ -9,6 +9,6 @@ export const WELD_TONES = {
   oxidePale: linear("#4a4744"),
   slag: linear("#1c1815"),
   blue: linear("#434d62"),
-  rust: linear("#5f3a20"),
+  rust: linear("#573b28"),
   brown: linear("#584a3c"),
 } as const satisfies Record<string, Colour>;
