@@ -38,7 +38,8 @@ const float PI = 3.14159265;
 const vec2 PLATE = vec2(300.0, 150.0);
 const float STRIP = 26.0;
 const float DROP = 10.0;          // bench below the upper side of the plate
-const float SOFT = 0.08;          // half angular size of the lamp, radians
+const float SOFT = 0.12;          // half angular size of the lamp, radians
+const float READ = 0.667;         // share of the lamp's disc over which heights are read: over all of it crests sink
 const float POWER = 3.4;
 const float AMBIENT = ${WORKSHOP_LIGHT};
 const float REACH = ${TORCH_DISTANCE.toFixed(1)};        // distance at which the lamp has its nominal power
@@ -140,7 +141,7 @@ float lampSeen(vec2 p, float z, vec2 direction, float tanLamp) {
     if (t * lowest > uHighest - z) break;
     vec2 q = p + direction * t;
     if (isOffPlate(q)) break;
-    float width = max(t * SOFT, least);
+    float width = max(t * READ * SOFT, least);
     float rise = (heightAround(q, width) - z - 0.004) / t;
     if (rise > best) { best = rise; bestT = t; bestWidth = width; }
     t *= k < 7 && FINE ? 1.28 : GROWTH;
@@ -152,7 +153,7 @@ float lampSeen(vec2 p, float z, vec2 direction, float tanLamp) {
       best = max(best, (heightAround(p + direction * u, bestWidth) - z - 0.004) / u);
     }
   }
-  if (bestT > 0.5) best /= 1.0 - 0.5 * SOFT; // smoothing lowers crests
+  if (bestT > 0.5) best /= 1.0 - 0.5 * READ * SOFT; // smoothing lowers crests
   return smoothstep(-1.0, 1.0, (atan(tanLamp) - atan(best)) / SOFT);
 }
 `;

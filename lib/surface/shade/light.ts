@@ -47,8 +47,8 @@ export interface Lamp {
   readonly ambient: number;
 }
 
-/** Half angle under which the torch's lens is seen, radians: a 50 mm head at 300 mm. */
-export const LAMP_HALF_ANGLE = 0.08;
+/** Half angle under which the torch's light is seen, radians: an inspection lamp 62 mm wide at 260 mm. */
+export const LAMP_HALF_ANGLE = 0.12;
 
 export function placeLamp(face: Face, view: View): Lamp {
   const { azimuth, elevation, power = 3.4, ambient = 0.32, distance = 260, aim } = view.light;

@@ -19,6 +19,8 @@ const REACH = 30;
 /** Rays start this far above the surface, so that its own grain casts no shadow. */
 const LIFT = 0.004;
 const TILE = 4;
+/** Heights are read over this share of the lamp's disc: over all of it, crests would be lowered too much. */
+const READ = 2 / 3;
 
 /**
  * Cone march over the height pyramid (Crassin and others, "Interactive indirect illumination using voxel cone tracing",
@@ -29,9 +31,9 @@ export function shadowFrom(relief: Relief, halfAngle: number, lamp: Pick<Lamp, "
   const [strip, plate] = relief;
   const distances: number[] = [];
   const levels: Level[] = [];
-  for (let t = 0.6 / strip.perMm; t < REACH; t *= t < 0.5 ? 1.3 : 1.18) {
+  for (let t = 0.6 / strip.perMm; t < REACH; t *= t < 0.5 ? 1.18 : 1.18) {
     distances.push(t);
-    const level = Math.round(Math.log2(Math.max(1e-6, t * halfAngle * strip.perMm)) - 1.6);
+    const level = Math.round(Math.log2(Math.max(1e-6, t * READ * halfAngle * strip.perMm)) - 1.6);
     levels.push(relief[level < 0 ? 0 : Math.min(level, relief.length - 1)]);
   }
   const count = distances.length;
@@ -41,7 +43,7 @@ export function shadowFrom(relief: Relief, halfAngle: number, lamp: Pick<Lamp, "
   const stripFrom = strip.y0 + 0.5 / strip.perMm;
   const stripTo = strip.y0 + (strip.rows - 0.5) / strip.perMm;
   // filtered levels lower their crests a little
-  const lowered = 1 - 0.5 * halfAngle;
+  const lowered = 1 - 0.5 * READ * halfAngle;
   const heightAt = (n: number, x: number, y: number) => {
     const level = levels[n];
     return levelAt(level === strip && (y < stripFrom || y > stripTo) ? plate : level, x, y);
@@ -72,7 +74,7 @@ export function shadowFrom(relief: Relief, halfAngle: number, lamp: Pick<Lamp, "
       const t = distances[best] * (1 + 0.085 * side);
       horizon = Math.max(horizon, (heightAt(best, x + ux * t, y + uy * t) - base) / t);
     }
-    const above = (Math.atan(slope) - Math.atan(best > 6 ? horizon / lowered : horizon)) / halfAngle;
+    const above = (Math.atan(slope) - Math.atan(distances[best] > 0.5 ? horizon / lowered : horizon)) / halfAngle;
     if (above >= 1) return 1;
     if (above <= -1) return 0;
     const share = 0.5 + 0.5 * above;
