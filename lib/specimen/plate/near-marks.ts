@@ -104,7 +104,7 @@ function bloom(work: FaceWork, [x, y]: Point, random: RandomStream): void {
       Math.hypot((px - x) / stretch, py - y) / radius +
       0.55 * fractal2(px / (1.3 * radius), py / (1.3 * radius), seed, 3, 0.6);
     if (d > 1.6) return;
-    const cloud = clamp(0.55 + 0.9 * fractal2(px / 0.6, py / 0.6, seed + 3, 2, 0.6), 0, 1);
+    const cloud = clamp(0.4 + 1.2 * fractal2(px / 0.5, py / 0.5, seed + 3, 3, 0.75), 0, 1);
     const share = dense * ease(1.5, 0.2, d) * cloud;
     mixMaterial(field, k, between(TONES.rustPale, TONES.rust, ease(0.9, 0.1, d)), 0.85, 0.05, share);
     field.z[k] += 0.01 * share * gradient2(px / 0.28, py / 0.28, seed + 5);
