@@ -25,6 +25,10 @@ interface Island {
   readonly seed: number;
 }
 
+/** How much further it reaches where the metal lies low, in radii per step of grain; how far it hides the metal. */
+const IN_CREASES = 0.34;
+const THIN = 0.92;
+
 /** Islands swim to the middle of the pool or to its edges, in groups, with crumbs round them. */
 function drawIslands(
   random: RandomStream,
@@ -43,12 +47,12 @@ function drawIslands(
     return {
       x,
       y: (low + high) / 2 + ((high - low) / 2) * clamp(lane + random.normal(0, 0.16), -0.85, 0.85),
-      radius: isLarge ? clamp(random.logNormal(0.55 * coarse, 0.5), 0.25, 1.4) : random.uniform(0.14, 0.35),
+      radius: isLarge ? clamp(random.logNormal(0.5 * coarse, 0.4), 0.25, 1.1) : random.uniform(0.14, 0.35),
       stretch: 1 + 1.4 * random.uniform(0, 1) ** 2,
       turn: random.uniform(0, 3.14),
       thick: random.uniform(0.018, 0.045),
       clear: random.uniform(0.1, 0.9),
-      chipped: random.chance(0.3) ? random.uniform(0.2, 0.5) : 0,
+      chipped: random.chance(0.5) ? random.uniform(0.2, 0.6) : 0,
       seed: random.seed(),
     };
   });
@@ -58,9 +62,9 @@ function drawIslands(
 function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, footprint: Footprint): void {
   const field = work.strip;
   const { x: cx, y: cy, radius, stretch, seed } = island;
-  const reach = 1.9 * radius * Math.sqrt(stretch) + 0.6;
+  const reach = 2.6 * radius * Math.sqrt(stretch) + 0.6;
   // a border softer than a pixel, so that it does not come out as steps
-  const soft = Math.max(0.16, 1.3 / (field.grid.perMm * radius));
+  const soft = Math.max(0.24, 1.5 / (field.grid.perMm * radius));
   const box = boxAround(cx, cy, reach);
   const crease = grainOf(field, box, 0.6);
   const c = Math.cos(island.turn);
@@ -72,8 +76,8 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
     // the melt ran into the creases first
     const high = crease(k);
     const wander =
-      0.22 * gradient2(x / (1.3 * radius), y / (1.3 * radius), seed) + 0.08 * gradient2(x / 0.55, y / 0.55, seed + 1);
-    const d = Math.hypot(along, across) / radius + wander + 0.07 * clamp(high, -1.2, 1.5);
+      0.62 * gradient2(x / (1.1 * radius), y / (1.1 * radius), seed) + 0.26 * gradient2(x / 0.5, y / 0.5, seed + 1);
+    const d = Math.hypot(along, across) / radius + wander + IN_CREASES * clamp(high, -1.2, 1.5);
     const chip = gradient2(x / (0.8 * radius) + 9, y / (0.8 * radius), seed + 2) - 0.75 + 1.1 * island.chipped;
     const cover = ease(1 + soft, 1 - soft, d) * ease(0.3, 0, chip);
     const bed = ease(1.45, 0.85, d);
@@ -98,7 +102,17 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
         ? between(TONES.glassDark, TONES.glassBrown, 2 * thin)
         : between(TONES.glassBrown, TONES.glassAmber, 2 * thin - 1);
     // thin glass lets the metal show through
-    mixMaterial(field, k, colour, 0.16, 0, cover * (0.84 - 0.4 * island.clear * (1 - 0.5 * dome)));
+    mixMaterial(
+      field,
+      k,
+      colour,
+      0.16,
+      0,
+      cover *
+        THIN *
+        (0.84 - 0.4 * island.clear * (1 - 0.5 * dome)) *
+        clamp(0.75 + 0.6 * gradient2(x / 0.7, y / 0.6, seed + 5), 0.3, 1),
+    );
     field.brush[k] *= 1 - cover;
     leaveTrace(footprint, field, x, y, cover);
   });
