@@ -23,6 +23,9 @@ const ACROSS_MIDDLE = 0.25;
 /** Depth of the metal where a tongue begins, mm. */
 const BRIM = 0.12;
 
+/** The plate is worn no further outside its corner than this, mm (negative). */
+const OUTERMOST = -1;
+
 /** A root edge that the bead leaves, mm. */
 interface BareEdge {
   readonly side: Side;
@@ -109,17 +112,18 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
 
   /** Where a root face begins: straight as machined, but for nicks and for what the arc melted away. */
   const cornerAt = (work: FaceWork, edge: BareEdge) => (x: number) => {
-    const melted =
-      clamp(
-        0.08 +
-          1.15 * gradient1(x / 4.6, edge.seed + 22) +
-          0.4 * gradient1(x / 1.7, edge.seed + 23) +
-          0.12 * gradient1(x / 0.7, edge.seed + 33),
-        0,
-        1,
-      ) ** 1.4;
-    const straight = 0.05 * gradient1(x / 13, edge.seed + 20) + 0.03 * gradient1(x / 2.6, edge.seed + 21);
-    return work.plan.groove + 0.05 + straight + 0.85 * melted;
+    const waves =
+      0.1 +
+      0.75 * gradient1(x / 5.9, edge.seed + 22) +
+      0.5 * gradient1(x / 2.1, edge.seed + 23) +
+      0.12 * gradient1(x / 0.9, edge.seed + 33);
+    // it runs out into the straight edge: no step where the melting began
+    const melted = 0.5 * (waves + Math.sqrt(waves * waves + 0.03));
+    const straight =
+      0.24 * gradient1(x / 9, edge.seed + 20) +
+      0.14 * gradient1(x / 3.1, edge.seed + 21) +
+      0.03 * gradient1(x / 0.9, edge.seed + 34);
+    return work.plan.groove + 0.05 + straight + 0.62 * melted;
   };
 
   function narrowRun(work: FaceWork): void {
@@ -162,13 +166,14 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
       const inside = cornerAt(work, edge)(x) - Math.abs(y);
       const covered = ease(0.1, 0.75, strip.bead[k]);
       strip.clean[k] = Math.max(strip.clean[k], share);
+      if (inside < OUTERMOST) return;
       const fallen = roundedFall(inside);
       if (inside < 0) {
         const worn = clamp(0.4 + 0.9 * fractal1(x / 3.7, edge.seed + 24, 2), 0, 1);
         // gone before the border of what is cut, or it would end in a step
         const wear = 0.09 * worn * Math.exp(inside / mix(0.1, 0.3, worn)) * ease(-0.95, -0.6, inside);
         const rounded = Math.max(strip.z[k] - fallen * WALL_SLOPE, strip.parent[k] - fallen * WALL_SLOPE) - wear;
-        strip.z[k] = mix(strip.z[k], rounded, share * (1 - covered));
+        strip.z[k] = mix(strip.z[k], rounded, share * (1 - covered) * ease(OUTERMOST, 0.5 * OUTERMOST, inside));
         return;
       }
       const relief = preparedRelief(edge.preparation, x, inside) * ease(0, 0.2, inside);
@@ -204,8 +209,8 @@ export const buildRootPenetration: FeatureBuilder = (request, random) => {
   const boxOf = (work: FaceWork) => ({
     x0: from - 14,
     x1: to + 14,
-    y0: -work.plan.groove - 1.2,
-    y1: work.plan.groove + 1.2,
+    y0: -work.plan.groove - 2.6,
+    y1: work.plan.groove + 2.6,
   });
 
   /** Rusty walls and edges; the floor dull metal, oxide and slag in patches, lighter than a hole. */

@@ -33,7 +33,7 @@ function drawFault(random: RandomStream): Fault {
 }
 
 /** The end of a tack: blunt on the tack's side, run out on the side of the bead that came up to it; mm. */
-const NOTCH = { tackSide: 0.75, beadSide: 1.9 };
+const NOTCH = { tackSide: 1.05, beadSide: 2.3 };
 
 /**
  * A faulty tack that the root run went over without melting it away: a short length of other metal with ripples of its
@@ -69,7 +69,7 @@ export const buildTackWeldedOver: FeatureBuilder = (request, random) => {
   /** The notch at one end, as a share of its depth, at a place `along` mm beyond the tack's end. */
   function notchAt(along: number, y: number, n: number): number {
     const bent =
-      along + 0.14 * y * y + 0.45 * gradient1(y / 1.8, seed + 10 + n) + 0.07 * gradient1(y / 0.6, seed + 12 + n);
+      along + 0.17 * y * y + 0.8 * gradient1(y / 2.1, seed + 10 + n) + 0.16 * gradient1(y / 0.7, seed + 12 + n);
     const width = (bent < 0 ? NOTCH.tackSide : NOTCH.beadSide) * (1 + 0.3 * gradient1(y / 1.9, seed + 14 + n));
     return Math.exp(-((bent / width) ** 2));
   }
@@ -122,8 +122,8 @@ export const buildTackWeldedOver: FeatureBuilder = (request, random) => {
           0.4,
           0.34 * tack * clamp(0.7 + patch, 0, 1),
         );
-        mixMaterial(strip, k, scaled(TONES.oxide, 0.9), 0.7, 0.15, 0.4 * ease(0.15, 0.8, notch));
-        mixMaterial(strip, k, TONES.slag, 0.4, 0, 0.5 * ease(0.6, 1, notch + 0.5 * patch) * ease(0.3, 0.6, notch));
+        mixMaterial(strip, k, scaled(TONES.oxide, 1.2), 0.7, 0.25, 0.26 * ease(0.15, 0.8, notch));
+        mixMaterial(strip, k, TONES.slag, 0.4, 0, 0.4 * ease(0.75, 1.15, notch + 0.6 * patch) * ease(0.3, 0.6, notch));
         strip.brush[k] *= 1 - Math.max(notch, 0.7 * tack);
       }
     },
