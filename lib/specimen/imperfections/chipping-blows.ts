@@ -42,17 +42,20 @@ const SINGLE = 7;
 export function drawBlows(random: RandomStream, length: number, depth: number): Blow[] {
   const tool = TOOLS[random.pick(["blade", "blade", "chisel", "chisel", "point"] as const)];
   const heading = random.uniform(0.35, 1.35) * random.pick([-1, 1]) + (random.chance(0.5) ? Math.PI : 0);
-  const isSingle = length <= SINGLE && random.chance(0.35);
-  const count = isSingle ? 1 : 2 + Math.round(length * random.uniform(0.05, 0.32));
+  const isSingle = length <= SINGLE && random.chance(0.3);
+  const count = isSingle ? 1 : (length > SINGLE ? 3 : 2) + Math.round(length * random.uniform(0, 0.24));
   const drift = random.normal(0, 0.2);
   const clump = random.uniform(-0.36, 0.36);
   const gathered = random.uniform(0.06, 0.26);
   const longest = Math.max(1, 0.75 * length);
   return Array.from({ length: count }, (_, n) => {
     const isDeepest = n === 0;
-    const glances = !isDeepest && random.chance(GLANCING);
+    // those that hold the mark together went in
+    const holds = n < (length > SINGLE ? 3 : 2);
+    const glances = !holds && random.chance(GLANCING);
     // two stand near the ends, the others gather somewhere between
-    const share = n === 0 ? -0.34 : n === 1 ? 0.34 : clamp(clump + random.normal(0, gathered), -0.42, 0.42);
+    const ordered = [-0.38, 0.38, random.uniform(-0.14, 0.14)] as const;
+    const share = ordered[n] ?? clamp(clump + random.normal(0, gathered), -0.42, 0.42);
     const x = isSingle ? 0 : share * length + random.normal(0, 0.06) * length;
     const corner = random.chance(tool.corner) ? random.uniform(0.7, 1) : random.uniform(0.15, 0.5);
     // most edges touch with a corner, few go in over their whole length
@@ -63,7 +66,7 @@ export function drawBlows(random: RandomStream, length: number, depth: number): 
       length:
         (isSingle ? Math.max(0.6 * length, drawn) : isDeepest ? Math.max(1.5, drawn) : drawn) * (glances ? 0.8 : 1),
       turn: heading + random.normal(0, tool.shaky) + (random.chance(TURNED) ? Math.PI : 0),
-      depth: depth * (isDeepest ? 1 : glances ? random.uniform(0.1, 0.34) : random.uniform(0.22, 0.95)),
+      depth: depth * (isDeepest ? 1 : glances ? random.uniform(0.1, 0.34) : random.uniform(holds ? 0.5 : 0.22, 0.95)),
       steep: random.uniform(0.5, 0.95),
       gentle: glances ? random.uniform(6, 12) : random.uniform(1.3, 2.8),
       corner,
