@@ -5,8 +5,8 @@ const CRATER_CRACKS = ["star", "star", "along", "across"];
 
 /** Holes, cracks, stops, and marks on the plate. Likelihoods and sizes are common practice, no source. */
 export const CUT_ROWS: readonly FeatureRow[] = [
-  row("cap", "slag-residue", "toe", "hlhl", 0.65, 2, [3, 24], [0.6, 1.9], 2, { afterStop: 0.35 }),
-  row("cap", "slag-residue", "run", "hlhl", 0.35, 1, [3.5, 22], [0.7, 1.8], 2, { variants: ["between"] }),
+  row("cap", "slag-residue", "toe", "hlhl", 0.65, 2, [5, 24], [0.6, 1.9], 2, { afterStop: 0.35 }),
+  row("cap", "slag-residue", "run", "hlhl", 0.35, 1, [5, 22], [0.7, 1.8], 2, { variants: ["between"] }),
   row("cap", "surface-pore", "run", "mhmm", 1, 2, [0, 0], [0.38, 2.4], 2, { afterStop: 0.6 }),
   row("cap", "clustered-porosity", "run", "lhmm", 0.65, 1, [4, 20], [0.32, 1.8], 2, { afterStop: 0.5 }),
   row("cap", "surface-porosity", "run", "lhmm", 0.35, 1, [14, 60], [0.32, 1.5], 3, { afterStop: 0.3 }),
@@ -31,7 +31,7 @@ export const CUT_ROWS: readonly FeatureRow[] = [
   row("root", "surface-pore", "run", "mhmm", 1, 1, [0, 0], [0.38, 1.7], 2, { afterStop: 0.6 }),
   row("root", "linear-porosity", "run", "lmll", 1, 1, [8, 40], [0.32, 1.2], 2, { afterStop: 0.3 }),
   row("root", "elongated-cavity", "run", "llll", 1, 1, [2, 10], [0.42, 1.3], 2, { afterStop: 0.3 }),
-  row("root", "slag-residue", "toe", "hlhl", 1, 1, [3, 18], [0.6, 1.5], 2, { afterStop: 0.3 }),
+  row("root", "slag-residue", "toe", "hlhl", 1, 1, [4.5, 18], [0.6, 1.5], 2, { afterStop: 0.3 }),
   row("root", "poor-restart", "stop", "hmmm", 1, 1, [0, 0], [0.8, 2.4], 14, { variants: ["hump", "hump", "gap"] }),
   row("root", "longitudinal-crack", "run", "llll", 1, 1, [6, 40], [0.07, 0.2], 2, { variants: ["centre", "toe"] }),
   row("root", "transverse-crack", "run", "llll", 1, 1, [0, 0], [1.8, 6], 3),
