@@ -83,8 +83,9 @@ describe("checking a blueprint", () => {
   });
 
   it("refuses sizes all of which lie near a limit, where that is not allowed", () => {
-    // ISO 5817 draws a line for undercut at 0.5 mm (from memory): a medium one is never further from it than measuring leaves open
-    const medium = [slot({ families: ["toe-groove"], band: "medium", place: "toe" })];
+    // ISO 5817 draws a line for missing metal at 0.5 mm (from memory): a medium one is never further from it than measuring
+    // leaves open
+    const medium = [slot({ families: ["missing-metal"], band: "medium", place: "weld" })];
     expect(checkBlueprint(asking("cap", medium, { nearLimits: true })).ok).toBe(true);
     expect(checkBlueprint(asking("cap", medium, { nearLimits: false }))).toMatchObject({
       code: "limits-in-the-way",
