@@ -18,6 +18,8 @@ export interface Sizing {
 
 /** Asked sizes keep this many standard deviations inside what is wanted. */
 const SURE = 1.7;
+/** As many above what is recorded at all: one that comes out smaller is drawn anew, and small ones have no other place. */
+const SURE_RECORDED = 0.8;
 /** Above 1: small imperfections are commoner than large ones. */
 const SMALL_ONES = 1.3;
 
@@ -61,7 +63,9 @@ function sizingOf(
   const wanted = bandRange(type, band);
   const byLength = goesByLength(row);
   const severity =
-    entry.size === null ? row.severity : meet(row.severity, severityRange([entry.recordedFrom, Infinity], came));
+    entry.size === null
+      ? row.severity
+      : meet(row.severity, severityRange([entry.recordedFrom, Infinity], came, SURE_RECORDED));
   const steady = Math.min(came.steadyFrom, row.severity[1]);
   const seen = byLength
     ? severity && meet(severity, [band === "any" ? 0 : steady, Number.POSITIVE_INFINITY])
@@ -97,9 +101,9 @@ const meet = (a: Range, b: Range): Range | null => {
 const LEAST_SHARE = 0.3;
 
 /** Severities whose yield most likely lies within a range; bounds of 0 and infinity bind nothing. */
-function severityRange([least, most]: Range, { perSeverity, severitySpread }: Yield): Range {
+function severityRange([least, most]: Range, { perSeverity, severitySpread }: Yield, sure = SURE): Range {
   const narrow = Number.isFinite(most) ? ((1 - LEAST_SHARE) * (most - least)) / (most + least) : 0.9;
-  const unsure = Math.min(SURE * severitySpread, narrow * perSeverity);
+  const unsure = Math.min(sure * severitySpread, narrow * perSeverity);
   return [least / (perSeverity - unsure), most / (perSeverity + unsure)];
 }
 
