@@ -1,6 +1,7 @@
-import type { Face } from "../weld";
-import { FACES } from "../weld";
-import { type Patch, PLATE_GRID, STRIP_GRID, type Surface } from "./surface";
+import type { SurfaceFace } from "../weld";
+import { SURFACE_FACES } from "../weld";
+import type { Grid } from "./grid";
+import { gridsOf, type Patch, type Surface } from "./surface";
 
 /**
  * The transported form of one face. Heights are exact to half a step of 2 micrometres: median predictor (LOCO-I,
@@ -28,23 +29,31 @@ export interface DecodedPatch {
 }
 
 export interface DecodedFace {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly strip: DecodedPatch;
   readonly plate: DecodedPatch;
 }
 
+interface Grids {
+  readonly strip: Grid;
+  readonly plate: Grid;
+}
+
 /** First row of the plate patch that the strip covers, and the first one beyond it. */
-const COVERED_FROM = Math.round((STRIP_GRID.y0 - PLATE_GRID.y0) * PLATE_GRID.perMm);
-const COVERED_TO = COVERED_FROM + STRIP_GRID.rows / 2;
+function coveredRows({ strip, plate }: Grids): { from: number; to: number } {
+  const from = Math.round((strip.y0 - plate.y0) * plate.perMm);
+  return { from, to: from + strip.rows / 2 };
+}
 
 /** Packs a face. The result is meant to be compressed as a whole. */
 export async function encodeFace(surface: Surface, encodeImage: EncodeImage): Promise<Uint8Array> {
   const { strip, plate } = surface;
-  const columns = PLATE_GRID.columns;
+  const { columns } = plate.grid;
+  const covered = coveredRows({ strip: strip.grid, plate: plate.grid });
   const blocks = [
-    packHeights(strip.height, STRIP_GRID.columns),
-    packHeights(plate.height.subarray(0, COVERED_FROM * columns), columns),
-    packHeights(plate.height.subarray(COVERED_TO * columns), columns),
+    packHeights(strip.height, strip.grid.columns),
+    packHeights(plate.height.subarray(0, covered.from * columns), columns),
+    packHeights(plate.height.subarray(covered.to * columns), columns),
     ...(await Promise.all(
       [strip, plate].flatMap((patch) => [
         encodeImage(patch.albedo, patch.grid.columns, patch.grid.rows, "colour"),
@@ -59,7 +68,7 @@ export async function encodeFace(surface: Surface, encodeImage: EncodeImage): Pr
   const view = new DataView(bytes.buffer);
   view.setUint32(0, MAGIC);
   view.setUint16(4, CODEC_VERSION);
-  view.setUint16(6, FACES.indexOf(surface.face));
+  view.setUint16(6, SURFACE_FACES.indexOf(surface.face));
   let at = 8;
   for (const block of blocks) {
     view.setUint32(at, block.length);
@@ -74,7 +83,7 @@ export function decodeFace(bytes: Uint8Array): DecodedFace {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   if (bytes.length < 8 || view.getUint32(0) !== MAGIC) throw new Error("not a packed surface");
   if (view.getUint16(4) !== CODEC_VERSION) throw new Error(`packed surface of version ${view.getUint16(4)}`);
-  const face = FACES[view.getUint16(6)];
+  const face = SURFACE_FACES[view.getUint16(6)];
   if (!face) throw new Error(`unknown face ${view.getUint16(6)}`);
   const blocks: Uint8Array[] = [];
   for (let at = 8; at < bytes.length; ) {
@@ -96,35 +105,39 @@ export function decodeFace(bytes: Uint8Array): DecodedFace {
       Uint8Array,
       Uint8Array,
     ];
-  const columns = PLATE_GRID.columns;
-  const strip = new Float32Array(STRIP_GRID.columns * STRIP_GRID.rows);
-  unpackHeights(stripHeights, strip, STRIP_GRID.columns);
-  const plate = new Float32Array(columns * PLATE_GRID.rows);
-  unpackHeights(before, plate.subarray(0, COVERED_FROM * columns), columns);
-  unpackHeights(after, plate.subarray(COVERED_TO * columns), columns);
-  halveStrip(strip, plate);
+  const grids = gridsOf(face);
+  const { columns } = grids.plate;
+  const covered = coveredRows(grids);
+  const strip = new Float32Array(grids.strip.columns * grids.strip.rows);
+  unpackHeights(stripHeights, strip, grids.strip.columns);
+  const plate = new Float32Array(columns * grids.plate.rows);
+  unpackHeights(before, plate.subarray(0, covered.from * columns), columns);
+  unpackHeights(after, plate.subarray(covered.to * columns), columns);
+  halveStrip(strip, plate, grids);
   return {
     face,
     strip: {
       height: strip,
       albedo: stripAlbedo,
       finish: stripFinish,
-      brushing: unpackBrushing(stripBrush, STRIP_GRID.columns, STRIP_GRID.rows),
+      brushing: unpackBrushing(stripBrush, grids.strip.columns, grids.strip.rows),
     },
     plate: {
       height: plate,
       albedo: plateAlbedo,
       finish: plateFinish,
-      brushing: unpackBrushing(plateBrush, PLATE_GRID.columns, PLATE_GRID.rows),
+      brushing: unpackBrushing(plateBrush, grids.plate.columns, grids.plate.rows),
     },
   };
 }
 
 /** Fills the covered rows of the plate with the strip, averaged two by two. */
-function halveStrip(strip: Float32Array, plate: Float32Array): void {
-  const wide = STRIP_GRID.columns;
-  for (let j = 0; j < STRIP_GRID.rows / 2; j++) {
-    for (let i = 0, k = (COVERED_FROM + j) * PLATE_GRID.columns; i < PLATE_GRID.columns; i++, k++) {
+function halveStrip(strip: Float32Array, plate: Float32Array, grids: Grids): void {
+  const wide = grids.strip.columns;
+  const { columns } = grids.plate;
+  const { from } = coveredRows(grids);
+  for (let j = 0; j < grids.strip.rows / 2; j++) {
+    for (let i = 0, k = (from + j) * columns; i < columns; i++, k++) {
       const q = 2 * j * wide + 2 * i;
       plate[k] = 0.25 * (strip[q] + strip[q + 1] + strip[q + wide] + strip[q + wide + 1]);
     }

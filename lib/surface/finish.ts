@@ -1,4 +1,4 @@
-import type { Face } from "../weld";
+import type { SurfaceFace } from "../weld";
 import { BRUSHING_BLOCK, type BrushBlocks, brushBlocks, brushingOf, halvedBlocks } from "./brushing";
 import type { Grid } from "./grid";
 import type { Patch, Surface } from "./surface";
@@ -30,7 +30,7 @@ const shareByte = (share: number): number => (share <= 0 ? 0 : share >= 1 ? 255 
  * strip averaged two by two. The sides must join the strip, have half its pixels per mm and whole blocks of brushing;
  * throws otherwise. Throws on a height that is not a number, with its place.
  */
-export function finishSurface(face: Face, strip: Planes, sideB: Planes, sideA: Planes): Surface {
+export function finishSurface(face: SurfaceFace, strip: Planes, sideB: Planes, sideA: Planes): Surface {
   const blocks = brushBlocks(strip);
   return { face, strip: withBrushing(strip, blocks), plate: toPlate(strip, blocks, sideB, sideA) };
 }

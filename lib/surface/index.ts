@@ -17,6 +17,9 @@ export { noiseField, noiseRows, rowsBetween } from "./noise-field";
 export type { WriteRow } from "./raster";
 export { type Light, occlusionOf, type Picture, renderQuick, renderView, type View } from "./shade";
 export {
+  FILLET_PLATE_GRID,
+  FILLET_STRIP_GRID,
+  gridsOf,
   heightAt,
   type Patch,
   PLATE_GRID,

@@ -1,8 +1,9 @@
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type Face } from "../weld";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FILLET_HALF_WIDTH, FILLET_LENGTH, type SurfaceFace } from "../weld";
 import { type Grid, sampleAt } from "./grid";
 
 /**
- * One patch of a finished face. `height` is in mm above the parent surface of plate A, outward from the face looked at.
+ * One patch of a finished face. `height` is in mm outward from the face looked at: above the parent surface of plate A, for a
+ * fillet above the line in which both plates meet.
  * Materials are what a camera would need, eight bits each, interleaved per pixel.
  */
 export interface Patch {
@@ -21,7 +22,7 @@ export interface Patch {
  * `plate` is the strip, averaged two by two).
  */
 export interface Surface {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly strip: Patch;
   readonly plate: Patch;
 }
@@ -45,6 +46,19 @@ export const PLATE_GRID: Grid = {
   x0: 0,
   y0: -BUTT_PLATE_WIDTH / 2,
 };
+
+/** The same of a fillet: y across the line between the plates, positive towards the base plate, so that both rise at 45 degrees. */
+export const FILLET_STRIP_GRID: Grid = { ...STRIP_GRID, columns: FILLET_LENGTH * STRIP_PER_MM };
+export const FILLET_PLATE_GRID: Grid = {
+  ...PLATE_GRID,
+  columns: FILLET_LENGTH * PLATE_PER_MM,
+  rows: 2 * FILLET_HALF_WIDTH * PLATE_PER_MM,
+  y0: -FILLET_HALF_WIDTH,
+};
+
+/** Grids of a surface's two patches. */
+export const gridsOf = (face: SurfaceFace): { readonly strip: Grid; readonly plate: Grid } =>
+  face === "fillet" ? { strip: FILLET_STRIP_GRID, plate: FILLET_PLATE_GRID } : { strip: STRIP_GRID, plate: PLATE_GRID };
 
 /** Height in mm at (x, y) mm, from the finest patch that covers the place. */
 export function heightAt(surface: Pick<Surface, "strip" | "plate">, x: number, y: number): number {

@@ -16,8 +16,15 @@ export const PROCESS_NAMES: Readonly<Record<Process, string>> = {
 export const POSITIONS = ["PA", "PC", "PF", "PE"] as const;
 export type Position = (typeof POSITIONS)[number];
 
-export const POSITION_NAMES: Readonly<Record<Position, string>> = {
+/** Welding positions of ISO 6947 in which a fillet is welded here. */
+export const FILLET_POSITIONS = ["PA", "PB", "PF"] as const;
+export type FilletPosition = (typeof FILLET_POSITIONS)[number];
+
+export type JointPosition = Position | FilletPosition;
+
+export const POSITION_NAMES: Readonly<Record<JointPosition, string>> = {
   PA: "flat",
+  PB: "horizontal vertical",
   PC: "horizontal",
   PF: "vertical up",
   PE: "overhead",

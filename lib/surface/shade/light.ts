@@ -1,4 +1,4 @@
-import type { Face } from "../../weld";
+import type { SurfaceFace } from "../../weld";
 import { upOnScreen } from "../../weld";
 
 /** A torch over the face, as the person in front of the screen sees it. */
@@ -17,7 +17,7 @@ export interface Light {
   readonly aim?: readonly [x: number, y: number];
 }
 
-/** A part of a face to be drawn, mm on the face, x0 < x1 and y0 < y1; y runs up on the screen for the cap and down for the root. */
+/** A part of a face to be drawn, mm on the face, x0 < x1 and y0 < y1; y runs up on the screen for the cap and down for the root and for a fillet. */
 export interface View {
   readonly x0: number;
   readonly x1: number;
@@ -50,7 +50,7 @@ export interface Lamp {
 /** Half angle under which the torch's light is seen, radians: an inspection lamp 62 mm wide at 260 mm. */
 export const LAMP_HALF_ANGLE = 0.12;
 
-export function placeLamp(face: Face, view: View): Lamp {
+export function placeLamp(face: SurfaceFace, view: View): Lamp {
   const { azimuth, elevation, power = 3.4, ambient = 0.32, distance = 260, aim } = view.light;
   const around = (azimuth * Math.PI) / 180;
   const above = (elevation * Math.PI) / 180;
