@@ -8,28 +8,46 @@ import type { FaceWork, SharedNoise } from "./work";
 
 const SIDE_ROWS = (PLATE_GRID.rows - 2 * STRIP_HALF_WIDTH * PLATE_PER_MM) / 2;
 const sideGrid = (y0: number): Grid => ({ ...PLATE_GRID, rows: SIDE_ROWS, y0 });
+const GRIDS: WorkGrids = { strip: STRIP_GRID, sides: [sideGrid(PLATE_GRID.y0), sideGrid(STRIP_HALF_WIDTH)] };
 
 /** Everything for making one face of a recipe's specimen: empty fields and the plan of a sound weld. */
 export function createWork<F extends Face>(recipe: RecipeOf<F>, face: F): FaceWork {
   const bothFaces = randomStream(recipe.seed);
   const random = bothFaces.child(face);
-  const columns = STRIP_GRID.columns;
+  const plan = planFace(face, recipe.joint, recipe.faces[face].layout, recipe.look, STRIP_GRID, random);
   return {
+    ...emptyWork(GRIDS),
     face,
     joint: recipe.joint,
     plates: recipe.plates,
-    strip: createField(STRIP_GRID),
-    sides: [createField(sideGrid(PLATE_GRID.y0)), createField(sideGrid(STRIP_HALF_WIDTH))],
-    plan: planFace(face, recipe.joint, recipe.faces[face].layout, recipe.look, STRIP_GRID, random),
+    plan,
     look: recipe.look,
     random,
     bothFaces,
+  };
+}
+
+/** Grids of the fine strip along the weld and of what lies to both sides of it. */
+export interface WorkGrids {
+  readonly strip: Grid;
+  readonly sides: readonly [sideB: Grid, sideA: Grid];
+}
+
+/** Fields without anything on them. */
+export function emptyWork({
+  strip,
+  sides,
+}: WorkGrids): Omit<FaceWork, "face" | "joint" | "plates" | "plan" | "look" | "random" | "bothFaces"> {
+  const { columns, rows } = strip;
+  return {
+    strip: createField(strip),
+    sides: sides.map(createField),
     toeMinus: new Float32Array(columns).fill(Number.NaN),
     toePlus: new Float32Array(columns).fill(Number.NaN),
     runMinus: [],
     runPlus: [],
     craters: [],
-    noise: createNoise(columns * STRIP_GRID.rows),
+    noise: createNoise(columns * rows),
   };
 }
 

@@ -11,7 +11,7 @@ export interface PlateSetting {
 }
 
 /** Step from plate A down to plate B at x, seen from the cap, mm. */
-export function stepAt(joint: ButtJoint, plates: PlateSetting, x: number): number {
+export function stepAt(joint: Pick<ButtJoint, "length">, plates: PlateSetting, x: number): number {
   return mix(plates.stepAtDatum, plates.stepAtFarEnd, x / joint.length);
 }
 
@@ -19,7 +19,13 @@ export function stepAt(joint: ButtJoint, plates: PlateSetting, x: number): numbe
  * Height of the plates before any texture, mm outward from the face looked at, 0 on plate A at the weld. What rises
  * on the cap face sinks on the root face, because both are faces of one piece.
  */
-export function parentHeight(face: Face, joint: ButtJoint, plates: PlateSetting, x: number, y: number): number {
+export function parentHeight(
+  face: Face,
+  joint: Pick<ButtJoint, "length">,
+  plates: PlateSetting,
+  x: number,
+  y: number,
+): number {
   const outward = face === "cap" ? 1 : -1;
   const slope = Math.tan((plates.distortion * Math.PI) / 180) * Math.abs(y);
   return outward * (slope - (y < 0 ? stepAt(joint, plates, x) : 0));

@@ -1,15 +1,18 @@
 import type { Clutter, ImperfectionType } from "../imperfections";
 import type { RandomStream } from "../random";
-import type { ButtJoint, Face } from "../weld";
+import type { ButtJoint, Face, JointPosition } from "../weld";
 import type { Field } from "./field";
 import type { PlateSetting } from "./parent";
 import type { FacePlan } from "./plan";
 import type { ClutterItem, TruthItem } from "./truth";
 
+/** The joint that is welded: a butt joint, or a fillet laid out flat as the groove between its two plates. */
+export type WorkedJoint = Omit<ButtJoint, "position"> & { readonly position: JointPosition };
+
 /** Everything at hand while one face is made. The fine strip carries the weld; the two sides carry only parent plate. */
 export interface FaceWork {
   readonly face: Face;
-  readonly joint: ButtJoint;
+  readonly joint: WorkedJoint;
   readonly plates: PlateSetting;
   readonly strip: Field;
   /** Plate B's side (y < 0) and plate A's (y > 0) outside the strip. */

@@ -50,7 +50,7 @@ export interface ButtJoint {
 }
 
 /** Half the opening of the groove at the plate's cap-side surface, mm: gap/2 + (t - c) tan(angle/2). */
-export function grooveHalfWidth(joint: ButtJoint): Mm {
+export function grooveHalfWidth(joint: Pick<ButtJoint, "rootGap" | "rootFace" | "thickness" | "grooveAngle">): Mm {
   return joint.rootGap / 2 + (joint.thickness - joint.rootFace) * Math.tan((joint.grooveAngle * Math.PI) / 360);
 }
 

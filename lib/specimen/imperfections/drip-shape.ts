@@ -1,7 +1,7 @@
 import { ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2 } from "../../surface";
-import type { Position } from "../../weld";
+import type { JointPosition } from "../../weld";
 import type { FeatureRequest } from "../work";
 
 /** One drip that froze before it fell, mm. */
@@ -73,8 +73,9 @@ export function drawDrips(random: RandomStream, request: FeatureRequest): Drip[]
 }
 
 /** Where down is along the root face, as a direction in x and y: nowhere when it points straight out of the face or into it. */
-export function downOn(position: Position, direction: 1 | -1): readonly [x: number, y: number] {
+export function downOn(position: JointPosition, direction: 1 | -1): readonly [x: number, y: number] {
   switch (position) {
+    case "PB":
     case "PC":
       return [0, -1];
     case "PF":

@@ -1,5 +1,5 @@
 import type { RandomStream } from "../../random";
-import type { Position } from "../../weld";
+import type { JointPosition } from "../../weld";
 import type { Side } from "../measure";
 
 /** How molten metal ran in a welding position: places across as shares of the joint's half width, positive towards plate A. */
@@ -55,8 +55,9 @@ function drawHanging(random: RandomStream, side: Side): SagShape {
 }
 
 /** Draws where the metal ran: down to plate B in PC, hanging from either side in PE, sinking in the middle otherwise. */
-export function drawSagShape(random: RandomStream, position: Position, side: Side): SagShape {
+export function drawSagShape(random: RandomStream, position: JointPosition, side: Side): SagShape {
   switch (position) {
+    case "PB":
     case "PC":
       return drawSideways(random);
     case "PE":

@@ -62,7 +62,7 @@ function punch(work: FaceWork, x: number, y: number, depth: number, random: Rand
 }
 
 /** A line across, drawn with a scriber along a square. */
-function scribe(work: FaceWork, x: number, from: number, to: number, random: RandomStream): void {
+export function scribe(work: FaceWork, x: number, from: number, to: number, random: RandomStream): void {
   const seed = random.seed();
   forEachPlatePixel(work, { x0: x - 0.6, x1: x + 0.6, y0: from, y1: to }, (field, k, px, py) => {
     const d = Math.abs(px - x - 0.05 * gradient1(py / 7, seed));

@@ -1,8 +1,10 @@
 export { cleanJoint } from "./clean-joint";
 export { tackPlaces } from "./dressing";
-export { finishPlate } from "./finish-plate";
+export { finishPlate, scribe } from "./finish-plate";
 export { type Landing, placeGlobule } from "./globule";
 export { paintHeat } from "./heat";
 export { layParentPlate } from "./parent-plate";
 export { scatterSpatter } from "./spatter";
+export { stampText } from "./stamps";
+export { PLATE_TONES } from "./tones";
 export { leaveWorkshopMarks } from "./workshop-marks";

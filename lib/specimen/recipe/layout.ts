@@ -59,8 +59,9 @@ function runCount(joint: ButtJoint, half: number, random: RandomStream): number 
   return canAdd && random.chance(ONE_MORE.share) ? count + 1 : count;
 }
 
-function drawRuns(
-  joint: ButtJoint,
+/** Begin, finish and stops of every run of a weld, as long as its electrodes last. */
+export function drawRuns(
+  joint: Pick<ButtJoint, "process" | "length">,
   count: number,
   ends: readonly [number, number],
   lengths: readonly [number, number],

@@ -5,13 +5,24 @@ import { layRun } from "./lay-run";
 import type { RippleNoise } from "./ripple-noise";
 import { unfilledStretches } from "./unfilled-stretches";
 
+/** mm from the datum. */
+interface Range {
+  readonly from: number;
+  readonly to: number;
+}
+
+const EVERYWHERE: Range = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
+
 /** Narrowest layer, mm of half width. */
 const LEAST_HALF = 2;
 /** A length of it without humps, craters or restarts. */
 const PLAIN = { hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 };
 
-/** Lays the layer under the cap where the groove is not filled and it can be seen: one weave from wall to wall. */
-export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
+/**
+ * Lays the layer under the cap where the groove is not filled and it can be seen: one weave from wall to wall, as far along the
+ * weld as told.
+ */
+export function layLayerBelow(work: FaceWork, noise: RippleNoise, { from, to }: Range = EVERYWHERE): void {
   const { strip, plan, look } = work;
   const { grid } = strip;
   const seed = work.random.child("layer-below").seed();
@@ -43,7 +54,9 @@ export function layLayerBelow(work: FaceWork, noise: RippleNoise): void {
     dwell: 0.085,
     lean: 0,
     lag: 0,
-    segments: unfilledStretches(work, halfWidth).map(({ a, b }) => ({ a, b, ...PLAIN })),
+    segments: unfilledStretches(work, halfWidth)
+      .map(({ a, b }) => ({ a: Math.max(a, from), b: Math.min(b, to), ...PLAIN }))
+      .filter(({ a, b }) => a < b),
   };
   layRun(strip, layer, 0, noise);
   strip.run.fill(0);

@@ -1,9 +1,9 @@
 import { clamp, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
-import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
+import { type Face, grooveHalfWidth } from "../../weld";
 import type { FacePlan, RunPlan } from "../plan";
-import type { Look } from "../work";
+import type { Look, WorkedJoint } from "../work";
 import { draftRun, type Hand, type RunDraft } from "./draft-run";
 import { keepInSight } from "./keep-in-sight";
 import { POSITION_STYLES, type PositionStyle } from "./position-style";
@@ -40,7 +40,7 @@ const EVENER = 0.3;
 
 /** What planning one face goes by. */
 interface Planning {
-  readonly joint: ButtJoint;
+  readonly joint: WorkedJoint;
   readonly layout: FaceLayout;
   readonly look: Look;
   readonly grid: Grid;
@@ -52,7 +52,7 @@ interface Planning {
 /** Plans the runs of a face as a sound weld, ordinary stops included. */
 export function planFace(
   face: Face,
-  joint: ButtJoint,
+  joint: WorkedJoint,
   layout: FaceLayout,
   look: Look,
   grid: Grid,

@@ -1,4 +1,4 @@
-import type { Position } from "../../weld";
+import type { JointPosition } from "../../weld";
 
 /** What gravity and the reach of the hand change in a position; factors are against flat welding. */
 export interface PositionStyle {
@@ -30,7 +30,7 @@ export interface PositionStyle {
 }
 
 /** Welding positions. Common practice, no source. */
-export const POSITION_STYLES: Readonly<Record<Position, PositionStyle>> = {
+export const POSITION_STYLES: Readonly<Record<JointPosition, PositionStyle>> = {
   PA: {
     pitch: 1,
     ripple: 1,
@@ -46,6 +46,24 @@ export const POSITION_STYLES: Readonly<Record<Position, PositionStyle>> = {
     tremble: 1,
     weave: { share: 0.6, thickness: 10.5, half: 1 },
     widest: 1,
+    climbs: false,
+  },
+  // a fillet on a level plate: the pool hangs on the standing plate, is sharp up there and runs out below
+  PB: {
+    pitch: 0.97,
+    ripple: 1,
+    height: { stringer: 1, weave: 1 },
+    exponent: { stringer: 0, weave: 0, low: 0.35, high: -0.2 },
+    dwell: { stringer: 0.07, weave: 0.12 },
+    tail: { stringer: 0.95, weave: 0.5 },
+    lean: -0.1,
+    lag: 0.14,
+    sharpness: { low: -0.1, high: 0.2 },
+    spatter: 1,
+    root: { height: 1, least: 0.4, exponent: 0 },
+    tremble: 1,
+    weave: { share: 0, thickness: 0, half: 0 },
+    widest: 0.9,
     climbs: false,
   },
   PC: {

@@ -3,7 +3,7 @@ import type { RandomStream } from "../../random";
 import type { ButtJoint } from "../../weld";
 
 /** Where the plates were tacked together before welding, mm along the joint. */
-export function tacksOf(joint: ButtJoint, random: RandomStream): number[] {
+export function tacksOf(joint: Pick<ButtJoint, "length">, random: RandomStream): number[] {
   const tacks: number[] = [];
   for (let x = random.uniform(22, 40); x < joint.length - 12; x += random.uniform(75, 120)) tacks.push(x);
   return tacks;

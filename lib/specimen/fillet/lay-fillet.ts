@@ -1,0 +1,81 @@
+import { clamp, ease } from "../../math";
+import { columnX, gradient2, rowY } from "../../surface";
+import { mixMaterial } from "../field";
+import { PLATE_TONES as TONES } from "../plate";
+import { addGrain } from "../runs/grain";
+import { layRun } from "../runs/lay-run";
+import { layLayerBelow } from "../runs/layer-below";
+import { drawRippleNoise } from "../runs/ripple-noise";
+import { blendToes, findToes } from "../runs/toes";
+import { weldZone } from "../runs/weld-zone";
+import type { FaceWork } from "../work";
+import { cornerHeight, type Unfolding } from "./unfolding";
+
+/** While it is welded the corner is filled to this near to its toes, or the runs' thin edges would sink into it, mm. */
+const HELD = 0.6;
+
+/** Lays the runs of a fillet into the corner between its plates: heights, run masks, edges, craters and toes. */
+export function layFillet(work: FaceWork, unfolding: Unfolding): void {
+  openCorner(work, unfolding);
+  const noise = drawRippleNoise(work.strip.grid, work.random.child("ripples").seed(), weldZone(work));
+  const { runs } = work.plan;
+  if (runs.length > 1) layLayerBelow(work, noise, extentOf(work));
+  runs.forEach((run, n) => {
+    const laid = layRun(work.strip, run, n, noise);
+    work.runMinus.push(laid.minus);
+    work.runPlus.push(laid.plus);
+    work.craters.push(...laid.craters);
+  });
+  findToes(work);
+  clearCorner(work, unfolding);
+  addGrain(work);
+  blendToes(work);
+}
+
+/** A hidden layer ends this far before those that are seen, mm. */
+const SHORTER = 2;
+
+function extentOf({ plan }: FaceWork): { from: number; to: number } {
+  const segments = plan.runs.flatMap((run) => run.segments);
+  return {
+    from: Math.min(...segments.map(({ a }) => a)) + SHORTER,
+    to: Math.max(...segments.map(({ b }) => b)) - SHORTER,
+  };
+}
+
+/** The plates meet in a sharp corner: ground or brushed as far as the tool got, burnt where the arc passed. */
+function openCorner({ strip, random }: FaceWork, unfolding: Unfolding): void {
+  const { grid, z } = strip;
+  const seed = random.child("corner").seed();
+  forCorner(grid, unfolding, (k, i, y, j) => {
+    const x = columnX(grid, i);
+    const depth = -cornerHeight(unfolding, i, y);
+    z[k] -= Math.max(0, depth - HELD);
+    const worn = clamp(0.45 + 0.5 * gradient2(x / 2.6, rowY(grid, j) / 1.1, seed), 0, 1);
+    mixMaterial(strip, k, TONES.bareSteel, 0.55, 0.35, 1);
+    mixMaterial(strip, k, TONES.hot, 0.66, 0.2, 0.35 + 0.45 * worn);
+  });
+}
+
+/** What no metal covers is the bare corner. */
+function clearCorner({ strip }: FaceWork, unfolding: Unfolding): void {
+  const { grid, z, bead } = strip;
+  forCorner(grid, unfolding, (k, i, y) => {
+    const bare = ease(0.3, 0, bead[k]);
+    if (bare > 0) z[k] += bare * (Math.max(cornerHeight(unfolding, i, y), z[k] - HELD) - z[k]);
+  });
+}
+
+/** Visits the pixels of a strip between the planned toes. */
+function forCorner(
+  grid: FaceWork["strip"]["grid"],
+  { baseToe, standingToe }: Unfolding,
+  visit: (k: number, i: number, y: number, j: number) => void,
+): void {
+  for (let j = 0; j < grid.rows; j++) {
+    const y = rowY(grid, j);
+    for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
+      if (y > baseToe[i] && y < standingToe[i]) visit(k, i, y, j);
+    }
+  }
+}
