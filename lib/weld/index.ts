@@ -9,6 +9,7 @@ export {
   requiredLeg,
   requiredThroat,
 } from "./fillet";
+export { type FilletSizes, filletSizes, flatThroat, type SectionPoint } from "./fillet-section";
 export {
   BUTT_PLATE_LENGTH,
   BUTT_PLATE_WIDTH,

@@ -37,7 +37,7 @@ export function laidOutJoint(
 const WAVER = 0.45;
 const SLOW = { wavelength: 41, height: 0.16 };
 /** Heights of a weld of several runs: ridges and valleys of each over the line from toe to toe. */
-const SEVERAL = 0.5;
+const SEVERAL = 0.3;
 /** Of a low bead the deposit flattens the ripples: they are as high as on any other. */
 const RIPPLE = 1.55;
 /** How the hand favours now one plate, now the other, mm of half difference between the legs. */
