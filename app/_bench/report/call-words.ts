@@ -10,6 +10,8 @@ export const SIZE_LABELS: Readonly<Record<SizeKind, string>> = {
   depth: "Depth",
   height: "Height",
   diameter: "Diameter",
+  difference: "Difference",
+  gap: "Gap",
 };
 
 export const typeName = (call: Call): string => (call.type ? imperfection(call.type).name : "Not named yet");

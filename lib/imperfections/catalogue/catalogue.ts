@@ -1,4 +1,4 @@
-import type { Face } from "../../weld";
+import type { SurfaceFace } from "../../weld";
 import { CAVITIES } from "./cavities";
 import { CRACKS } from "./cracks";
 import { EXCESS_METAL } from "./excess-metal";
@@ -14,7 +14,7 @@ import { SURFACE_MARKS } from "./surface-marks";
 import { TOE_GROOVES } from "./toe-grooves";
 
 /**
- * The imperfections an eye can meet on a butt plate, family by family: the order of every list of types. Numbers 101 to 103,
+ * The imperfections an eye can meet on a butt plate or a fillet, family by family: the order of every list of types. Numbers 101 to 103,
  * 105, 106, 1045 to 1047, 2015, 2018, 2024, 3012, 5014, 5015 and 5041 are from memory; the others were seen in public sources
  * that quote ISO 6520-1. Names are from memory where ISO 6520-1 has a longer wording. Recording limits and weights are common
  * practice, no source.
@@ -43,7 +43,7 @@ export const isImperfectionType = (word: string): word is ImperfectionType => Ob
 export const imperfection = (type: ImperfectionType): Imperfection => CATALOGUE[type];
 
 /** Types that can occur on a face, in catalogue order. */
-export function typesOn(face: Face): readonly ImperfectionType[] {
+export function typesOn(face: SurfaceFace): readonly ImperfectionType[] {
   return IMPERFECTION_TYPES.filter((type) => imperfection(type).faces.includes(face));
 }
 

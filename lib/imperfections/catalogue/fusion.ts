@@ -6,7 +6,7 @@ export const FUSION = {
     name: "Lack of side-wall fusion",
     family: "fusion",
     alike: ["incompletely-filled-groove"],
-    faces: ["cap"],
+    faces: ["cap", "fillet"],
     extent: "line",
     size: "depth",
     recordedFrom: 0.3,

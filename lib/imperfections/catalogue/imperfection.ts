@@ -1,4 +1,4 @@
-import type { Face } from "../../weld";
+import type { SurfaceFace } from "../../weld";
 
 /** Families: what is alike in kind. A call in the right family earns half of the marks for the type. */
 export const FAMILIES = [
@@ -18,7 +18,7 @@ export const FAMILIES = [
 export type Family = (typeof FAMILIES)[number];
 
 /** What a gauge measures on an imperfection. */
-export type SizeKind = "depth" | "height" | "diameter";
+export type SizeKind = "depth" | "height" | "diameter" | "difference" | "gap";
 
 /** A finer row of ISO 6520-1. */
 export interface SubRow {
@@ -35,7 +35,8 @@ export interface Imperfection {
   readonly family: Family;
   /** Types that an eye easily takes for this one although their family differs; they count as the same family in marking. */
   readonly alike: readonly string[];
-  readonly faces: readonly Face[];
+  /** Where it can occur; those of a fillet alone never on a butt plate. */
+  readonly faces: readonly SurfaceFace[];
   /** A point has one position along the weld, a line a start and an end. */
   readonly extent: "point" | "line";
   /** What is measured, or null where nobody measures anything but the extent. */

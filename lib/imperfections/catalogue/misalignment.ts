@@ -29,4 +29,18 @@ export const MISALIGNMENT = {
     weight: 1,
     looks: "The plates do not lie in one plane: they meet at an angle. Lay a straight edge across.",
   },
+  "incorrect-root-gap": {
+    number: "617",
+    name: "Incorrect root gap for fillet welds",
+    family: "misalignment",
+    alike: [],
+    faces: ["fillet"],
+    extent: "point",
+    size: "gap",
+    recordedFrom: 1,
+    recordedLength: 0,
+    weight: 1,
+    looks:
+      "The foot of the standing plate does not touch the base plate. Seen at the end of the joint; measured with a feeler.",
+  },
 } as const satisfies RowsOf<"misalignment">;

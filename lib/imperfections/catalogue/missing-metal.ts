@@ -57,4 +57,17 @@ export const MISSING_METAL = {
     weight: 1.1,
     looks: "Metal that ran down by its own weight: a hollow where it left, often a bulge where it went.",
   },
+  "insufficient-throat": {
+    number: "5213",
+    name: "Insufficient throat thickness",
+    family: "missing-metal",
+    alike: [],
+    faces: ["fillet"],
+    extent: "line",
+    size: "depth",
+    recordedFrom: 0.3,
+    recordedLength: 5,
+    weight: 1.2,
+    looks: "The fillet is smaller or hollower than the drawing asks for. Measure the throat, convexity left out.",
+  },
 } as const satisfies RowsOf<"missing-metal">;

@@ -10,7 +10,7 @@ export const OVERLAP = {
     ],
     family: "overlap",
     alike: [],
-    faces: ["cap", "root"],
+    faces: ["cap", "root", "fillet"],
     extent: "line",
     size: null,
     recordedFrom: 0,

@@ -10,7 +10,7 @@ export const RESTARTS = {
     ],
     family: "restart",
     alike: ["excess-penetration"],
-    faces: ["cap", "root"],
+    faces: ["cap", "root", "fillet"],
     extent: "point",
     size: "height",
     recordedFrom: 0.8,

@@ -10,7 +10,7 @@ export const SLAG = {
     ],
     family: "slag",
     alike: [],
-    faces: ["cap", "root"],
+    faces: ["cap", "root", "fillet"],
     extent: "line",
     size: null,
     recordedFrom: 0,

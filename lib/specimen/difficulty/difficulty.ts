@@ -1,4 +1,5 @@
-import { type ButtJoint, type Face, grooveHalfWidth, type Process } from "../../weld";
+import { grooveHalfWidth, type Process, type SurfaceFace } from "../../weld";
+import type { WorkedJoint } from "../work";
 import { measureOf, type Seen } from "./size-band";
 import { VISIBILITY } from "./visibility";
 
@@ -23,14 +24,14 @@ export const DIFFICULTY = {
 const BOUNDS = { easiest: -5, hardest: 4 };
 const AT_TOE = { inside: 2, outside: 3 };
 
-export function placeOf(item: Seen, face: Face, joint: ButtJoint): Place {
+export function placeOf(item: Seen, face: SurfaceFace, joint: WorkedJoint): Place {
   if (face === "root") return Math.abs(item.across) > joint.rootGap / 2 + 5 ? "plate" : "root";
   const inside = grooveHalfWidth(joint) - Math.abs(item.across);
   return inside > AT_TOE.inside ? "bead" : inside > -AT_TOE.outside ? "toe" : "plate";
 }
 
 /** How hard an item is to find, in logits: whoever has this ability finds it every second time. */
-export function difficultyOf(item: Seen, face: Face, joint: ButtJoint): number {
+export function difficultyOf(item: Seen, face: SurfaceFace, joint: WorkedJoint): number {
   const { measure, threshold, contrast } = VISIBILITY[item.type];
   const { perSize, perContrast, perLength, usualLength, places, processes } = DIFFICULTY;
   const length = item.end - item.start;

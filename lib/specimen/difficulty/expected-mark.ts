@@ -1,6 +1,7 @@
 import { imperfection } from "../../imperfections";
-import type { ButtJoint, Face } from "../../weld";
+import type { Face } from "../../weld";
 import type { ClutterItem, TruthItem } from "../truth";
+import type { WorkedJoint } from "../work";
 import { chanceToFind, difficultyOf } from "./difficulty";
 
 /** Ability of somebody who just passes, in logits; 0 is a careful eye that looks at welds for the first time. */
@@ -20,7 +21,7 @@ export const CALLS = {
 /** One face as a section of a paper: what there is to find, and what tempts. */
 export interface SectionTruth {
   readonly face: Face;
-  readonly joint: ButtJoint;
+  readonly joint: WorkedJoint;
   readonly items: readonly TruthItem[];
   readonly clutter: readonly ClutterItem[];
 }

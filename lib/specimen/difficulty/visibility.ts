@@ -66,4 +66,9 @@ export const VISIBILITY: Readonly<Record<ImperfectionType, Visibility>> = {
   underflushing: { measure: "size", threshold: 0.52, bands: [0.34, 0.51], contrast: -0.1 },
   "temper-colour": { measure: "length", threshold: 14, bands: [9.1, 14], contrast: 0.1 },
   "scaled-surface": { measure: "length", threshold: 15, bands: [9.1, 14], contrast: 0.3 },
+  "excessive-convexity": { measure: "size", threshold: 1.7, bands: [1.9, 2.4], contrast: -0.4 },
+  "excessive-throat": { measure: "size", threshold: 1.7, bands: [1.8, 2.4], contrast: -0.6 },
+  "insufficient-throat": { measure: "size", threshold: 0.7, bands: [0.7, 1.1], contrast: -0.6 },
+  "excessive-asymmetry": { measure: "size", threshold: 2.6, bands: [2.6, 3.4], contrast: -0.5 },
+  "incorrect-root-gap": { measure: "size", threshold: 1.2, bands: [1.4, 2.2], contrast: -0.3 },
 };

@@ -1,5 +1,5 @@
 import type { ImperfectionType } from "../../imperfections";
-import type { Face, Position, Process } from "../../weld";
+import type { Face, JointPosition, Process } from "../../weld";
 import type { Range } from "./rows";
 
 /** What follows from the same fault a little further on. */
@@ -19,7 +19,7 @@ export interface Chain {
   readonly followers: readonly Follower[];
   /** Only with these processes, in these positions, with such a joint; everywhere where nothing is said. */
   readonly processes?: readonly Process[];
-  readonly positions?: readonly Position[];
+  readonly positions?: readonly JointPosition[];
   readonly joint?: "wide-gap" | "stepped";
   /** Share of the faces on which it is possible and has its slots. */
   readonly share: number;

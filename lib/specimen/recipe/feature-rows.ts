@@ -1,5 +1,5 @@
 import { CLUTTER } from "../../imperfections";
-import type { Position, Process } from "../../weld";
+import type { JointPosition, Process } from "../../weld";
 import { HARMLESS } from "../work";
 import { CUT_ROWS, type FeatureRow, type Likelihood, SHAPED_ROWS } from "./rows";
 
@@ -10,7 +10,7 @@ export const FEATURE_ROWS: readonly FeatureRow[] = [...SHAPED_ROWS, ...CUT_ROWS]
 const WEIGHTS: Readonly<Record<Likelihood, number>> = { high: 3, medium: 2, low: 1, never: 0 };
 
 /** Weight of a row for a process and a position, before the joint has its say. */
-export const weightOf = (row: FeatureRow, process: Process, position: Position): number =>
+export const weightOf = (row: FeatureRow, process: Process, position: JointPosition): number =>
   row.share * WEIGHTS[row.likelihood[process]] * (row.positions?.[position] ?? 1);
 
 /** True where the row lies between two runs. */

@@ -1,8 +1,8 @@
 import type { RandomStream } from "../../random";
-import type { ButtJoint, Face } from "../../weld";
+import type { Face } from "../../weld";
 import { type PlateSetting, stepAt } from "../parent";
 import type { FaceLayout } from "../runs";
-import type { FeatureRequest } from "../work";
+import type { FeatureRequest, WorkedJoint } from "../work";
 import { isBetweenRuns, kindOf, runsNeeded } from "./feature-rows";
 import { drawWithin, freeStretches } from "./free-stretches";
 import type { FeatureRow, Range } from "./rows";
@@ -25,7 +25,7 @@ import {
 /** What is known of a face before anything goes wrong on it. */
 export interface Asked {
   readonly face: Face;
-  readonly joint: ButtJoint;
+  readonly joint: WorkedJoint;
   readonly plates: PlateSetting;
   readonly layout: FaceLayout;
 }

@@ -1,9 +1,10 @@
 import { CLUTTER, type Clutter, type ImperfectionType, imperfection } from "../../imperfections";
-import type { ButtJoint, Face } from "../../weld";
+import type { Face } from "../../weld";
 import type { SectionTruth } from "../difficulty";
 import { VISIBILITY } from "../difficulty";
 import { boxOutline } from "../imperfections/found";
 import type { ClutterItem, TruthItem } from "../truth";
+import type { WorkedJoint } from "../work";
 import { yieldOf } from "./expected-sizes";
 import { kindOf } from "./feature-rows";
 import type { Planted } from "./place-row";
@@ -13,7 +14,7 @@ import { goesByLength } from "./sizing";
 /** What will most likely be measured on a face of what is planted on it and of how its plates stand. */
 export function predictedTruth(
   face: Face,
-  joint: ButtJoint,
+  joint: WorkedJoint,
   planted: readonly Planted[],
   plates: readonly PlateItem[],
 ): SectionTruth {
@@ -29,7 +30,7 @@ export function predictedTruth(
 /** Half the width that is guessed where nothing depends on it, mm. */
 const SLENDER = 0.5;
 
-function predictedItem(face: Face, joint: ButtJoint, { row, request, zone }: Planted): TruthItem {
+function predictedItem(face: Face, joint: WorkedJoint, { row, request, zone }: Planted): TruthItem {
   const type = request.type as ImperfectionType;
   const entry = imperfection(type);
   const { perSeverity, perLength, lengthGain } = yieldOf(row, request.variant, joint.process);
@@ -55,7 +56,7 @@ function predictedItem(face: Face, joint: ButtJoint, { row, request, zone }: Pla
   };
 }
 
-function predictedPlates({ length }: ButtJoint, { type, size }: PlateItem): TruthItem {
+function predictedPlates({ length }: WorkedJoint, { type, size }: PlateItem): TruthItem {
   const outline = boxOutline({ x0: 0, x1: length, y0: -SLENDER, y1: SLENDER });
   return {
     id: type,

@@ -1,6 +1,7 @@
 import { type ImperfectionType, imperfection } from "../../imperfections";
-import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
+import { type Face, grooveHalfWidth } from "../../weld";
 import type { Seen } from "../difficulty";
+import type { WorkedJoint } from "../work";
 import { FEATURE_ROWS } from "./feature-rows";
 import type { Site } from "./rows";
 
@@ -14,7 +15,7 @@ export function sitesOf(type: ImperfectionType, face: Face): readonly Site[] {
 }
 
 /** Where a measured item lies: the only site of its type on the face, or what its place across says. */
-export function siteOf(item: Seen, face: Face, joint: ButtJoint): Site {
+export function siteOf(item: Seen, face: Face, joint: WorkedJoint): Site {
   const sites = sitesOf(item.type, face);
   const inside =
     (face === "cap" ? grooveHalfWidth(joint) : joint.rootGap / 2) + TOE.outside[face] - Math.abs(item.across);

@@ -1,5 +1,6 @@
-import { type ButtJoint, type Face, grooveHalfWidth } from "../../weld";
+import { type Face, grooveHalfWidth } from "../../weld";
 import { type FaceLayout, runHalfWidth } from "../runs";
+import type { WorkedJoint } from "../work";
 import type { FeatureRow } from "./rows";
 
 /** Part of a face that an indication takes up, mm. */
@@ -41,7 +42,7 @@ export interface Lanes {
   readonly middles: readonly number[];
 }
 
-export function lanesOf(face: Face, joint: ButtJoint, layout: FaceLayout): Lanes {
+export function lanesOf(face: Face, joint: WorkedJoint, layout: FaceLayout): Lanes {
   const count = layout.runs.length;
   const toe = (face === "cap" ? grooveHalfWidth(joint) : joint.rootGap / 2) + layout.overlap;
   const halfWidth = runHalfWidth(toe, count);

@@ -1,4 +1,4 @@
-import type { Face, Position, Process } from "../../../weld";
+import type { Face, JointPosition, Process } from "../../../weld";
 import type { FeatureRequest } from "../../work";
 
 /**
@@ -20,7 +20,7 @@ export interface FeatureRow {
   /** How likely it is with each process, against the other rows of the face. */
   readonly likelihood: Readonly<Record<Process, Likelihood>>;
   /** How many times likelier in a position; 1 where nothing is said. */
-  readonly positions?: Readonly<Partial<Record<Position, number>>>;
+  readonly positions?: Readonly<Partial<Record<JointPosition, number>>>;
   /** Share of its type's likelihood, where a type has several rows on a face. */
   readonly share: number;
   /** Most of this row on one face. */
@@ -37,7 +37,7 @@ export interface FeatureRow {
   /** Half its extent across, mm, for marks on the plate whose place across can be chosen. */
   readonly half?: number;
   /** Toe or plate it prefers: in PC the lower side is plate B's (-1), the upper plate A's (+1). */
-  readonly sideIn?: Readonly<Partial<Record<Position, 1 | -1>>>;
+  readonly sideIn?: Readonly<Partial<Record<JointPosition, 1 | -1>>>;
   /** Runs side by side that it needs on the cap; 1 where nothing is said. */
   readonly leastRuns?: number;
 }

@@ -38,8 +38,8 @@ function itemOf(type: ImperfectionType, start: number, factor: number): TruthIte
   const half = extent === "point" && measure === "length" ? value / 2 : length / 2 || 0.5;
   const middle = start + length / 2;
   return {
-    id: `${faces[0]}-${Math.round(start)}`,
-    face: faces[0],
+    id: `item-${Math.round(start)}`,
+    face: faces.find((face) => face !== "fillet") ?? "cap",
     type,
     start,
     end: start + length,
