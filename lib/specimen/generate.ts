@@ -5,6 +5,7 @@ import type { ButtJoint, Face } from "../weld";
 import { leaveBlemishes } from "./blemishes";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
+import { GENERATOR_VERSION } from "./generator-version";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
 import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
@@ -22,9 +23,6 @@ import {
 import { layWeld, paintWeld } from "./runs";
 import type { ClutterItem, Truth, TruthItem } from "./truth";
 import type { FaceWork, Feature } from "./work";
-
-/** Changes whenever the same seed would give another surface or another truth. */
-export const GENERATOR_VERSION = "1";
 
 export interface MadeFace {
   readonly face: Face;

@@ -1,6 +1,20 @@
 export {
+  drawCleanFillet,
+  type EndView,
+  FILLET_BLUEPRINTS,
+  type FilletBlueprint,
+  type FilletDimensions,
+  type FilletRecipe,
+  type FilletTruth,
+  type FilletTruthItem,
+  filletBlueprintSchema,
+  generateFillet,
+  generateFilletSpecimen,
+  measureDimensions,
+  sizesAt,
+} from "./fillet";
+export {
   assembleTruth,
-  GENERATOR_VERSION,
   generateFace,
   generateMetFace,
   generateSpecimen,
@@ -8,6 +22,7 @@ export {
   type MetFace,
   type Specimen,
 } from "./generate";
+export { GENERATOR_VERSION } from "./generator-version";
 export {
   BLUEPRINTS,
   type Blueprint,

@@ -1,18 +1,26 @@
+import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
-import { FILLET_STRIP_GRID, type Grid, PLATE_PER_MM, type Surface } from "../../surface";
-import { FILLET_HALF_WIDTH } from "../../weld";
+import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface } from "../../surface";
+import { FILLET_HALF_WIDTH, requiredThroat } from "../../weld";
 import { checkFinite } from "../check-finite";
 import { emptyWork, type WorkGrids } from "../create-work";
-import { buildFeature } from "../imperfections";
+import { GENERATOR_VERSION } from "../generator-version";
+import { measuredStops } from "../joint-items";
 import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "../plate";
 import { paintWeld } from "../runs";
-import type { FaceWork } from "../work";
+import type { Point, TruthItem } from "../truth";
+import type { FaceWork, Feature } from "../work";
+import { measureDimensions, sizesAlong } from "./dimensions";
+import { type EndView, endView, feeledGap } from "./end-view";
 import type { FilletRecipe } from "./fillet-recipe";
+import type { FilletClutterItem, FilletTruth, FilletTruthItem, MeasuredGap } from "./fillet-truth";
 import { foldUp } from "./fold-up";
+import { buildFilletFeature } from "./imperfections";
 import { layFillet } from "./lay-fillet";
 import { laidOutJoint, planFillet } from "./plan-fillet";
+import { sizeItems } from "./size-items";
 import { markStations } from "./stations";
-import { unfoldingOf } from "./unfolding";
+import { foldedAcross, type Unfolding, unfoldingOf } from "./unfolding";
 
 /** Laid out flat a joint reaches further than folded: half widths of the strip and of all that is made, mm. */
 const STRIP_HALF = 37;
@@ -31,6 +39,13 @@ const sideGrid = (y0: number): Grid => ({
 });
 const GRIDS: WorkGrids = { strip: STRIP, sides: [sideGrid(-WHOLE_HALF), sideGrid(STRIP_HALF)] };
 
+/** A fillet as made. */
+export interface MadeFillet {
+  readonly surface: Surface;
+  readonly ends: Readonly<Record<"datum" | "farEnd", EndView>>;
+  readonly truth: FilletTruth;
+}
+
 function createFilletWork(recipe: FilletRecipe): FaceWork {
   const bothFaces = randomStream(recipe.seed);
   const random = bothFaces.child("fillet");
@@ -47,11 +62,15 @@ function createFilletWork(recipe: FilletRecipe): FaceWork {
   };
 }
 
-/** Makes the surface of a recipe's fillet. The same recipe gives the same bytes. Throws where a height is not a number. */
-export function generateFillet(recipe: FilletRecipe): { surface: Surface } {
+/**
+ * Makes the fillet of a recipe and measures its truth. The same recipe gives the same bytes. Throws where a height is not a
+ * number and where a station has no weld.
+ */
+export function generateFillet(recipe: FilletRecipe): MadeFillet {
   const work = createFilletWork(recipe);
   const random = randomStream(recipe.seed);
-  const features = recipe.requests.map((request) => buildFeature(request, random.child(request.id)));
+  const throat = requiredThroat(recipe.joint.size);
+  const features = recipe.requests.map((request) => buildFilletFeature(request, random.child(request.id), throat));
   for (const feature of features) feature.plan?.(work);
   const unfolding = unfoldingOf(work.plan, STRIP.perMm);
   layParentPlate(work);
@@ -66,5 +85,114 @@ export function generateFillet(recipe: FilletRecipe): { surface: Surface } {
   markStations(work, recipe.stations);
   for (const feature of features) feature.paint?.(work);
   checkFinite(work);
-  return { surface: foldUp(work, unfolding) };
+  const surface = foldUp(work, unfolding);
+  const end = (at: "datum" | "farEnd") => endView(recipe.joint, surface, recipe.gap[at], at, random.child(`end ${at}`));
+  const ends = { datum: end("datum"), farEnd: end("farEnd") };
+  return { surface, ends, truth: truthOf(recipe, surface, ends, work, unfolding, features) };
+}
+
+function truthOf(
+  recipe: FilletRecipe,
+  surface: Surface,
+  ends: MadeFillet["ends"],
+  work: FaceWork,
+  unfolding: Unfolding,
+  features: readonly Feature[],
+): FilletTruth {
+  const gap: MeasuredGap = { datum: feeledGap(ends.datum), farEnd: feeledGap(ends.farEnd) };
+  const planted = features.map((feature) => feature.measure?.(work) ?? null).filter((item) => item !== null);
+  const stops = measuredStops(work).filter((stop) => !planted.some((item) => isSameStop(item, stop)));
+  const places = [...planted, ...stops].map((item) => foldedItem(item, unfolding));
+  const sizes = sizeItems(sizesAlong(surface), requiredThroat(recipe.joint.size)).filter(
+    (item) => !places.some((other) => explains(other, item)),
+  );
+  const clutter = features
+    .map((feature) => feature.clutter?.(work) ?? null)
+    .filter((item) => item !== null)
+    .map((item): FilletClutterItem => {
+      const folded = (point: Point) => foldedPoint(unfolding, point);
+      const [, across] = folded([(item.start + item.end) / 2, item.across]);
+      return { ...item, face: "fillet", across, outline: item.outline.map(folded) };
+    });
+  return {
+    version: 1,
+    generator: GENERATOR_VERSION,
+    joint: recipe.joint,
+    items: inOrder([...places, ...sizes, ...gapItems(gap, recipe.joint.length)]).map((item, n) => ({
+      ...item,
+      id: `fillet-${n + 1}`,
+    })),
+    clutter: inOrder(clutter).map((item, n) => ({ ...item, id: `fillet-clutter-${n + 1}` })),
+    dimensions: measureDimensions(surface, recipe.stations),
+    gap,
+  };
+}
+
+const inOrder = <T extends { readonly start: number; readonly across: number }>(items: readonly T[]): T[] =>
+  [...items].sort((a, b) => a.start - b.start || a.across - b.across);
+
+/** A planted restart is the same stop, wherever its size was found; other things hide a stop that lies within them; mm. */
+function isSameStop(item: TruthItem, stop: TruthItem): boolean {
+  const beyond = item.type === stop.type ? 9 : 2;
+  const isInCrater = item.type === "crater-pipe" || item.type === "crater-crack";
+  return !isInCrater && item.start - beyond < stop.start && stop.start < item.end + beyond;
+}
+
+/** What changes a toe changes the legs too: it is not charged twice. Share of its length that it must cover. */
+const COVERS = 0.5;
+const CHANGES_LEGS: readonly string[] = [
+  "overlap",
+  "continuous-undercut",
+  "intermittent-undercut",
+  "incorrect-weld-toe",
+];
+
+function explains(place: FilletTruthItem, size: FilletTruthItem): boolean {
+  const common = Math.min(place.end, size.end) - Math.max(place.start, size.start);
+  return !place.neutral && CHANGES_LEGS.includes(place.type) && common > COVERS * (size.end - size.start);
+}
+
+function gapItems(gap: MeasuredGap, length: number): FilletTruthItem[] {
+  const { recordedFrom } = imperfection("incorrect-root-gap");
+  const isDatum = gap.datum >= gap.farEnd;
+  const size = Math.max(gap.datum, gap.farEnd);
+  if (size < recordedFrom) return [];
+  const x = isDatum ? 0 : length;
+  const inward = isDatum ? 2 : -2;
+  return [
+    {
+      id: "gap",
+      face: "fillet",
+      type: "incorrect-root-gap",
+      start: x,
+      end: x,
+      across: 0,
+      size,
+      width: null,
+      worst: [x, 0],
+      outline: [
+        [x, -2],
+        [x + inward, 0],
+        [x, 2],
+      ],
+      neutral: false,
+    },
+  ];
+}
+
+const foldedPoint = (unfolding: Unfolding, [x, y]: Point): Point => [
+  x,
+  foldedAcross(unfolding, nearestColumn(STRIP, x), y),
+];
+
+/** An item measured on the joint laid out flat, with its places as they lie once the plates are folded up. */
+function foldedItem(item: TruthItem, unfolding: Unfolding): FilletTruthItem {
+  const folded = (point: Point) => foldedPoint(unfolding, point);
+  return {
+    ...item,
+    face: "fillet",
+    across: folded([(item.start + item.end) / 2, item.across])[1],
+    worst: folded(item.worst),
+    outline: item.outline.map(folded),
+  };
 }

@@ -1,0 +1,84 @@
+import { type RandomStream, randomStream } from "../../random";
+import { FILLET_HALF_WIDTH } from "../../weld";
+import { kindOf, runsNeeded, weightOf } from "../recipe/feature-rows";
+import { openCandidates, pickByWeight } from "../recipe/pick-rows";
+import { type Drawing, emptyFace, placeRow } from "../recipe/place-row";
+import type { FeatureRow } from "../recipe/rows";
+import { sizingsOf } from "../recipe/sizing";
+import type { FilletBlueprint } from "./fillet-blueprint";
+import { drawCleanFillet, type FilletRecipe } from "./fillet-recipe";
+import { laidOutJoint } from "./plan-fillet";
+import { FILLET_NEUTRAL_ROWS, FILLET_ROWS } from "./rows";
+
+/** So many rows are tried before a fillet has to do with fewer indications. */
+const TRIES = 60;
+/** A gap that is recorded, mm. */
+const WIDE_GAP = [1.2, 3] as const;
+/** At the tight end of a joint that stands open at the other. */
+const TIGHT_GAP = [0.1, 0.8] as const;
+/** A station keeps this far from anything that goes wrong with the weld, where there is room, mm. */
+const STATION_ROOM = 6;
+
+/** Draws what goes wrong on the fillet of a seed. The same seed, blueprint and attempt give the same; joint, look and section depend on the seed alone. */
+export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attempt: number): FilletRecipe {
+  const clean = drawCleanFillet(seed);
+  const random = randomStream(`fillet ${seed}/wrong ${attempt}`);
+  const gap = random.child("gap").chance(blueprint.gapped) ? wideGap(random.child("gap size")) : clean.gap;
+  const drawing = emptyFace(
+    {
+      face: "cap",
+      joint: laidOutJoint(clean, FILLET_HALF_WIDTH),
+      plates: { stepAtDatum: 0, stepAtFarEnd: 0, distortion: 0 },
+      layout: clean.layout,
+    },
+    attempt % 2 === 1,
+  );
+  const [least, most] = blueprint.indications;
+  plant(drawing, FILLET_ROWS, least + random.integer(most - least + 1), random.child("imperfections"));
+  const [fewest, harmless] = blueprint.harmless;
+  plant(drawing, FILLET_NEUTRAL_ROWS, fewest + random.integer(harmless - fewest + 1), random.child("harmless"));
+  return {
+    ...clean,
+    gap,
+    layout: { ...clean.layout, runs: clean.layout.runs.map((run, n) => ({ ...run, stops: drawing.stops[n] })) },
+    stations: clean.stations.map((x) => besideAll(x, drawing)),
+    requests: drawing.planted.map(({ request }) => request),
+  };
+}
+
+function wideGap(random: RandomStream): FilletRecipe["gap"] {
+  const wide = random.uniform(...WIDE_GAP);
+  const other = random.chance(0.5) ? random.uniform(...TIGHT_GAP) : wide - random.uniform(0, 0.4);
+  return random.chance(0.5) ? { datum: wide, farEnd: other } : { datum: other, farEnd: wide };
+}
+
+/** Plants so many different rows, each where it has room; fewer where there is none. */
+function plant(drawing: Drawing, rows: readonly FeatureRow[], count: number, random: RandomStream): void {
+  const { joint, layout } = drawing.asked;
+  const candidates = rows
+    .filter((row) => layout.runs.length >= runsNeeded(row))
+    .map((row) => ({
+      row,
+      sizings: sizingsOf(row, "any", false, joint.process),
+      weight: weightOf(row, joint.process, joint.position),
+    }))
+    .filter(({ sizings, weight }) => sizings.length > 0 && weight > 0);
+  let left = count;
+  for (let n = 0; n < TRIES && left > 0; n++) {
+    const planted = drawing.planted.map(({ row }) => row);
+    const open = openCandidates(candidates, planted);
+    if (open.length === 0) return;
+    const { row, sizings } = pickByWeight(open, random);
+    if (placeRow(drawing, row, random.pick(sizings), random)) left--;
+  }
+}
+
+/** The whole mm nearest to x where a station stands clear of what is wrong with the weld itself; x where there is none. */
+function besideAll(x: number, { planted }: Drawing): number {
+  const taken = planted.filter(({ row }) => row.site !== "plate" && row.site !== "weld" && kindOf(row) !== "clutter");
+  const isClear = (at: number) => taken.every(({ zone }) => at < zone.x0 - STATION_ROOM || at > zone.x1 + STATION_ROOM);
+  for (let away = 0; away < 15; away++) {
+    for (const at of [x - away, x + away]) if (isClear(at)) return at;
+  }
+  return x;
+}
