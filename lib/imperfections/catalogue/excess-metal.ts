@@ -53,7 +53,7 @@ export const EXCESS_METAL = {
     faces: ["fillet"],
     extent: "line",
     size: "height",
-    recordedFrom: 1.4,
+    recordedFrom: 1.6,
     recordedLength: 8,
     weight: 1,
     looks: "The fillet is clearly larger than the drawing asks for. Measure the throat, convexity left out.",

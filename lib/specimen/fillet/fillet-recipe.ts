@@ -72,14 +72,15 @@ const CONVEXITY: Readonly<Record<FilletJoint["position"], Range>> = {
   PB: [0, 0.75],
   PF: [0.25, 0.9],
 };
-/** What a welder lays beyond what the drawing asks for, mm of leg. */
-const OVERSIZE: Range = [0.3, 1.1];
+/** What a welder lays beyond what the drawing asks for: a share of the leg, and mm. */
+const CARE = 1.03;
+const OVERSIZE: Range = [0.7, 1.5];
 /** How much longer the leg on a level base plate gets, mm. */
-const SAGGED: Range = [0, 1.3];
+const SAGGED: Range = [0, 0.9];
 
 function drawSection(joint: FilletJoint, random: RandomStream): BeadSection {
   const convexity = random.uniform(...CONVEXITY[joint.position]);
-  const leg = requiredLeg(joint.size) + random.uniform(...OVERSIZE) + Math.SQRT2 * Math.max(0, -convexity);
+  const leg = requiredLeg(joint.size) * CARE + random.uniform(...OVERSIZE) + Math.SQRT2 * Math.max(0, -convexity);
   const longer = joint.position === "PB" ? random.uniform(...SAGGED) : random.normal(0, 0.35);
   return { baseLeg: leg + longer / 2, standingLeg: leg - longer / 2, convexity };
 }

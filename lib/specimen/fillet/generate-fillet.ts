@@ -9,13 +9,13 @@ import { measuredStops } from "../joint-items";
 import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "../plate";
 import { paintWeld } from "../runs";
 import type { Point, TruthItem } from "../truth";
-import type { FaceWork, Feature } from "../work";
+import type { FaceWork, Feature, FeatureRequest } from "../work";
 import { measureDimensions, sizesAlong } from "./dimensions";
 import { type EndView, endView, feeledGap } from "./end-view";
 import type { FilletRecipe } from "./fillet-recipe";
 import type { FilletClutterItem, FilletTruth, FilletTruthItem, MeasuredGap } from "./fillet-truth";
 import { foldUp } from "./fold-up";
-import { buildFilletFeature } from "./imperfections";
+import { buildFilletFeature, overlapItem } from "./imperfections";
 import { layFillet } from "./lay-fillet";
 import { laidOutJoint, planFillet } from "./plan-fillet";
 import { sizeItems } from "./size-items";
@@ -101,8 +101,9 @@ function truthOf(
 ): FilletTruth {
   const gap: MeasuredGap = { datum: feeledGap(ends.datum), farEnd: feeledGap(ends.farEnd) };
   const planted = features.map((feature) => feature.measure?.(work) ?? null).filter((item) => item !== null);
+  const rolled = recipe.requests.map((request) => rolledOut(request, surface)).filter((item) => item !== null);
   const stops = measuredStops(work).filter((stop) => !planted.some((item) => isSameStop(item, stop)));
-  const places = [...planted, ...stops].map((item) => foldedItem(item, unfolding));
+  const places = [...[...planted, ...stops].map((item) => foldedItem(item, unfolding)), ...rolled];
   const sizes = sizeItems(sizesAlong(surface), requiredThroat(recipe.joint.size)).filter(
     (item) => !places.some((other) => explains(other, item)),
   );
@@ -126,6 +127,11 @@ function truthOf(
     dimensions: measureDimensions(surface, recipe.stations),
     gap,
   };
+}
+
+/** An overlap is measured where it lies on its plate: laid out flat, a flat weld has no edge to go by. */
+function rolledOut({ id, type, x, length, side }: FeatureRequest, surface: Surface): FilletTruthItem | null {
+  return type === "overlap" ? overlapItem(surface, id, side, { from: x - 6, to: x + length + 6 }) : null;
 }
 
 const inOrder = <T extends { readonly start: number; readonly across: number }>(items: readonly T[]): T[] =>

@@ -14,7 +14,7 @@ export const FILLET_ROWS: readonly FeatureRow[] = [
   row("cap", "excessive-convexity", "weld", "mmm-", 1, 1, [18, 40], [1.9, 2.8], 10, { positions: { PA: 0.6 } }),
   row("cap", "excessive-asymmetry", "weld", "mmm-", 1, 1, [22, 44], [2.6, 4], 10, { positions: { PB: 1.6 }, ...LOWER }),
   row("cap", "insufficient-throat", "weld", "mmm-", 1, 1, [20, 44], [0.5, 1.2], 10, { variants: ["legs", "hollow"] }),
-  row("cap", "excessive-throat", "weld", "mmm-", 0.6, 1, [20, 40], [1.8, 2.8], 10),
+  row("cap", "excessive-throat", "weld", "mmm-", 0.6, 1, [20, 40], [2, 3], 10),
   row("cap", "slag-residue", "toe", "hlh-", 1, 1, [4, 20], [0.7, 1.7], 2, { afterStop: 0.3, ...UPPER }),
   row("cap", "surface-pore", "run", "mhm-", 1, 2, [0, 0], [0.45, 2.2], 2, { afterStop: 0.5 }),
   row("cap", "clustered-porosity", "run", "lhm-", 0.8, 1, [5, 18], [0.4, 1.4], 2, { afterStop: 0.4 }),

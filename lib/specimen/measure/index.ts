@@ -9,7 +9,7 @@ export { stepBetweenPlates } from "./misalignment";
 export { measureOverlap } from "./overlap";
 export { plateBeside, plateChord, plateLine } from "./plate-line";
 export { measureRidge } from "./ridge";
-export { bandOutline } from "./sounding";
+export { bandOutline, gather } from "./sounding";
 export { longestStretch, type Stretch } from "./stretch";
 export { measureSteepToe } from "./toe-angle";
 export { measureUnevenness } from "./unevenness";
