@@ -9,6 +9,7 @@ export type SpecimenRequest =
       readonly out: string;
       readonly blueprint: string;
     }
+  | { readonly ok: true; readonly do: "fillet"; readonly seed: string; readonly out: string; readonly isClean: boolean }
   | { readonly ok: true; readonly do: "types"; readonly seed: string; readonly out: string }
   | {
       readonly ok: true;
@@ -31,7 +32,7 @@ const NO_BLUEPRINT =
 
 /** Reads the command line of the specimen command; what is missing or unknown is told in plain words. */
 export function readArguments(words: readonly string[]): SpecimenRequest {
-  let values: { seed?: string; out?: string; sheet?: string; blueprint?: string; help?: boolean };
+  let values: { seed?: string; out?: string; sheet?: string; blueprint?: string; fillet?: boolean; help?: boolean };
   let positionals: string[];
   try {
     ({ values, positionals } = parseArgs({
@@ -41,6 +42,7 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
         out: { type: "string" },
         sheet: { type: "string" },
         blueprint: { type: "string" },
+        fillet: { type: "boolean" },
         help: { type: "boolean" },
       },
       allowPositionals: true,
@@ -58,6 +60,13 @@ export function readArguments(words: readonly string[]): SpecimenRequest {
   if (!seed) return refused("--seed is missing: any short word, for example --seed monday-3.");
   if (!SEED.test(seed)) return refused(`--seed "${seed}" may have letters, digits, dots and dashes only, 80 at most.`);
   if (!out) return refused("--out is missing: the folder to write to.");
+  if (values.fillet) {
+    if (sheet) return refused("--fillet makes one specimen: it goes with no --sheet.");
+    if (blueprint !== "practice" && blueprint !== "clean") {
+      return refused(`--blueprint "${blueprint}" is not known for a fillet: practice or clean.`);
+    }
+    return { ok: true, do: "fillet", seed, out, isClean: blueprint === "clean" };
+  }
   switch (sheet) {
     case undefined:
       return { ok: true, do: "specimen", seed, out, blueprint };

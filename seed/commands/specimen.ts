@@ -1,10 +1,13 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Blueprint, generateSpecimen, showcases } from "@/lib/specimen";
+import { type Blueprint, FILLET_BLUEPRINTS, generateFilletSpecimen, generateSpecimen, showcases } from "@/lib/specimen";
+import { turnedFillet } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
 import { readArguments } from "./specimen-arguments";
 import { readBlueprint } from "./specimen-blueprint";
 import { contactSheet } from "./specimen-pictures/contact-sheet";
+import { endPicture } from "./specimen-pictures/end-picture";
+import { FILLET_LIGHTS, filletStripView, filletView, turnedView } from "./specimen-pictures/fillet-views";
 import { savePng } from "./specimen-pictures/png";
 import { answerSheet, practiceSheet } from "./specimen-pictures/print-sheet";
 import { type RandomStrip, randomSheet, randomStrips } from "./specimen-pictures/random-sheet";
@@ -15,6 +18,11 @@ const USAGE = `npm run specimen -- --seed SEED --out FOLDER [--blueprint NAME]
 
 Makes one specimen and writes to FOLDER: both faces and both weld strips under two lights, truth.json, contact-sheet.png,
 practice-sheet.png (to print for a class) and answer-sheet.png (for the tutor). The same seed gives the same specimen.
+
+npm run specimen -- --fillet --seed SEED --out FOLDER [--blueprint practice | clean]
+
+Makes one fillet-welded T-joint and writes to FOLDER: the joint and its weld seen along the line between the plates, under two
+lights, both plates seen square on (base-plate.png, standing-plate.png), both ends and truth.json.
 
 npm run specimen -- --sheet types --out FOLDER [--seed SEED]
 
@@ -35,6 +43,10 @@ async function main(): Promise<number> {
   if (request.do === "help") {
     console.log(USAGE);
     return 0;
+  }
+  if (request.do === "fillet") {
+    mkdirSync(request.out, { recursive: true });
+    return writeFillet(request.seed, request.out, request.isClean);
   }
   const named = readBlueprint(request.do === "types" ? "practice" : request.blueprint);
   if (!named.ok) {
@@ -93,6 +105,26 @@ async function writeSpecimen(seed: string, out: string, blueprint: Blueprint): P
   ];
   // one after the other: each holds a whole picture in memory
   for (const file of files) await file();
+  return 0;
+}
+
+async function writeFillet(seed: string, out: string, isClean: boolean): Promise<number> {
+  const { truth, surface, ends } = generateFilletSpecimen(seed, FILLET_BLUEPRINTS[isClean ? "clean" : "practice"]);
+  const write = async (name: string, content: Promise<Buffer> | Buffer) => {
+    writeFileSync(join(out, name), await content);
+    console.log(name);
+  };
+  await write("truth.json", Buffer.from(`${JSON.stringify(truth, null, 2)}\n`));
+  for (const [n, light] of FILLET_LIGHTS.entries()) {
+    await write(`fillet-light-${n + 1}.png`, savePng(surface, filletView(surface, light)));
+    await write(`fillet-strip-light-${n + 1}.png`, savePng(surface, filletStripView(surface, light)));
+  }
+  for (const plate of ["base", "standing"] as const) {
+    const turned = turnedFillet(surface, plate);
+    await write(`${plate}-plate.png`, savePng(turned, turnedView(turned, plate)));
+  }
+  await write("end-datum.png", endPicture(ends.datum));
+  await write("end-far.png", endPicture(ends.farEnd));
   return 0;
 }
 

@@ -18,7 +18,7 @@ const STEP = 0.5;
 /** So much of the weld's end is looked along, mm. */
 const DEPTH = 30;
 /** The weld stands out over a plate from this height on, mm. */
-const STANDS_OUT = 0.1;
+const STANDS_OUT = 0.15;
 
 /** The end of a joint at x = 0 or its length, with `gap` mm between the plates; the weld from the finished surface. */
 export function endView(
@@ -55,15 +55,19 @@ function weldOutline({ strip }: Pick<Surface, "strip">, end: "datum" | "farEnd")
   const { grid, height } = strip;
   const depth = Math.round(DEPTH * grid.perMm);
   const first = end === "datum" ? 0 : grid.columns - depth;
-  const face: SectionPoint[] = [];
+  const profile: SectionPoint[] = [];
   for (let j = grid.rows - 1; j >= 0; j--) {
     const v = rowY(grid, j);
     let z = Number.NEGATIVE_INFINITY;
     for (let i = first; i < first + depth; i++) z = Math.max(z, height[j * grid.columns + i]);
-    const along = (z + v) / Math.SQRT2;
-    const up = (z - v) / Math.SQRT2;
-    if (along > STANDS_OUT && up > STANDS_OUT) face.push({ along, up });
+    profile.push({ along: (z + v) / Math.SQRT2, up: (z - v) / Math.SQRT2 });
   }
+  const middle = profile.findIndex(({ along, up }) => along <= up);
+  let low = middle;
+  let high = middle;
+  while (low > 0 && profile[low].up > STANDS_OUT) low--;
+  while (high < profile.length - 1 && profile[high].along > STANDS_OUT) high++;
+  const face = profile.slice(low + 1, high);
   if (face.length === 0) return [];
   const toe = face[0].along;
   const other = face[face.length - 1].up;
