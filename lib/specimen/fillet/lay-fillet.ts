@@ -19,7 +19,7 @@ export function layFillet(work: FaceWork, unfolding: Unfolding): void {
   openCorner(work, unfolding);
   const noise = drawRippleNoise(work.strip.grid, work.random.child("ripples").seed(), weldZone(work));
   const { runs } = work.plan;
-  if (runs.length > 1) layLayerBelow(work, noise, extentOf(work));
+  layLayerBelow(work, noise, extentOf(work));
   runs.forEach((run, n) => {
     const laid = layRun(work.strip, run, n, noise);
     work.runMinus.push(laid.minus);

@@ -8,8 +8,8 @@ import { legsBetween } from "./unfolding";
 
 /** The weld's toes keep at least this far outside what is planned as the groove's edge, mm. */
 export const COVERED = 1;
-/** A weld of several runs stands on a layer this far below the line from toe to toe, mm. */
-const LAYER_BELOW = 1.1;
+/** What the arc filled the corner with before the face froze shows where two lengths of weld part, mm below the line from toe to toe. */
+const FILLED = { single: -0.9, several: -1.1 };
 
 /** Half the straight line from toe to toe, mm. */
 export const halfChord = ({ baseLeg, standingLeg }: BeadSection): number => Math.hypot(baseLeg, standingLeg) / 2;
@@ -69,7 +69,7 @@ export function planFillet(
       run.ripple[i] *= single ? RIPPLE : 1.2;
     }
   }
-  plan.fill.fill(single ? -joint.thickness : -LAYER_BELOW);
+  plan.fill.fill(single ? FILLED.single : FILLED.several);
   return plan;
 }
 
