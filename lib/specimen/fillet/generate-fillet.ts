@@ -146,6 +146,8 @@ function isSameStop(item: TruthItem, stop: TruthItem): boolean {
 
 /** What changes a toe changes the legs too: it is not charged twice. Share of its length that it must cover. */
 const COVERS = 0.5;
+/** A restart brings a little too much or too little over this length, mm. */
+const STOP_LENGTH = 16;
 const CHANGES_LEGS: readonly string[] = [
   "overlap",
   "continuous-undercut",
@@ -155,6 +157,7 @@ const CHANGES_LEGS: readonly string[] = [
 
 function explains(place: FilletTruthItem, size: FilletTruthItem): boolean {
   const common = Math.min(place.end, size.end) - Math.max(place.start, size.start);
+  if (place.type === "poor-restart") return common >= 0 && size.end - size.start < STOP_LENGTH;
   return !place.neutral && CHANGES_LEGS.includes(place.type) && common > COVERS * (size.end - size.start);
 }
 

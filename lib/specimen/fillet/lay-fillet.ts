@@ -20,6 +20,7 @@ export function layFillet(work: FaceWork, unfolding: Unfolding): void {
   const noise = drawRippleNoise(work.strip.grid, work.random.child("ripples").seed(), weldZone(work));
   const { runs } = work.plan;
   layLayerBelow(work, noise, extentOf(work));
+  holdCorner(work, unfolding);
   runs.forEach((run, n) => {
     const laid = layRun(work.strip, run, n, noise);
     work.runMinus.push(laid.minus);
@@ -50,10 +51,17 @@ function openCorner({ strip, random }: FaceWork, unfolding: Unfolding): void {
   forCorner(grid, unfolding, (k, i, y, j) => {
     const x = columnX(grid, i);
     const depth = -cornerHeight(unfolding, i, y);
-    z[k] -= Math.max(0, depth - HELD);
+    z[k] -= depth;
     const worn = clamp(0.45 + 0.5 * gradient2(x / 2.6, rowY(grid, j) / 1.1, seed), 0, 1);
     mixMaterial(strip, k, TONES.bareSteel, 0.55, 0.35, 1);
     mixMaterial(strip, k, TONES.hot, 0.66, 0.2, 0.35 + 0.45 * worn);
+  });
+}
+
+function holdCorner({ strip }: FaceWork, unfolding: Unfolding): void {
+  const { grid, z } = strip;
+  forCorner(grid, unfolding, (k, i, y) => {
+    z[k] = Math.max(z[k], Math.min(0, cornerHeight(unfolding, i, y) + HELD));
   });
 }
 
@@ -62,7 +70,7 @@ function clearCorner({ strip }: FaceWork, unfolding: Unfolding): void {
   const { grid, z, bead } = strip;
   forCorner(grid, unfolding, (k, i, y) => {
     const bare = ease(0.3, 0, bead[k]);
-    if (bare > 0) z[k] += bare * (Math.max(cornerHeight(unfolding, i, y), z[k] - HELD) - z[k]);
+    if (bare > 0) z[k] += bare * (cornerHeight(unfolding, i, y) - z[k]);
   });
 }
 

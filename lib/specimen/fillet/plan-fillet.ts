@@ -9,7 +9,7 @@ import { legsBetween } from "./unfolding";
 /** The weld's toes keep at least this far outside what is planned as the groove's edge, mm. */
 export const COVERED = 1;
 /** What the arc filled the corner with before the face froze shows where two lengths of weld part, mm below the line from toe to toe. */
-const FILLED = { single: -0.9, several: -1.1 };
+const FILLED = { single: -1.3, several: -1.5 };
 
 /** Half the straight line from toe to toe, mm. */
 export const halfChord = ({ baseLeg, standingLeg }: BeadSection): number => Math.hypot(baseLeg, standingLeg) / 2;
@@ -69,7 +69,8 @@ export function planFillet(
       run.ripple[i] *= single ? RIPPLE : 1.2;
     }
   }
-  plan.fill.fill(single ? FILLED.single : FILLED.several);
+  // a level is counted from the groove's edge, which lies inside the toes
+  plan.fill.fill(COVERED + (single ? FILLED.single : FILLED.several));
   return plan;
 }
 
