@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { columnX, gradient2, rowY } from "../../surface";
+import { boxBlur, columnX, gradient2, rowY } from "../../surface";
 import { mixMaterial } from "../field";
 import { PLATE_TONES as TONES } from "../plate";
 import { addGrain } from "../runs/grain";
@@ -20,15 +20,15 @@ export function layFillet(work: FaceWork, unfolding: Unfolding): void {
   const noise = drawRippleNoise(work.strip.grid, work.random.child("ripples").seed(), weldZone(work));
   const { runs } = work.plan;
   layLayerBelow(work, noise, extentOf(work));
-  holdCorner(work, unfolding);
+  const filled = holdCorner(work, unfolding);
   runs.forEach((run, n) => {
     const laid = layRun(work.strip, run, n, noise);
     work.runMinus.push(laid.minus);
     work.runPlus.push(laid.plus);
     work.craters.push(...laid.craters);
   });
+  releaseCorner(work, filled);
   findToes(work);
-  clearCorner(work, unfolding);
   addGrain(work);
   blendToes(work);
 }
@@ -58,20 +58,27 @@ function openCorner({ strip, random }: FaceWork, unfolding: Unfolding): void {
   });
 }
 
-function holdCorner({ strip }: FaceWork, unfolding: Unfolding): void {
+/** Fills the corner up while the runs are laid, as far as it is missing; gives by how much, a value per pixel. */
+function holdCorner({ strip }: FaceWork, unfolding: Unfolding): Float32Array {
   const { grid, z } = strip;
+  const filled = new Float32Array(z.length);
   forCorner(grid, unfolding, (k, i, y) => {
-    z[k] = Math.max(z[k], Math.min(0, cornerHeight(unfolding, i, y) + HELD));
+    filled[k] = Math.max(0, Math.min(0, cornerHeight(unfolding, i, y) + HELD) - z[k]);
+    z[k] += filled[k];
   });
+  return filled;
 }
 
-/** What no metal covers is the bare corner. */
-function clearCorner({ strip }: FaceWork, unfolding: Unfolding): void {
-  const { grid, z, bead } = strip;
-  forCorner(grid, unfolding, (k, i, y) => {
-    const bare = ease(0.3, 0, bead[k]);
-    if (bare > 0) z[k] += bare * (cornerHeight(unfolding, i, y) - z[k]);
-  });
+/** So far beside a run the corner stays filled, mm: at its toes metal and plate run into each other. */
+const FLOWN = 0.5;
+
+/** Where no run came to lie the corner is as it was. */
+function releaseCorner({ strip }: FaceWork, filled: Float32Array): void {
+  const { grid, run, z } = strip;
+  const laid = Float32Array.from(run, (number) => Math.min(1, number));
+  const reach = FLOWN * grid.perMm;
+  const near = boxBlur(laid, grid.columns, grid.rows, reach, reach, 2);
+  for (let k = 0; k < z.length; k++) if (run[k] === 0) z[k] -= filled[k] * ease(0.3, 0.02, near[k]);
 }
 
 /** Visits the pixels of a strip between the planned toes. */
