@@ -76,7 +76,7 @@ const CONVEXITY: Readonly<Record<FilletJoint["position"], Range>> = {
 const CARE = 1.03;
 const OVERSIZE: Range = [0.7, 1.5];
 /** How much longer the leg on a level base plate gets, mm. */
-const SAGGED: Range = [0, 0.9];
+const SAGGED: Range = [0, 0.7];
 
 function drawSection(joint: FilletJoint, random: RandomStream): BeadSection {
   const convexity = random.uniform(...CONVEXITY[joint.position]);

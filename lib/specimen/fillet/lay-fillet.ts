@@ -19,7 +19,8 @@ export function layFillet(work: FaceWork, unfolding: Unfolding): void {
   openCorner(work, unfolding);
   const noise = drawRippleNoise(work.strip.grid, work.random.child("ripples").seed(), weldZone(work));
   const { runs } = work.plan;
-  layLayerBelow(work, noise, extentOf(work));
+  // runs stand on it, so it is laid where it is hidden too
+  layLayerBelow(work, noise, [extentOf(work)]);
   const filled = holdCorner(work, unfolding);
   runs.forEach((run, n) => {
     const laid = layRun(work.strip, run, n, noise);
@@ -36,11 +37,11 @@ export function layFillet(work: FaceWork, unfolding: Unfolding): void {
 /** A hidden layer ends this far before those that are seen, mm. */
 const SHORTER = 2;
 
-function extentOf({ plan }: FaceWork): { from: number; to: number } {
+function extentOf({ plan }: FaceWork): { a: number; b: number } {
   const segments = plan.runs.flatMap((run) => run.segments);
   return {
-    from: Math.min(...segments.map(({ a }) => a)) + SHORTER,
-    to: Math.max(...segments.map(({ b }) => b)) - SHORTER,
+    a: Math.min(...segments.map(({ a }) => a)) + SHORTER,
+    b: Math.max(...segments.map(({ b }) => b)) - SHORTER,
   };
 }
 

@@ -41,7 +41,7 @@ const SEVERAL = 0.3;
 /** Of a low bead the deposit flattens the ripples: they are as high as on any other. */
 const RIPPLE = 1.55;
 /** How the hand favours now one plate, now the other, mm of half difference between the legs. */
-const FAVOUR = { wavelength: 57, reach: 0.22 };
+const FAVOUR = { wavelength: 57, reach: 0.16 };
 
 /** Plans the runs of a sound fillet, ordinary stops included. */
 export function planFillet(

@@ -3,15 +3,7 @@ import type { RunPlan } from "../plan";
 import type { FaceWork } from "../work";
 import { layRun } from "./lay-run";
 import type { RippleNoise } from "./ripple-noise";
-import { unfilledStretches } from "./unfilled-stretches";
-
-/** mm from the datum. */
-interface Range {
-  readonly from: number;
-  readonly to: number;
-}
-
-const EVERYWHERE: Range = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
+import { type Stretch, unfilledStretches } from "./unfilled-stretches";
 
 /** Narrowest layer, mm of half width. */
 const LEAST_HALF = 2;
@@ -19,10 +11,10 @@ const LEAST_HALF = 2;
 const PLAIN = { hump: 0, humpLength: 5, crater: 0, shift: 0, widen: 0, wetting: 0 };
 
 /**
- * Lays the layer under the cap where the groove is not filled and it can be seen: one weave from wall to wall, as far along the
- * weld as told.
+ * Lays the layer under the cap, one weave from wall to wall: along the stretches given, or where the groove is not filled and
+ * it can be seen.
  */
-export function layLayerBelow(work: FaceWork, noise: RippleNoise, { from, to }: Range = EVERYWHERE): void {
+export function layLayerBelow(work: FaceWork, noise: RippleNoise, stretches?: readonly Stretch[]): void {
   const { strip, plan, look } = work;
   const { grid } = strip;
   const seed = work.random.child("layer-below").seed();
@@ -54,9 +46,7 @@ export function layLayerBelow(work: FaceWork, noise: RippleNoise, { from, to }: 
     dwell: 0.085,
     lean: 0,
     lag: 0,
-    segments: unfilledStretches(work, halfWidth)
-      .map(({ a, b }) => ({ a: Math.max(a, from), b: Math.min(b, to), ...PLAIN }))
-      .filter(({ a, b }) => a < b),
+    segments: (stretches ?? unfilledStretches(work, halfWidth)).map(({ a, b }) => ({ a, b, ...PLAIN })),
   };
   layRun(strip, layer, 0, noise);
   strip.run.fill(0);
