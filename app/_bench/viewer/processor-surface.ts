@@ -1,9 +1,10 @@
-import { type Patch, PLATE_GRID, STRIP_GRID, type Surface } from "@/lib/surface";
+import { gridsOf, type Patch, type Surface } from "@/lib/surface";
 import type { UnpackedFace, UnpackedPatch } from "./protocol";
 
 /** A face as the processor's own drawing reads it. The pictures of the materials stay open for others. */
 export function surfaceOf({ face, strip, plate }: UnpackedFace): Surface {
-  return { face, strip: patchOf(strip, STRIP_GRID), plate: patchOf(plate, PLATE_GRID) };
+  const grids = gridsOf(face);
+  return { face, strip: patchOf(strip, grids.strip), plate: patchOf(plate, grids.plate) };
 }
 
 function patchOf(patch: UnpackedPatch, grid: Patch["grid"]): Patch {

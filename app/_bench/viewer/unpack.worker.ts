@@ -1,4 +1,4 @@
-import { type DecodedPatch, decodeFace, type Grid, PLATE_GRID, STRIP_GRID } from "@/lib/surface";
+import { type DecodedPatch, decodeFace, type Grid, gridsOf } from "@/lib/surface";
 import type { FaceHeights, UnpackAnswer, UnpackedFace, UnpackedPatch, UnpackRequest } from "./protocol";
 import { packRelief } from "./relief";
 
@@ -47,9 +47,10 @@ async function unpack(
 ): Promise<{ unpacked: UnpackedFace; heights: FaceHeights }> {
   const decoded = decodeFace(await unzip(packed));
   const heights = { strip: decoded.strip.height.slice(), plate: decoded.plate.height.slice() };
+  const grids = gridsOf(decoded.face);
   const [strip, plate] = await Promise.all([
-    unpackPatch(decoded.strip, STRIP_GRID),
-    unpackPatch(decoded.plate, PLATE_GRID),
+    unpackPatch(decoded.strip, grids.strip),
+    unpackPatch(decoded.plate, grids.plate),
   ]);
   return { unpacked: { face, strip, plate, highest: highestOf(plate.height, strip.height) }, heights };
 }

@@ -8,6 +8,15 @@ describe("command line of the specimen command", () => {
     expect(readArguments(["--out=/tmp/plates", "--seed=monday-3"])).toEqual(expected);
   });
 
+  it("takes a fillet, sound or with something to find", () => {
+    const expected = { ok: true, do: "fillet", seed: "a", out: "x" };
+    expect(readArguments(["--fillet", "--seed", "a", "--out", "x"])).toEqual({ ...expected, isClean: false });
+    expect(readArguments(["--fillet", "--seed", "a", "--out", "x", "--blueprint", "clean"])).toEqual({
+      ...expected,
+      isClean: true,
+    });
+  });
+
   it.each([
     [["--out", "x"], "--seed is missing"],
     [["--seed", "a"], "--out is missing"],
@@ -15,6 +24,9 @@ describe("command line of the specimen command", () => {
     [["--seed", "a", "--out", "x", "--colour"], "--colour"],
     [["--seed", "a", "--out", "x", "more"], "more"],
     [["--seed"], "--seed"],
+    [["--fillet", "--seed", "a"], "--out is missing"],
+    [["--fillet", "--seed", "a", "--out", "x", "--blueprint", "assessment"], "practice or clean"],
+    [["--fillet", "--sheet", "types", "--out", "x"], "no --sheet"],
     [["--sheet", "faces", "--out", "x"], "types or random N"],
     [["--sheet", "random", "--out", "x"], "how many"],
     [["--sheet", "random", "0", "--out", "x"], "1 to 60"],
