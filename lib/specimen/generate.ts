@@ -8,7 +8,15 @@ import { createWork } from "./create-work";
 import { GENERATOR_VERSION } from "./generator-version";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
-import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "./plate";
+import {
+  cleanJoint,
+  finishPlate,
+  finishWeldEnds,
+  layParentPlate,
+  leaveWorkshopMarks,
+  paintHeat,
+  scatterSpatter,
+} from "./plate";
 import {
   type Attempts,
   type Blueprint,
@@ -83,6 +91,7 @@ export function generateFace<F extends Face>(
   afterStep("blemishes");
   scatterSpatter(work);
   leaveWorkshopMarks(work);
+  finishWeldEnds(work);
   finishPlate(work, recipe.number);
   afterStep("workshop");
   for (const feature of features) feature.paint?.(work);

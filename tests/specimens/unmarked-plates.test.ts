@@ -7,6 +7,7 @@ import { measuredScale } from "@/lib/specimen/imperfections/scaled-surface";
 import {
   cleanJoint,
   finishPlate,
+  finishWeldEnds,
   layParentPlate,
   leaveWorkshopMarks,
   paintHeat,
@@ -30,6 +31,7 @@ function unmarked(seed: string, face: Face, look: Partial<Look>): FaceWork {
   leaveBlemishes(work);
   scatterSpatter(work);
   leaveWorkshopMarks(work);
+  finishWeldEnds(work);
   finishPlate(work, "T100");
   return work;
 }

@@ -7,4 +7,5 @@ export { layParentPlate } from "./parent-plate";
 export { scatterSpatter } from "./spatter";
 export { stampText } from "./stamps";
 export { PLATE_TONES } from "./tones";
+export { finishWeldEnds } from "./weld-ends";
 export { leaveWorkshopMarks } from "./workshop-marks";

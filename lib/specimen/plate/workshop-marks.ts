@@ -8,12 +8,11 @@ import { dress, tackPlaces } from "./dressing";
 import { markNearWeld } from "./near-marks";
 import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
-import { finishWeldEnds } from "./weld-ends";
 
 const SCUFFS = 5;
 const DENTS = 9;
 
-/** What the workshop left on the plate and no inspector minds: ground-off strongbacks and tacks, scuffs, small dents, ends of the weld. */
+/** What the workshop left on the plate and no inspector minds: ground-off strongbacks and tacks, scuffs, small dents. */
 export function leaveWorkshopMarks(work: FaceWork): void {
   const random = work.random.child("plate/marks");
   if (work.face === "root") dressTacks(work, random.child("tacks"));
@@ -21,7 +20,6 @@ export function leaveWorkshopMarks(work: FaceWork): void {
   for (let n = 0; n < SCUFFS; n++) scuff(work, random.child(`scuff ${n}`));
   for (let n = 0; n < DENTS; n++) dent(work, random.child(`dent ${n}`));
   markNearWeld(work, random.child("near"));
-  finishWeldEnds(work, random.child("ends"));
 }
 
 function dressTacks(work: FaceWork, random: RandomStream): void {
