@@ -2,6 +2,7 @@ import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
 import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface } from "../../surface";
 import { FILLET_HALF_WIDTH, requiredThroat } from "../../weld";
+import { leaveBlemishes } from "../blemishes";
 import { checkFinite } from "../check-finite";
 import { emptyWork, type WorkGrids } from "../create-work";
 import { GENERATOR_VERSION } from "../generator-version";
@@ -79,6 +80,7 @@ export function generateFillet(recipe: FilletRecipe): MadeFillet {
   for (const feature of features) feature.cut?.(work);
   paintHeat(work);
   paintWeld(work);
+  leaveBlemishes(work);
   scatterSpatter(work);
   leaveWorkshopMarks(work);
   finishPlate(work, recipe.number);
