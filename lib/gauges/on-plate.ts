@@ -1,0 +1,34 @@
+import type { Mm } from "../math";
+import { type Heights, metalAt } from "./heights";
+
+/** Heights are looked for between these, mm over the plate, in steps of this before they are pinned down. */
+const FROM: Mm = 30;
+const TO: Mm = -6;
+const STEP: Mm = 0.1;
+
+/**
+ * One plate of a fillet joint as a gauge on feet meets it: x along the weld, y along the plate from the root corner,
+ * heights square to the plate. `side` is the sign of y of that plate in the fillet's own field. The other plate stands
+ * at y = 0; on a butt plate the field is its own.
+ */
+export function onPlate(heights: Heights, side: 1 | -1): Heights {
+  if (heights.corner === null) return heights;
+  const half = (heights.corner * Math.PI) / 360;
+  const sin = Math.sin(half);
+  const cos = Math.cos(half);
+  const { x0, x1, y0, y1 } = heights.extent;
+  const heightAt = (x: Mm, along: Mm): Mm => {
+    // height of a point over the metal of the fillet's field that lies straight under it there
+    const clear = (up: Mm) => along * cos + up * sin - metalAt(heights, x, side * (along * sin - up * cos));
+    let up = FROM;
+    while (up > TO && clear(up) > 0) up -= STEP;
+    let [metal, air] = [up, up + STEP];
+    while (air - metal > 1e-5) {
+      const middle = (metal + air) / 2;
+      if (clear(middle) > 0) air = middle;
+      else metal = middle;
+    }
+    return air;
+  };
+  return { heightAt, extent: { x0, x1, y0: 0, y1: (side > 0 ? y1 : -y0) / sin }, corner: null };
+}
