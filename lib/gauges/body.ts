@@ -12,7 +12,7 @@ export interface Piece {
 /** Underside of the bar between and beside the feet, over the line of the feet, mm: room for a cap. */
 export const BAR_LEVEL: Mm = 8;
 /** Half the width of the plate that carries the scale and guides the moving part, mm. */
-export const GUIDE_HALF: Mm = 9;
+export const GUIDE_HALF: Mm = 9.6;
 
 /** The fillet gauge's measures, mm: along the plate from the nose's face, and over the sole. */
 export const LEG_BODY = {

@@ -12,7 +12,7 @@ export { type Contacting, contactAt, drawnBack, FEEL, slideTo } from "./contact"
 export { drawGauge } from "./drawing/draw-gauge";
 export { drawComb, drawLeaf, drawRule } from "./drawing/flat-tools";
 export { drawBlade } from "./drawing/in-corner";
-export type { Box, Drawing, Label, Shape, ShapeRole, Stroke } from "./drawing/shapes";
+export type { Box, Corner, Drawing, Label, Mark, Shape, ShapeRole, Stroke } from "./drawing/shapes";
 export { type Elevation, lookAlong } from "./elevation";
 export { type ExplainedReading, explainReading, explainVernier } from "./explain";
 export { gapAt, type LeafFit, tryLeaf } from "./feeler";

@@ -14,7 +14,7 @@ export type RefusalCode = (typeof REFUSALS)[number];
 
 /** The reasons in words, for whoever holds the gauge. */
 export const REFUSAL_REASONS: Readonly<Record<RefusalCode, string>> = {
-  "no-support": "It has nothing to rest on on both sides of the hand: set both feet on metal.",
+  "no-support": "A foot hangs over nothing: set both feet on metal.",
   "leans-too-far": "It leans more than 15 degrees: a foot stands on the weld, on spatter or over an edge.",
   "not-square": "It is more than 15 degrees off square to the weld: turn it.",
   "off-plate": "Its moving part stands beyond the edge of the plate.",

@@ -1,69 +1,72 @@
 import type { Mm } from "../math";
 import { SHOULDERS } from "./body";
-import { type Pose, toGauge } from "./pose";
+import { type Pose, toGauge, toSection } from "./pose";
 import type { Seating } from "./seat";
 import type { SectionPair } from "./strip";
+import { clipped } from "./tip";
 
-/** A shoulder further than this from the metal does not rest on it, mm. */
-const RESTING: Mm = 0.1;
-const MOST_LEAN = 14;
-const MOST_ASIDE: Mm = 4;
+/** Turns smaller than this end the search, radians; so do shifts, mm. */
+const SETTLED = 1e-5;
+/** The furthest that one step of the search turns the gauge, radians. */
+const MOST_TURN = 0.3;
 
 /**
  * Presses a gauge with two 45-degree shoulders into the corner of two plates: it slides aside and leans until its middle
- * is as low as it goes. Null where only one shoulder, or none, comes to rest.
+ * is as low as it goes. Null where a shoulder finds no metal.
  */
 export function seatInCorner(section: readonly SectionPair[]): Seating | null {
-  const near = section.filter(([s]) => Math.abs(s) > 10);
-  const lowestAt = (tilt: number) => {
-    const along = lowest((aside) => pressIn(near, aside, tilt).height, -MOST_ASIDE, MOST_ASIDE);
-    return pressIn(near, along, tilt);
-  };
-  const tilt = lowest((lean) => lowestAt(lean).height, -MOST_LEAN, MOST_LEAN);
-  const pose = lowestAt(tilt);
-  if (!Number.isFinite(pose.height)) return null;
-  const excess = excesses(toGauge(pose, near));
-  if (excess.left.most < -RESTING || excess.right.most < -RESTING) return null;
-  const contacts = [excess.left, excess.right].map(({ u }) => ({ u, part: "shoulder" }) as const);
-  return { pose, lean: tilt, contacts };
-}
-
-/** The pose at which the first shoulder meets the metal, coming down at one place and lean. */
-function pressIn(section: readonly SectionPair[], along: Mm, tilt: number): Pose {
-  const angle = (tilt * Math.PI) / 180;
-  let height = 0;
-  // which points lie under a shoulder depends a little on how low it is
-  for (let turn = 0; turn < 3; turn++) {
-    const { left, right } = excesses(toGauge({ along, height, tilt }, section));
-    const up = Math.max(
-      left.most / (Math.cos(angle) + Math.sin(angle)),
-      right.most / (Math.cos(angle) - Math.sin(angle)),
-    );
-    height += up;
-    if (Math.abs(up) < 1e-7) break;
+  let pose: Pose = { along: 0, height: 0, tilt: 0 };
+  let contacts: readonly Mm[] = [];
+  for (let step = 0; step < 8; step++) {
+    const points = toGauge(pose, section);
+    const right = underShoulder(points, 1);
+    const left = underShoulder(points, -1);
+    if (right.length === 0 || left.length === 0) return null;
+    const turn = lowest((by) => most(right, -by).over + most(left, by).over, -MOST_TURN, MOST_TURN);
+    const [r, l] = [most(right, -turn), most(left, turn)];
+    const [aside, up] = [(l.over - r.over) / Math.SQRT2, (l.over + r.over) / Math.SQRT2];
+    const [along, height] = toSection(pose, aside, up);
+    pose = { along, height, tilt: pose.tilt + (turn * 180) / Math.PI };
+    contacts = [-l.at / Math.SQRT2, r.at / Math.SQRT2];
+    if (Math.abs(turn) < SETTLED && Math.abs(aside) < SETTLED && Math.abs(up) < SETTLED) break;
   }
-  return { along, height, tilt };
+  return { pose, lean: pose.tilt, contacts: contacts.map((u) => ({ u, part: "shoulder" })) };
 }
 
-interface Excess {
-  readonly most: Mm;
-  readonly u: Mm;
+interface Load {
+  /** Along the shoulder from the corner. */
+  readonly at: Mm;
+  /** How far the metal stands over the shoulder's face, square to it. */
+  readonly over: Mm;
 }
 
-/** How far the metal stands over either shoulder, at most, and where. */
-function excesses(points: readonly SectionPair[]): { readonly left: Excess; readonly right: Excess } {
-  const from = SHOULDERS.from / Math.SQRT2;
-  const to = SHOULDERS.to / Math.SQRT2;
-  let left: Excess = { most: Number.NEGATIVE_INFINITY, u: 0 };
-  let right: Excess = left;
-  for (const [u, w] of points) {
-    const out = Math.abs(u);
-    if (out < from || out > to) continue;
-    const most = w - out;
-    if (u < 0 && most > left.most) left = { most, u };
-    if (u > 0 && most > right.most) right = { most, u };
+/** The metal under a shoulder, in the shoulder's own directions. Only what its turning can bring to touch. */
+function underShoulder(points: readonly SectionPair[], side: 1 | -1): readonly Load[] {
+  const turned = points.map(([u, w]): SectionPair => [(side * u + w) / Math.SQRT2, (w - side * u) / Math.SQRT2]);
+  const loads: Load[] = [];
+  for (let n = 1; n < turned.length; n++) {
+    const part = clipped(turned[n - 1], turned[n], SHOULDERS.from, SHOULDERS.to);
+    if (part) for (const [at, over] of part) loads.push({ at, over });
   }
-  return { left, right };
+  return upperHull(loads.sort((a, b) => a.at - b.at || a.over - b.over));
+}
+
+function upperHull(sorted: readonly Load[]): readonly Load[] {
+  const hull: Load[] = [];
+  const turns = (a: Load, b: Load, c: Load) => (b.over - a.over) * (c.at - a.at) > (c.over - a.over) * (b.at - a.at);
+  for (const load of sorted) {
+    while (hull.length > 0 && hull[hull.length - 1].at === load.at) hull.pop();
+    while (hull.length >= 2 && !turns(hull[hull.length - 2], hull[hull.length - 1], load)) hull.pop();
+    hull.push(load);
+  }
+  return hull;
+}
+
+/** How far the shoulder must go out, at most, once it has turned towards the metal by `turn`, and where it then touches. */
+function most(loads: readonly Load[], turn: number): Load {
+  let best = { at: 0, over: Number.NEGATIVE_INFINITY };
+  for (const { at, over } of loads) if (over + turn * at > best.over) best = { at, over: over + turn * at };
+  return best;
 }
 
 /** Where a function with one hollow is lowest: golden section (Kiefer 1953). */
@@ -72,7 +75,7 @@ function lowest(value: (at: number) => number, low: number, high: number): numbe
   let [a, b] = [low, high];
   let [c, d] = [b - share * (b - a), a + share * (b - a)];
   let [fc, fd] = [value(c), value(d)];
-  while (b - a > 1e-4) {
+  while (b - a > SETTLED / 2) {
     if (fc <= fd) {
       [b, d, fd] = [d, c, fc];
       c = b - share * (b - a);

@@ -62,6 +62,10 @@ function onFeet(heights: Heights, placement: FeetPlacement | HookPlacement): Fou
   const from = Math.min(...pieces.map((piece) => piece.from)) - 1;
   const to = Math.max(...pieces.map((piece) => piece.to)) + 1;
   const section = stripAlong(heights, placement, from, to, thickness / 2);
+  const hangs = pieces.some(
+    (piece) => piece.part === "foot" && !section.some(([along]) => along >= piece.from && along <= piece.to),
+  );
+  if (hangs) return { code: "no-support", seat: null };
   const seat = seatSole(section, { pieces, press: pressedAt(placement), attitude: 0, nose: null });
   if (!seat) return { code: "no-support", seat };
   if (Math.abs(seat.lean) > STEEPEST) return { code: "leans-too-far", seat };

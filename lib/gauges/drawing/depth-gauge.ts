@@ -1,32 +1,42 @@
 import type { Degrees, Mm } from "../../math";
-import { BAR_LEVEL, GUIDE_HALF } from "../body";
+import { BAR_LEVEL } from "../body";
 import { GAUGES } from "../kinds";
 import type { FeetPlacement } from "../placement";
 import { scaleLines } from "../vernier";
-import { barOnFeet } from "./on-feet";
-import { ENGRAVED } from "./scales";
-import { arc, type Drawing, disc, EMPTY, label, roundedBox, type Spot2, shape, stacked } from "./shapes";
+import { clampedLegs, slottedBar } from "./on-feet";
+import { ENGRAVED, engravedNumber } from "./scales";
+import {
+  arc,
+  type Box,
+  type Corner,
+  type Drawing,
+  disc,
+  engraved,
+  label,
+  type Mark,
+  roundedBox,
+  shape,
+  stacked,
+} from "./shapes";
 
 /** The rod turns a hand, so that a tenth is a step the eye can tell: this much for a mm. */
 const TURN_PER_MM: Degrees = 26;
-const PIVOT: Spot2 = [0, 38];
+const PIVOT: Corner = [0, 41];
+const STEM_HALF = 4.5;
 const DIAL = 20;
 const LINES_OUT = 18.6;
 
 /** Direction of the hand at a depth: clockwise, upright in the middle of the scale. */
 const handAt = (depth: Mm): Degrees => 90 + (3.5 - depth) * TURN_PER_MM;
-const on = (radius: Mm, angle: Degrees): Spot2 => arc(PIVOT, radius, angle, angle, 1)[0];
+const on = (radius: Mm, angle: Degrees): Corner => arc(PIVOT, radius, angle, angle, 1)[0];
 
 /** The depth gauge with its rod's point `end` mm over the feet (negative in a hollow), its hand at `position`. */
 export function drawDepthGauge(placement: FeetPlacement, position: Mm, end: Mm): Drawing {
-  return stacked(rod(end), barOnFeet(placement), dial(), hand(position), {
-    ...EMPTY,
-    lens: lensOver(position),
-  });
+  return stacked(lensOver(position), rod(end), slottedBar(placement), dial(), hand(position), clampedLegs(placement));
 }
 
 /** Point, cone and shaft, and the button on top by which it is pressed down. */
-function rod(end: Mm): Drawing {
+function rod(end: Mm): readonly Mark[] {
   const tip = GAUGES["depth-gauge"].moving?.tip;
   if (tip?.shape !== "point") throw new Error("a depth gauge has a pointed rod");
   const seam = tip.radius * Math.cos((tip.halfAngle * Math.PI) / 180);
@@ -34,58 +44,55 @@ function rod(end: Mm): Drawing {
   const coneUp = seamUp + (tip.rodRadius - seam) / Math.tan((tip.halfAngle * Math.PI) / 180);
   const point = arc([0, end + tip.radius], tip.radius, 180 + tip.halfAngle, 360 - tip.halfAngle, 10);
   const top = end + 72;
-  return stacked(
-    shape("moving", [
+  return [
+    ...shape("moving", [
       [-tip.rodRadius, top],
       [-tip.rodRadius, end + coneUp],
       ...point,
       [tip.rodRadius, end + coneUp],
       [tip.rodRadius, top],
     ]),
-    shape("screw", roundedBox(-3.2, top - 0.5, 3.2, top + 3, 0.9)),
-  );
+    ...shape("screw", roundedBox(-3.2, top - 0.5, 3.2, top + 3, 0.9)),
+  ];
 }
 
-function dial(): Drawing {
-  const range = GAUGES["depth-gauge"].range;
+function dial(): readonly Mark[] {
+  const { range, step } = GAUGES["depth-gauge"];
   if (range === null) throw new Error("a depth gauge has a scale");
-  const strokes = scaleLines(range.lowest, range.highest, 0.1).map((at) => {
+  const lines = scaleLines(range.lowest, range.highest, step).map((at) => {
     const tenths = Math.round(at * 10);
     const length = tenths % 10 === 0 ? 3.4 : tenths % 5 === 0 ? 2.6 : 1.7;
-    const angle = handAt(at);
-    return {
-      role: "engraved",
-      from: on(LINES_OUT, angle),
-      to: on(LINES_OUT - length, angle),
-      width: ENGRAVED,
-    } as const;
+    return engraved(on(LINES_OUT, handAt(at)), on(LINES_OUT - length, handAt(at)), ENGRAVED);
   });
-  const numbers = scaleLines(range.lowest, range.highest, 1).map((at) =>
-    label(String(at).replace("-", "−"), on(LINES_OUT - 5.2, handAt(at)), 1.7),
+  const numbers = scaleLines(range.lowest, range.highest, 1).flatMap((at) =>
+    label(engravedNumber(at), on(LINES_OUT - 5.2, handAt(at)), 1.7),
   );
-  return stacked(
-    shape("body", roundedBox(-GUIDE_HALF, BAR_LEVEL, GUIDE_HALF, PIVOT[1], 2.4)),
-    shape("body", disc(PIVOT, DIAL)),
-    { ...EMPTY, strokes },
+  return [
+    ...shape("body", roundedBox(-STEM_HALF, BAR_LEVEL, STEM_HALF, PIVOT[1], 1.2)),
+    ...shape("body", disc(PIVOT, DIAL)),
+    ...lines,
     ...numbers,
-    label("mm", [0, PIVOT[1] - 5.6], 1.5),
-    label("0.1", [0, PIVOT[1] - 8.6], 1.5),
-  );
+    ...label("mm", [0, PIVOT[1] - 5.6], 1.5),
+    ...label("0.1", [0, PIVOT[1] - 8.6], 1.5),
+  ];
 }
 
-function hand(position: Mm): Drawing {
+function hand(position: Mm): readonly Mark[] {
   const angle = handAt(position);
-  return stacked(
-    shape("moving", [on(LINES_OUT - 1.2, angle), ...arc(PIVOT, 3.4, angle + 14, angle + 346, 24)]),
+  return [
+    ...shape("moving", [on(LINES_OUT - 1.2, angle), ...arc(PIVOT, 3, angle + 10, angle + 350, 24)]),
     {
-      ...EMPTY,
-      strokes: [{ role: "index", from: on(LINES_OUT - 7, angle), to: on(LINES_OUT - 0.9, angle), width: ENGRAVED }],
+      kind: "stroke",
+      role: "index",
+      from: on(LINES_OUT - 4.5, angle),
+      to: on(LINES_OUT - 0.4, angle),
+      width: ENGRAVED,
     },
-    shape("screw-face", disc(PIVOT, 1.7)),
-  );
+    ...shape("screw-face", disc(PIVOT, 1.7)),
+  ];
 }
 
-function lensOver(position: Mm): NonNullable<Drawing["lens"]> {
+function lensOver(position: Mm): Box {
   const [u, w] = on(LINES_OUT - 2.5, handAt(position));
   return { from: [u - 7, w - 5], to: [u + 7, w + 5] };
 }

@@ -3,7 +3,7 @@ import { FEELER_LEAVES, GAUGES } from "../kinds";
 import { PIN_RUN, type Pin } from "../profile-comb";
 import { scaleLines } from "../vernier";
 import { ENGRAVED } from "./scales";
-import { type Drawing, disc, EMPTY, label, roundedBox, type Spot2, shape, stacked, thumbScrew } from "./shapes";
+import { type Drawing, disc, engraved, label, roundedBox, shape, stacked, thumbScrew } from "./shapes";
 
 const RULE_WIDTH = 22;
 
@@ -13,11 +13,12 @@ export function drawRule(): Drawing {
   if (range === null) throw new Error("a rule has a scale");
   const strokes = scaleLines(range.lowest, range.highest, step).map((at) => {
     const length = at % 10 === 0 ? 8 : at % 5 === 0 ? 6 : at % 1 === 0 ? 4.2 : 2.6;
-    return { role: "engraved", from: [at, 0], to: [at, -length], width: ENGRAVED } as const;
+    return engraved([at, 0], [at, -length], ENGRAVED);
   });
-  const numbers = scaleLines(10, range.highest - 10, 10).map((at) => label(String(at), [at, -10.6], 2.8));
+  const numbers = scaleLines(10, range.highest - 10, 10).flatMap((at) => label(String(at), [at, -10.6], 2.8));
   const end = range.highest + 10;
   return stacked(
+    null,
     shape("body", [
       [0, 0],
       [end, 0],
@@ -26,8 +27,8 @@ export function drawRule(): Drawing {
       [0, -RULE_WIDTH],
     ]),
     shape("bore", disc([end - 5, -RULE_WIDTH / 2], 2.5)),
-    { ...EMPTY, strokes },
-    ...numbers,
+    strokes,
+    numbers,
     label("mm", [4.2, -16], 2.4),
   );
 }
@@ -39,7 +40,7 @@ export function drawComb(pins: readonly Pin[]): Drawing {
   const top = Math.max(...ends);
   const length = PIN_RUN + 34;
   const clampAt = top + 12;
-  const rods = pins.map(({ at, height }) => {
+  const rods = pins.flatMap(({ at, height }) => {
     const end = height ?? top - PIN_RUN;
     return shape("moving", [
       [at - half, end + length],
@@ -53,7 +54,8 @@ export function drawComb(pins: readonly Pin[]): Drawing {
   });
   const [first, last] = [pins[0].at, pins[pins.length - 1].at];
   return stacked(
-    ...rods,
+    null,
+    rods,
     shape("body", roundedBox(first - 7, clampAt, last + 7, clampAt + 14, 2)),
     shape("recess", roundedBox(first - 1, clampAt + 6.2, last + 1, clampAt + 7.8, 0.6)),
     thumbScrew([first - 3.6, clampAt + 7], 2.8, 30),
@@ -65,9 +67,9 @@ export function drawComb(pins: readonly Pin[]): Drawing {
 export function drawLeaf(leaf: Mm): Drawing {
   if (!FEELER_LEAVES.includes(leaf)) throw new Error(`no leaf of ${leaf} mm in the set`);
   const half = GAUGES.feeler.thickness / 2;
-  const rounded: readonly Spot2[] = roundedBox(0, -half, 92, half, 4);
   return stacked(
-    shape("leg", rounded),
+    null,
+    shape("leg", roundedBox(0, -half, 92, half, 4)),
     shape("body", roundedBox(74, -half - 1.4, 112, half + 1.4, 4)),
     thumbScrew([102, 0], 4, 60),
     label(leaf.toFixed(2), [12, 0], 3.2),

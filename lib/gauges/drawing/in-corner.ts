@@ -1,9 +1,9 @@
 import type { Mm } from "../../math";
-import { LEG_BODY, SHOULDERS } from "../body";
+import { GUIDE_HALF, LEG_BODY, SHOULDERS } from "../body";
 import type { BladePlacement } from "../fillet-blade";
 import { GAUGES } from "../kinds";
 import { lensOver, millimetreScale, type Track, tenthsVernier } from "./scales";
-import { arc, type Drawing, disc, EMPTY, label, roundedBox, type Spot2, shape, stacked, thumbScrew } from "./shapes";
+import { arc, type Corner, type Drawing, disc, label, roundedBox, shape, stacked, thumbScrew } from "./shapes";
 
 const { sole, nose, edge } = LEG_BODY;
 /** The beam over the slide carries the main scale from here on. */
@@ -12,7 +12,7 @@ const SLIDE_TOP = 5.4;
 const THROAT_NOUGHT = 52;
 const SLIDE_HALF = 2.6;
 /** Where the bevel of a knife edge ends, mm behind its front and over the plate. */
-const BEVEL: Spot2 = [edge.height / Math.tan((edge.bevel * Math.PI) / 180), edge.level + edge.height];
+const BEVEL: Corner = [edge.height / Math.tan((edge.bevel * Math.PI) / 180), edge.level + edge.height];
 
 const fromCorner = (along: Mm): Mm => along / Math.SQRT2;
 
@@ -27,7 +27,7 @@ export function drawLegGauge(position: Mm, end: Mm): Drawing {
   const range = rangeOf();
   const main: Track = { origin: [LEG_NOUGHT, SLIDE_TOP], along: [1, 0], out: [0, 1] };
   const vernier: Track = { ...main, out: [0, -1] };
-  const bracket: readonly Spot2[] = [
+  const bracket: readonly Corner[] = [
     [0, nose.from],
     [0, nose.to],
     [2.5, nose.to + 3],
@@ -46,7 +46,7 @@ export function drawLegGauge(position: Mm, end: Mm): Drawing {
     [6, 24],
     [3, nose.from],
   ];
-  const slide: readonly Spot2[] = [
+  const slide: readonly Corner[] = [
     [end, edge.level],
     [end + BEVEL[0], BEVEL[1]],
     [end + BEVEL[0] + 4, SLIDE_TOP],
@@ -54,18 +54,26 @@ export function drawLegGauge(position: Mm, end: Mm): Drawing {
     [end + 55, edge.level],
   ];
   const grip = roundedBox(end + 51, -0.2, end + 56, 7.4, 0.8);
+  // the slide runs behind the foot, in front of the beam's lower edge
+  const foot: readonly Corner[] = [
+    [sole.from, 0],
+    [sole.to, 0],
+    [sole.to, 8],
+    [sole.from, 8],
+  ];
   return stacked(
+    lensOver(main, position),
     shape("body", bracket),
     shape("bore", disc([26, 30], 2.6)),
-    millimetreScale(main, range.lowest, range.highest, 5),
+    millimetreScale(main, range.lowest, range.highest),
     label("LEG", [29, 23], 2.1),
     label("mm", [71, 14.2], 1.5),
     label("1/10", [31, 14.2], 1.5),
     shape("moving", slide),
     shape("moving", grip),
     tenthsVernier(vernier, position),
-    thumbScrew([29, 10], 2.6, 40),
-    { ...EMPTY, lens: lensOver(main, position) },
+    shape("body", foot),
+    thumbScrew([29, 10.5], 2.6, 40),
   );
 }
 
@@ -74,7 +82,7 @@ export function drawThroatGauge(position: Mm, end: Mm): Drawing {
   const range = rangeOf();
   const main: Track = { origin: [SLIDE_HALF, THROAT_NOUGHT], along: [0, 1], out: [1, 0] };
   const vernier: Track = { ...main, out: [-1, 0] };
-  const slide: readonly Spot2[] = [
+  const slide: readonly Corner[] = [
     [-SLIDE_HALF, end + 5],
     [-0.8, end + 2],
     [-0.8, end],
@@ -85,25 +93,25 @@ export function drawThroatGauge(position: Mm, end: Mm): Drawing {
     [-SLIDE_HALF, end + 90],
   ];
   return stacked(
-    shape("body", shouldered(86, 9)),
-    shape("recess", roundedBox(-SLIDE_HALF - 0.5, 26, SLIDE_HALF + 0.1, 86, 0.05)),
-    millimetreScale(main, range.lowest, range.highest, 5),
-    label("mm", [6, 81.6], 1.5),
-    label("1/10", [-6.1, 81.6], 1.5),
-    label("THROAT", [-11, 32], 2.1),
+    lensOver(main, position),
+    shape("body", shouldered(86, GUIDE_HALF)),
+    shape("recess", roundedBox(-SLIDE_HALF - 0.5, 26, SLIDE_HALF, 86, 0.05)),
+    millimetreScale(main, range.lowest, range.highest),
+    label("mm", [6.3, 81.6], 1.5),
+    label("1/10", [-6.4, 81.6], 1.4),
+    label("THROAT", [-11.5, 32], 2.1),
     shape("moving", slide),
     shape("moving", roundedBox(-5, end + 89.4, 5, end + 92.6, 0.8)),
     tenthsVernier(vernier, position),
-    thumbScrew([-6.1, 44], 2.4, 110),
-    { ...EMPTY, lens: lensOver(main, position) },
+    thumbScrew([-6.3, 44], 2.4, 110),
   );
 }
 
 /** Outline of a plate that stands in the corner on two shoulders, narrowing to a column `half` mm wide each side. */
-function shouldered(top: Mm, half: Mm): readonly Spot2[] {
+function shouldered(top: Mm, half: Mm): readonly Corner[] {
   const inner = fromCorner(SHOULDERS.from);
   const outer = fromCorner(SHOULDERS.to);
-  const right: readonly Spot2[] = [
+  const right: readonly Corner[] = [
     [9, 26],
     [inner - 1.2, inner + 3],
     [inner, inner],
@@ -114,7 +122,7 @@ function shouldered(top: Mm, half: Mm): readonly Spot2[] {
     [half, top - 2],
     [half - 2, top],
   ];
-  return [...right, ...right.map(([u, w]): Spot2 => [-u, w]).reverse()];
+  return [...right, ...right.map(([u, w]): Corner => [-u, w]).reverse()];
 }
 
 /** One fillet blade: a nib at its size between a back on one plate and a sole on the other, or between two shoulders. */
@@ -123,7 +131,7 @@ export function drawBlade({ use, size }: Pick<BladePlacement, "use" | "size">): 
 }
 
 function legBlade(size: Mm): Drawing {
-  const outline: readonly Spot2[] = [
+  const outline: readonly Corner[] = [
     [0, nose.from],
     [0, 30],
     ...arc([8, 31], 8, 180, 90, 8),
@@ -140,13 +148,13 @@ function legBlade(size: Mm): Drawing {
     ...arc([17, 17], 4, 0, 90, 8),
     [4, 21],
   ];
-  return stacked(shape("body", outline), shape("bore", disc([29, 33], 2.4)), label(`z ${size}`, [15, 30], 4.2));
+  return stacked(null, shape("body", outline), shape("bore", disc([29, 33], 2.4)), label(`z ${size}`, [15, 30], 4.2));
 }
 
 function throatBlade(size: Mm): Drawing {
   const inner = fromCorner(SHOULDERS.from);
   const outer = fromCorner(SHOULDERS.to);
-  const right: readonly Spot2[] = [
+  const right: readonly Corner[] = [
     [0.8, size],
     [0.8, size + 1],
     [3.2, size + 4],
@@ -158,7 +166,8 @@ function throatBlade(size: Mm): Drawing {
     ...arc([outer - 5, outer + 14], 5, 0, 90, 8),
   ];
   return stacked(
-    shape("body", [...right, ...right.map(([u, w]): Spot2 => [-u, w]).reverse()]),
+    null,
+    shape("body", [...right, ...right.map(([u, w]): Corner => [-u, w]).reverse()]),
     shape("bore", disc([13, 35], 2.4)),
     label(`a ${size}`, [-3, 31], 4.2),
   );

@@ -1,71 +1,57 @@
 import type { Degrees, Mm } from "../../math";
 
 /** [u, w] in the gauge's own frame, mm: u along the blade, w away from the metal. */
-export type Spot2 = readonly [u: Mm, w: Mm];
+export type Corner = readonly [u: Mm, w: Mm];
 
-/** What a shape is made of and does; a layer gives each role its paint. Later shapes lie over earlier ones. */
+/** What a shape is made of and does; a layer gives each role its paint. */
 export type ShapeRole = "body" | "leg" | "moving" | "recess" | "screw" | "screw-face" | "bore";
 export interface Shape {
+  readonly kind: "shape";
   readonly role: ShapeRole;
-  readonly outline: readonly Spot2[];
+  readonly outline: readonly Corner[];
 }
 
-/** An engraved line, or an edge that catches the light. */
+/** An engraved line, the index of a hand, or the slot of a screw. */
 export interface Stroke {
-  readonly role: "engraved" | "index" | "edge";
-  readonly from: Spot2;
-  readonly to: Spot2;
+  readonly kind: "stroke";
+  readonly role: "engraved" | "index" | "slot";
+  readonly from: Corner;
+  readonly to: Corner;
   readonly width: Mm;
 }
 
-/** Engraved characters: `size` is the height of a capital, `at` the middle of them, turned like the gauge by `turn`. */
+/** Engraved characters: `size` is the height of a capital, `at` their middle in height. */
 export interface Label {
-  readonly at: Spot2;
+  readonly kind: "label";
+  readonly at: Corner;
   readonly text: string;
   readonly size: Mm;
   readonly anchor: "start" | "middle" | "end";
-  readonly turn: Degrees;
 }
+
+export type Mark = Shape | Stroke | Label;
 
 export interface Box {
-  readonly from: Spot2;
-  readonly to: Spot2;
+  readonly from: Corner;
+  readonly to: Corner;
 }
 
-/** A gauge as plain data, in mm and in its own frame; a pose puts it on the metal. */
+/** A gauge as plain data, in mm and in its own frame; the pose of its seating puts it on the metal. */
 export interface Drawing {
-  readonly shapes: readonly Shape[];
-  readonly strokes: readonly Stroke[];
-  readonly labels: readonly Label[];
+  /** In the order in which they are painted. */
+  readonly marks: readonly Mark[];
   /** What to enlarge for reading the scale; null where there is none. */
   readonly lens: Box | null;
 }
 
-export const EMPTY: Drawing = { shapes: [], strokes: [], labels: [], lens: null };
-
-/** One over the other, the last on top; of several lenses the last counts. */
-export function stacked(...drawings: readonly Drawing[]): Drawing {
-  return {
-    shapes: drawings.flatMap(({ shapes }) => shapes),
-    strokes: drawings.flatMap(({ strokes }) => strokes),
-    labels: drawings.flatMap(({ labels }) => labels),
-    lens: drawings.reduce<Box | null>((last, { lens }) => lens ?? last, null),
-  };
-}
-
-/** The same, moved by (u, w). */
-export function moved(drawing: Drawing, [du, dw]: Spot2): Drawing {
-  const by = ([u, w]: Spot2): Spot2 => [u + du, w + dw];
-  return {
-    shapes: drawing.shapes.map((shape) => ({ ...shape, outline: shape.outline.map(by) })),
-    strokes: drawing.strokes.map((stroke) => ({ ...stroke, from: by(stroke.from), to: by(stroke.to) })),
-    labels: drawing.labels.map((label) => ({ ...label, at: by(label.at) })),
-    lens: drawing.lens && { from: by(drawing.lens.from), to: by(drawing.lens.to) },
-  };
-}
+/** One over the other, the last on top. */
+export const stacked = (lens: Box | null, ...layers: readonly (readonly Mark[])[]): Drawing => ({
+  marks: layers.flat(),
+  lens,
+});
 
 /** Outline of a box with rounded corners. */
-export function roundedBox(u0: Mm, w0: Mm, u1: Mm, w1: Mm, radius: Mm): readonly Spot2[] {
+export function roundedBox(u0: Mm, w0: Mm, u1: Mm, w1: Mm, radius: Mm): readonly Corner[] {
   const corners: readonly [Mm, Mm, number][] = [
     [u1 - radius, w1 - radius, 0],
     [u0 + radius, w1 - radius, 90],
@@ -76,17 +62,17 @@ export function roundedBox(u0: Mm, w0: Mm, u1: Mm, w1: Mm, radius: Mm): readonly
 }
 
 /** Points on a circle from one angle to another, degrees counter-clockwise from +u, ends included. */
-export function arc([u, w]: Spot2, radius: Mm, from: Degrees, to: Degrees, steps: number): readonly Spot2[] {
+export function arc([u, w]: Corner, radius: Mm, from: Degrees, to: Degrees, steps: number): readonly Corner[] {
   return Array.from({ length: steps + 1 }, (_, n) => {
     const angle = ((from + ((to - from) * n) / steps) * Math.PI) / 180;
     return [u + radius * Math.cos(angle), w + radius * Math.sin(angle)] as const;
   });
 }
 
-export const disc = (middle: Spot2, radius: Mm): readonly Spot2[] => arc(middle, radius, 0, 360, 48).slice(0, -1);
+export const disc = (middle: Corner, radius: Mm): readonly Corner[] => arc(middle, radius, 0, 360, 48).slice(0, -1);
 
 /** A clamping screw with a milled rim, seen end on, and its slot. */
-export function thumbScrew(middle: Spot2, radius: Mm, slotTurn: Degrees): Drawing {
+export function thumbScrew(middle: Corner, radius: Mm, slotTurn: Degrees): readonly Mark[] {
   const teeth = 32;
   const rim = Array.from({ length: teeth * 2 }, (_, n) => {
     const angle = (n * Math.PI) / teeth;
@@ -94,27 +80,29 @@ export function thumbScrew(middle: Spot2, radius: Mm, slotTurn: Degrees): Drawin
     return [middle[0] + out * Math.cos(angle), middle[1] + out * Math.sin(angle)] as const;
   });
   const angle = (slotTurn * Math.PI) / 180;
-  const end = (sign: 1 | -1): Spot2 => [
+  const end = (sign: 1 | -1): Corner => [
     middle[0] + sign * Math.cos(angle) * radius * 0.55,
     middle[1] + sign * Math.sin(angle) * radius * 0.55,
   ];
-  return {
-    shapes: [
-      { role: "screw", outline: rim },
-      { role: "screw-face", outline: disc(middle, radius * 0.72) },
-    ],
-    strokes: [{ role: "edge", from: end(-1), to: end(1), width: radius * 0.16 }],
-    labels: [],
-    lens: null,
-  };
+  return [
+    ...shape("screw", rim),
+    ...shape("screw-face", disc(middle, radius * 0.72)),
+    { kind: "stroke", role: "slot", from: end(-1), to: end(1), width: radius * 0.16 },
+  ];
 }
 
-export const shape = (role: ShapeRole, outline: readonly Spot2[]): Drawing => ({
-  ...EMPTY,
-  shapes: [{ role, outline }],
+export const shape = (role: ShapeRole, outline: readonly Corner[]): readonly Mark[] => [
+  { kind: "shape", role, outline },
+];
+
+export const engraved = (from: Corner, to: Corner, width: Mm): Stroke => ({
+  kind: "stroke",
+  role: "engraved",
+  from,
+  to,
+  width,
 });
 
-export const label = (text: string, at: Spot2, size: Mm, anchor: Label["anchor"] = "middle"): Drawing => ({
-  ...EMPTY,
-  labels: [{ at, text, size, anchor, turn: 0 }],
-});
+export const label = (text: string, at: Corner, size: Mm, anchor: Label["anchor"] = "middle"): readonly Mark[] => [
+  { kind: "label", at, text, size, anchor },
+];

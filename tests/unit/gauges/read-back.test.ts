@@ -1,0 +1,129 @@
+import { describe, expect, it } from "vitest";
+import {
+  type FeetPlacement,
+  GAUGES,
+  type Heights,
+  type HookPlacement,
+  heightsOfFace,
+  setDown,
+  withinLimits,
+} from "@/lib/gauges";
+import { type RandomStream, randomStream } from "@/lib/random";
+import { generateFace } from "@/lib/specimen/generate";
+import { drawRecipe } from "@/lib/specimen/recipe";
+import { plateOf, STEADY } from "./support/analytic";
+import { standByTrying } from "./support/plain-gauge";
+
+type OnFeet = FeetPlacement | HookPlacement;
+
+/** A weld with undercuts, a step between the plates, waves and lumps, all smooth, different for every name. */
+function drawnPlate(random: RandomStream): Heights {
+  const [cap, half] = [random.uniform(-1, 4), random.uniform(4, 11)];
+  const drop = random.uniform(-3, 3);
+  const cuts = [1, -1].map((side) => ({
+    at: side * (half + 0.3),
+    depth: random.uniform(0, 1.5),
+    wide: random.uniform(0.4, 1.2),
+  }));
+  const lumps = Array.from({ length: 40 }, () => ({
+    x: random.uniform(0, 300),
+    y: random.uniform(-60, 60),
+    high: random.uniform(0.2, 1.6),
+    wide: random.uniform(0.8, 2.5),
+  }));
+  const [wave, period] = [random.uniform(0, 0.15), random.uniform(3, 20)];
+  return plateOf((x, y) => {
+    let height = -drop / (1 + Math.exp(4 * y)) + wave * Math.sin(x / period) * Math.cos(y / period);
+    if (Math.abs(y) < half) height += cap * Math.cos((Math.PI * y) / (2 * half)) ** 2;
+    for (const { at, depth, wide } of cuts) height -= depth * Math.exp(-(((y - at) / wide) ** 2));
+    for (const lump of lumps) {
+      const square = ((x - lump.x) ** 2 + (y - lump.y) ** 2) / lump.wide ** 2;
+      if (square < 9) height += lump.high * Math.exp(-square);
+    }
+    return height;
+  });
+}
+
+function drawnPlacement(random: RandomStream): OnFeet {
+  const spot = { x: random.uniform(70, 230), y: random.uniform(-14, 14), turn: random.uniform(0, 360) };
+  const kind = random.pick(["height-gauge", "depth-gauge", "hook-gauge"] as const);
+  const drawn: OnFeet =
+    kind === "hook-gauge"
+      ? { ...spot, kind, turn: random.pick([90, 270]) + random.uniform(-15, 15), reach: random.uniform(6, 40) }
+      : {
+          ...spot,
+          kind,
+          stance: random.pick(["straddling", "one-side"] as const),
+          near: random.uniform(3, 25),
+          spacing: random.uniform(10, 45),
+        };
+  const placement = withinLimits(drawn);
+  if (placement.kind === "fillet-gauge") throw new Error("a gauge on feet stays one");
+  return placement;
+}
+
+interface Tally {
+  read: number;
+  refused: number;
+  /** Of the reading against the one found by trying, at the lean that trying found best. */
+  readonly errors: number[];
+}
+
+/** Sets gauges down and compares how they stand and what they read with the same found by trying. */
+function compare(heights: Heights, random: RandomStream, count: number, tally: Tally): void {
+  for (let n = 0; n < count; n++) {
+    const placement = drawnPlacement(random);
+    const standing = setDown(heights, placement, STEADY);
+    const plain = standByTrying(heights, placement);
+    const where = JSON.stringify({ placement, plain, standing });
+    if (!standing.ok) {
+      tally.refused++;
+      if (standing.code === "leans-too-far") {
+        expect(Math.abs(plain.lean), where).toBeGreaterThan(14.5);
+        continue;
+      }
+      expect(standing.code, where).toBe("out-of-range");
+      const end = plain.endAt(standing.seat?.lean ?? 0) ?? Number.NEGATIVE_INFINITY;
+      const { lowest, highest } = GAUGES[placement.kind].range ?? { lowest: 0, highest: 0 };
+      const shown = placement.kind === "height-gauge" ? end : -end;
+      expect(shown < lowest + 0.1 || shown > highest - 0.1, where).toBe(true);
+      continue;
+    }
+    tally.read++;
+    // where two rests are equally low, either is right: so the lean is judged by how low the hand is, the reading at it
+    const { lean } = standing.seat;
+    expect(Math.abs(plain.handAt(lean) - plain.handAt(plain.lean)), where).toBeLessThan(0.05);
+    const shown = placement.kind === "height-gauge" ? standing.exact : -standing.exact;
+    expect(Math.abs(shown - (plain.endAt(lean) ?? Number.POSITIVE_INFINITY)), where).toBeLessThan(0.1);
+    tally.errors.push(Math.abs(shown - (plain.endAt(plain.lean) ?? Number.POSITIVE_INFINITY)));
+  }
+}
+
+const share = (errors: readonly number[], part: number) =>
+  [...errors].sort((a, b) => a - b)[Math.floor(errors.length * part)];
+
+describe("what is read is what is found by trying every lean and pushing down", () => {
+  it("at 8000 placements on drawn plates", { timeout: 900_000 }, () => {
+    const tally: Tally = { read: 0, refused: 0, errors: [] };
+    for (let n = 0; n < 80; n++) {
+      const random = randomStream(`read back ${n}`);
+      compare(drawnPlate(random.child("plate")), random.child("placements"), 100, tally);
+    }
+    expect(tally.read).toBeGreaterThan(4000);
+    expect(share(tally.errors, 0.5)).toBeLessThan(0.005);
+    expect(share(tally.errors, 0.99)).toBeLessThan(0.05);
+  });
+
+  it("at 2000 placements on generated faces", { timeout: 900_000 }, () => {
+    const tally: Tally = { read: 0, refused: 0, errors: [] };
+    for (const [seed, face] of [
+      ["read back 1", "cap"],
+      ["read back 2", "root"],
+    ] as const) {
+      const heights = heightsOfFace(generateFace(drawRecipe(seed), face).surface);
+      compare(heights, randomStream(seed), 1000, tally);
+    }
+    expect(tally.read).toBeGreaterThan(1000);
+    expect(share(tally.errors, 0.5)).toBeLessThan(0.02);
+  });
+});

@@ -1,0 +1,124 @@
+import type { GaugePlacement, Heights } from "@/lib/gauges";
+
+/** How a gauge on feet stands, worked out by trying: no code of the gauges is used, only their measures. */
+export interface PlainStand {
+  /** The lean at which the hand is lowest, degrees. */
+  readonly lean: number;
+  /** How high the hand is at a lean, when the gauge just stands clear of the metal. */
+  handAt(lean: number): number;
+  /** Height of the moving part's end over the line of the feet at a lean; null where it met nothing. */
+  endAt(lean: number): number | null;
+}
+
+interface BodyPoint {
+  readonly u: number;
+  readonly side: number;
+  readonly w: number;
+}
+
+/** The measures of the three gauges that stand on feet, written down from their drawings. */
+function bodyOf(placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>) {
+  const thickness = placement.kind === "depth-gauge" ? 2 : 3;
+  const length = placement.kind === "hook-gauge" ? 14 : 2;
+  const middles =
+    placement.kind === "hook-gauge"
+      ? [placement.reach + 7]
+      : placement.stance === "straddling"
+        ? [-placement.near, placement.spacing - placement.near]
+        : [placement.near, placement.near + placement.spacing];
+  const points: BodyPoint[] = [];
+  for (const middle of middles) {
+    const along = length * 6;
+    for (let i = 0; i <= along; i++) {
+      for (let j = 0; j <= 10; j++) {
+        points.push({ u: middle - length / 2 + (length * i) / along, side: thickness * (j / 10 - 0.5), w: 0 });
+      }
+    }
+  }
+  const ends = [-9.6, 9.6, ...middles.map((m) => m - length / 2), ...middles.map((m) => m + length / 2)];
+  const [from, to] = [Math.min(...ends), Math.max(...ends)];
+  for (let i = 0; i <= 60; i++) {
+    for (let j = 0; j <= 2; j++) {
+      points.push({ u: from + ((to - from) * i) / 60, side: thickness * (j / 2 - 0.5), w: 8 });
+    }
+  }
+  const press = middles.reduce((sum, middle) => sum + middle, 0) / middles.length;
+  return { points, press, thickness };
+}
+
+/** Points of the moving part's lower side, `w` over its end. */
+function endOf(kind: GaugePlacement["kind"], thickness: number): readonly BodyPoint[] {
+  const points: BodyPoint[] = [];
+  if (kind !== "depth-gauge") {
+    const half = kind === "hook-gauge" ? 1.5 : 0.8;
+    for (let i = 0; i <= 16; i++) {
+      for (let j = 0; j <= 12; j++) points.push({ u: half * (i / 8 - 1), side: thickness * (j / 12 - 0.5), w: 0 });
+    }
+    return points;
+  }
+  // a ball of radius 0.3 that sits in a cone of 15 degrees on each side of its axis, on a rod of radius 0.8
+  const tan = Math.tan(Math.PI / 12);
+  const touch = 0.3 * Math.cos(Math.PI / 12);
+  for (let ring = 0; ring <= 16; ring++) {
+    const out = (0.8 * ring) / 16;
+    const w = out <= touch ? 0.3 - Math.sqrt(0.09 - out * out) : 0.3 - 0.3 / Math.sin(Math.PI / 12) + out / tan;
+    const around = ring === 0 ? 1 : 20;
+    for (let n = 0; n < around; n++) {
+      const angle = (2 * Math.PI * n) / around;
+      points.push({ u: out * Math.cos(angle), side: out * Math.sin(angle), w });
+    }
+  }
+  return points;
+}
+
+/** Tries leans for the one at which the hand is lowest, and pushes the moving part down until it would go in. */
+export function standByTrying(
+  heights: Heights,
+  placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>,
+): PlainStand {
+  const { points, press, thickness } = bodyOf(placement);
+  const turn = (placement.turn * Math.PI) / 180;
+  const metal = (s: number, side: number) =>
+    heights.heightAt(
+      placement.x + s * Math.cos(turn) - side * Math.sin(turn),
+      placement.y + s * Math.sin(turn) + side * Math.cos(turn),
+    );
+  const baseAt = (angle: number) => {
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    let needed = Number.NEGATIVE_INFINITY;
+    for (const { u, side, w } of points) {
+      needed = Math.max(needed, metal(u * cos - w * sin, side) - u * sin - w * cos);
+    }
+    return needed;
+  };
+  const hand = (angle: number) => baseAt(angle) + press * Math.sin(angle);
+  let [low, high] = [-0.6, 0.6];
+  while (high - low > 2e-5) {
+    const [a, b] = [low + (high - low) * 0.42, low + (high - low) * 0.58];
+    if (hand(a) < hand(b)) high = b;
+    else low = a;
+  }
+  const end = endOf(placement.kind, thickness);
+  const push = (angle: number): number | null => {
+    const base = baseAt(angle);
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const isIn = (up: number) =>
+      end.some(({ u, side, w }) => base + u * sin + (w + up) * cos < metal(u * cos - (w + up) * sin, side));
+    let up = 16;
+    while (up > -12 && !isIn(up)) up -= 0.2;
+    if (up <= -12) return null;
+    let [inside, clear] = [up, up + 0.2];
+    while (clear - inside > 1e-4) {
+      const middle = (inside + clear) / 2;
+      if (isIn(middle)) inside = middle;
+      else clear = middle;
+    }
+    return clear;
+  };
+  const radians = (degrees: number) => (degrees * Math.PI) / 180;
+  return {
+    lean: ((low + high) * 90) / Math.PI,
+    handAt: (lean) => hand(radians(lean)),
+    endAt: (lean) => push(radians(lean)),
+  };
+}
