@@ -53,7 +53,7 @@ export function drawLegGauge(position: Mm, end: Mm): Drawing {
     [end + 55, SLIDE_TOP],
     [end + 55, edge.level],
   ];
-  const grip = roundedBox(end + 51, -0.2, end + 56, 7.4, 0.8);
+  const grip = roundedBox(end + 51, edge.level + 0.2, end + 56, 7.6, 0.8);
   // the slide runs behind the foot, in front of the beam's lower edge
   const foot: readonly Corner[] = [
     [sole.from, 0],

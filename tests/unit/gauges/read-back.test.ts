@@ -31,14 +31,16 @@ function drawnPlate(random: RandomStream): Heights {
     high: random.uniform(0.2, 1.6),
     wide: random.uniform(0.8, 2.5),
   }));
+  // only those that can be felt in a stretch of 10 mm
+  const near = Array.from({ length: 30 }, (_, n) => lumps.filter(({ x }) => Math.abs(x - 10 * n - 5) < 15));
   const [wave, period] = [random.uniform(0, 0.15), random.uniform(3, 20)];
   return plateOf((x, y) => {
     let height = -drop / (1 + Math.exp(4 * y)) + wave * Math.sin(x / period) * Math.cos(y / period);
     if (Math.abs(y) < half) height += cap * Math.cos((Math.PI * y) / (2 * half)) ** 2;
     for (const { at, depth, wide } of cuts) height -= depth * Math.exp(-(((y - at) / wide) ** 2));
-    for (const lump of lumps) {
+    for (const lump of near[Math.floor(x / 10)]) {
       const square = ((x - lump.x) ** 2 + (y - lump.y) ** 2) / lump.wide ** 2;
-      if (square < 9) height += lump.high * Math.exp(-square);
+      if (square < 6) height += lump.high * Math.exp(-square);
     }
     return height;
   });
@@ -103,7 +105,7 @@ const share = (errors: readonly number[], part: number) =>
   [...errors].sort((a, b) => a - b)[Math.floor(errors.length * part)];
 
 describe("what is read is what is found by trying every lean and pushing down", () => {
-  it("at 8000 placements on drawn plates", { timeout: 900_000 }, () => {
+  it("at 8000 placements on drawn plates", { timeout: 3_600_000 }, () => {
     const tally: Tally = { read: 0, refused: 0, errors: [] };
     for (let n = 0; n < 80; n++) {
       const random = randomStream(`read back ${n}`);
@@ -114,7 +116,7 @@ describe("what is read is what is found by trying every lean and pushing down", 
     expect(share(tally.errors, 0.99)).toBeLessThan(0.05);
   });
 
-  it("at 2000 placements on generated faces", { timeout: 900_000 }, () => {
+  it("at 2000 placements on generated faces", { timeout: 3_600_000 }, () => {
     const tally: Tally = { read: 0, refused: 0, errors: [] };
     for (const [seed, face] of [
       ["read back 1", "cap"],

@@ -28,10 +28,10 @@ function bodyOf(placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>) {
         : [placement.near, placement.near + placement.spacing];
   const points: BodyPoint[] = [];
   for (const middle of middles) {
-    const along = length * 6;
+    const along = length * 4;
     for (let i = 0; i <= along; i++) {
-      for (let j = 0; j <= 10; j++) {
-        points.push({ u: middle - length / 2 + (length * i) / along, side: thickness * (j / 10 - 0.5), w: 0 });
+      for (let j = 0; j <= 8; j++) {
+        points.push({ u: middle - length / 2 + (length * i) / along, side: thickness * (j / 8 - 0.5), w: 0 });
       }
     }
   }
@@ -51,18 +51,18 @@ function endOf(kind: GaugePlacement["kind"], thickness: number): readonly BodyPo
   const points: BodyPoint[] = [];
   if (kind !== "depth-gauge") {
     const half = kind === "hook-gauge" ? 1.5 : 0.8;
-    for (let i = 0; i <= 16; i++) {
-      for (let j = 0; j <= 12; j++) points.push({ u: half * (i / 8 - 1), side: thickness * (j / 12 - 0.5), w: 0 });
+    for (let i = 0; i <= 12; i++) {
+      for (let j = 0; j <= 8; j++) points.push({ u: half * (i / 6 - 1), side: thickness * (j / 8 - 0.5), w: 0 });
     }
     return points;
   }
   // a ball of radius 0.3 that sits in a cone of 15 degrees on each side of its axis, on a rod of radius 0.8
   const tan = Math.tan(Math.PI / 12);
   const touch = 0.3 * Math.cos(Math.PI / 12);
-  for (let ring = 0; ring <= 16; ring++) {
-    const out = (0.8 * ring) / 16;
+  for (let ring = 0; ring <= 12; ring++) {
+    const out = (0.8 * ring) / 12;
     const w = out <= touch ? 0.3 - Math.sqrt(0.09 - out * out) : 0.3 - 0.3 / Math.sin(Math.PI / 12) + out / tan;
-    const around = ring === 0 ? 1 : 20;
+    const around = ring === 0 ? 1 : 16;
     for (let n = 0; n < around; n++) {
       const angle = (2 * Math.PI * n) / around;
       points.push({ u: out * Math.cos(angle), side: out * Math.sin(angle), w });
@@ -92,8 +92,8 @@ export function standByTrying(
     return needed;
   };
   const hand = (angle: number) => baseAt(angle) + press * Math.sin(angle);
-  let [low, high] = [-0.6, 0.6];
-  while (high - low > 2e-5) {
+  let [low, high] = [-0.4, 0.4];
+  while (high - low > 5e-5) {
     const [a, b] = [low + (high - low) * 0.42, low + (high - low) * 0.58];
     if (hand(a) < hand(b)) high = b;
     else low = a;
@@ -105,10 +105,10 @@ export function standByTrying(
     const isIn = (up: number) =>
       end.some(({ u, side, w }) => base + u * sin + (w + up) * cos < metal(u * cos - (w + up) * sin, side));
     let up = 16;
-    while (up > -12 && !isIn(up)) up -= 0.2;
+    while (up > -12 && !isIn(up)) up -= 0.4;
     if (up <= -12) return null;
-    let [inside, clear] = [up, up + 0.2];
-    while (clear - inside > 1e-4) {
+    let [inside, clear] = [up, up + 0.4];
+    while (clear - inside > 1e-3) {
       const middle = (inside + clear) / 2;
       if (isIn(middle)) inside = middle;
       else clear = middle;
