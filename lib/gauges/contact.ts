@@ -7,7 +7,7 @@ import type { Standing } from "./set-down";
 export type Contacting = "clear" | "touching" | "inside";
 
 /** A hand feels contact within this, mm. Common practice, no source. */
-export const FEEL: Mm = 0.02;
+const FEEL: Mm = 0.02;
 
 /** How the moving part stands at a place on the scale: contactAt(standing, standing.stop) = "touching". */
 export function contactAt(standing: Standing, position: Mm): Contacting {

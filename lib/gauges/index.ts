@@ -8,7 +8,7 @@ export {
   readBridgeGauge,
   type Seat,
 } from "./bridge-gauge";
-export { type Contacting, contactAt, drawnBack, FEEL, slideTo } from "./contact";
+export { type Contacting, contactAt, drawnBack, slideTo } from "./contact";
 export { drawGauge } from "./drawing/draw-gauge";
 export { drawComb, drawLeaf, drawRule } from "./drawing/flat-tools";
 export { drawBlade } from "./drawing/in-corner";
@@ -16,7 +16,7 @@ export type { Box, Corner, Drawing, Label, Mark, Shape, ShapeRole, Stroke } from
 export { type Elevation, lookAlong } from "./elevation";
 export { type ExplainedReading, explainReading, explainVernier } from "./explain";
 export { gapAt, type LeafFit, tryLeaf } from "./feeler";
-export { type BladeFit, type BladePlacement, type BladeTrial, SEEN_GAP, tryBlade } from "./fillet-blade";
+export { type BladeFit, type BladePlacement, type BladeTrial, tryBlade } from "./fillet-blade";
 export { type Heights, heightsOfFace } from "./heights";
 export {
   BLADE_SIZES,
@@ -29,7 +29,7 @@ export {
   STEEPEST,
   type Tip,
 } from "./kinds";
-export { type SeatingRandom, seatingNoise } from "./noise";
+export type { SeatingRandom } from "./noise";
 export { onPlate } from "./on-plate";
 export {
   type FeetPlacement,
@@ -45,13 +45,13 @@ export {
   takeFromTray,
   withinLimits,
 } from "./placement";
-export { type Pose, toGauge, toSection } from "./pose";
-export { PIN_RUN, type Pin, pressComb } from "./profile-comb";
+export { type Pose, toSection } from "./pose";
+export { type Pin, pressComb } from "./profile-comb";
 export { REFUSAL_REASONS, REFUSALS, type Refusal, type RefusalCode } from "./refusals";
 export type { Contact, Seating } from "./seat";
 export { cutSection, type SectionPoint } from "./section";
 export { type Standing, setDown } from "./set-down";
-export { BESIDE_RULE, type RuleReading, readRule } from "./steel-rule";
+export { type RuleReading, readRule } from "./steel-rule";
 export { offSquare, placeOn, type SectionPair, type Spot } from "./strip";
 export { liftOf } from "./tip";
 export {

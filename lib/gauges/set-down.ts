@@ -46,7 +46,7 @@ export function setDown(heights: Heights, placement: GaugePlacement, random: Sea
   const exact = senseOf(placement) * touch.height;
   const noise = seatingNoise(random, placement);
   const stop = exact + noise;
-  const reading = roundTo(stop, facts.step);
+  const reading = roundTo(stop, facts.step) + 0;
   if (facts.range === null || reading < facts.range.lowest || reading > facts.range.highest) {
     return refuse(kind, "out-of-range", seat);
   }

@@ -6,7 +6,7 @@ import { type Refusal, refuse } from "./refusals";
 import { placeOn, type Spot } from "./strip";
 
 /** A place further from the rule's edge than this cannot be read off it, mm. Common practice, no source. */
-export const BESIDE_RULE: Mm = 12;
+const BESIDE_RULE: Mm = 12;
 
 export interface RuleReading {
   readonly ok: true;
@@ -42,7 +42,7 @@ export function readRule(
   const aside = dy * Math.cos(angle) - dx * Math.sin(angle);
   if (Math.abs(aside) > BESIDE_RULE) return refuse("steel-rule", "cannot-reach");
   const noise = seatingNoise(random, { kind: "steel-rule", ...spot, atX: place.x, atY: place.y });
-  const reading = roundTo(exact + noise, step);
+  const reading = roundTo(exact + noise, step) + 0;
   if (reading < range.lowest || reading > range.highest) return refuse("steel-rule", "out-of-range");
   return { ok: true, exact, noise, reading, aside };
 }

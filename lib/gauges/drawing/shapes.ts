@@ -69,7 +69,7 @@ export function arc([u, w]: Corner, radius: Mm, from: Degrees, to: Degrees, step
   });
 }
 
-export const disc = (middle: Corner, radius: Mm): readonly Corner[] => arc(middle, radius, 0, 360, 48).slice(0, -1);
+export const disc = (middle: Corner, radius: Mm): readonly Corner[] => arc(middle, radius, 0, 360, 96).slice(0, -1);
 
 /** A clamping screw with a milled rim, seen end on, and its slot. */
 export function thumbScrew(middle: Corner, radius: Mm, slotTurn: Degrees): readonly Mark[] {

@@ -144,3 +144,20 @@ describe("fillet blades", () => {
     expect(Object.values(fitsOf(filletOf(leg, leg), "throat"))).not.toContain("fits");
   });
 });
+
+describe("a blade that is too small", () => {
+  it("is carried by its nib, and its nib does not go into the weld", () => {
+    const fillet = filletOf(8, 8);
+    const home = tryBlade(fillet, { x: 100, turn: 90, use: "throat", size: 8 });
+    const rides = tryBlade(fillet, { x: 100, turn: 90, use: "throat", size: 5 });
+    if (!home.ok || !rides.ok) throw new Error("a blade does not stand");
+    expect(home.seat.pose.height).toBeCloseTo(0, 3);
+    expect(rides.seat.pose.height + 5).toBeCloseTo(8 / Math.SQRT2, 2);
+    expect(rides.seat.contacts.map(({ part }) => part)).toEqual(["nib"]);
+  });
+
+  it("is refused like a gauge", () => {
+    expect(tryBlade(filletOf(8, 8), { x: 100, turn: 110, use: "leg", size: 5 })).toMatchObject({ code: "not-square" });
+    expect(tryBlade(filletOf(8, 8), { x: -1, turn: 90, use: "leg", size: 5 })).toMatchObject({ code: "off-plate" });
+  });
+});
