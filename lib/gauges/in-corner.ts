@@ -5,7 +5,7 @@ import { STEEPEST } from "./kinds";
 import type { FilletUse } from "./placement";
 import { toGauge } from "./pose";
 import type { RefusalCode } from "./refusals";
-import { type Seating, seatSole } from "./seat";
+import { isSteady, type Seating, seatSole } from "./seat";
 import { seatInCorner } from "./seat-in-corner";
 import { type SectionPair, type Spot, stripAlong } from "./strip";
 import { changedOver, clipped, touchFlat } from "./tip";
@@ -34,6 +34,7 @@ export function measureInCorner(
   const section = stripAlong(heights, spot, -reach, reach, tool.thickness / 2);
   const seat = tool.use === "throat" ? seatInCorner(section) : seatAgainstPlate(section, 90 - corner / 2);
   if (!seat) return { code: "no-support", seat };
+  if (!isSteady(seat)) return { code: "rocks", seat };
   if (Math.abs(seat.lean) > STEEPEST) return { code: "leans-too-far", seat };
   const height =
     tool.use === "leg"

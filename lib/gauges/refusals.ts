@@ -4,6 +4,7 @@ import type { Seating } from "./seat";
 /** Why a gauge cannot be read. */
 export const REFUSALS = [
   "no-support",
+  "rocks",
   "leans-too-far",
   "not-square",
   "off-plate",
@@ -15,6 +16,7 @@ export type RefusalCode = (typeof REFUSALS)[number];
 /** The reasons in words, for whoever holds the gauge. */
 export const REFUSAL_REASONS: Readonly<Record<RefusalCode, string>> = {
   "no-support": "A foot hangs over nothing: set both feet on metal.",
+  rocks: "It rocks on one lump under the hand: move it, or change its feet.",
   "leans-too-far": "It leans more than 15 degrees: a foot stands on the weld, on spatter or over an edge.",
   "not-square": "It is more than 15 degrees off square to the weld: turn it.",
   "off-plate": "Its moving part stands beyond the edge of the plate.",

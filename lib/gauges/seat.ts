@@ -29,6 +29,10 @@ export interface Sole {
 
 /** Turns smaller than this end the search, as the slope of the sole. */
 const SETTLED = 1e-7;
+/** What is nearer to the sole than this carries it, mm. */
+const RESTING: Mm = 0.02;
+/** Contacts closer together than this are one lump, on which a gauge rocks, mm. Common practice, no source. */
+const STEADY_BASE: Mm = 2;
 
 /**
  * Seats a rigid gauge under a hand that presses between its feet: it comes to rest on the two highest points on either
@@ -36,10 +40,9 @@ const SETTLED = 1e-7;
  */
 export function seatSole(section: readonly SectionPair[], sole: Sole): Seating | null {
   let pose: Pose = { along: 0, height: 0, tilt: sole.attitude };
-  let edge: Edge | null = null;
   for (let turn = 0; turn < 14; turn++) {
     const points = toGauge(pose, section);
-    edge = edgeUnder(loads(points, sole.pieces), sole.press);
+    const edge = edgeUnder(loads(points, sole.pieces), sole.press);
     if (!edge) return null;
     const slope = (edge.b.rise - edge.a.rise) / (edge.b.u - edge.a.u);
     pose = laidOn(pose, edge.a.rise - slope * edge.a.u, slope, sole.nose === null);
@@ -50,10 +53,17 @@ export function seatSole(section: readonly SectionPair[], sole: Sole): Seating |
     pose = { ...pose, along, height };
     if (Math.abs(slope) < SETTLED && Math.abs(push) < SETTLED) break;
   }
-  if (!edge) return null;
-  const contacts: Contact[] = [edge.a, edge.b].map(({ u, part }) => ({ u, part }));
+  const standing = raised(pose, section, sole.pieces);
+  const touching = loads(toGauge(standing, section), sole.pieces).filter(({ rise }) => rise > -RESTING);
+  const contacts: Contact[] = [touching[0], touching[touching.length - 1]].map(({ u, part }) => ({ u, part }));
   if (sole.nose) contacts.push({ u: 0, part: "nose" });
-  return { pose: raised(pose, section, sole.pieces), lean: pose.tilt - sole.attitude, contacts };
+  return { pose: standing, lean: standing.tilt - sole.attitude, contacts };
+}
+
+/** Whether it rests on places far enough apart not to rock on one lump under the hand. */
+export function isSteady({ contacts }: Seating): boolean {
+  const places = contacts.flatMap(({ u, part }) => (part === "nose" ? [] : [u]));
+  return Math.max(...places) - Math.min(...places) >= STEADY_BASE;
 }
 
 interface Load {

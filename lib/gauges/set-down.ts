@@ -6,7 +6,7 @@ import { GAUGES, STEEPEST, type Tip } from "./kinds";
 import { type SeatingRandom, seatingNoise } from "./noise";
 import type { FeetPlacement, FilletPlacement, GaugePlacement, HookPlacement } from "./placement";
 import { type Refusal, type RefusalCode, refuse } from "./refusals";
-import { type Seating, seatSole } from "./seat";
+import { isSteady, type Seating, seatSole } from "./seat";
 import { offSquare, type Spot, stripAlong } from "./strip";
 import { touchFlat, touchPoint } from "./tip";
 
@@ -68,6 +68,7 @@ function onFeet(heights: Heights, placement: FeetPlacement | HookPlacement): Fou
   if (hangs) return { code: "no-support", seat: null };
   const seat = seatSole(section, { pieces, press: pressedAt(placement), attitude: 0, nose: null });
   if (!seat) return { code: "no-support", seat };
+  if (!isSteady(seat)) return { code: "rocks", seat };
   if (Math.abs(seat.lean) > STEEPEST) return { code: "leans-too-far", seat };
   const run = Math.max(Math.abs(range?.lowest ?? 0), Math.abs(range?.highest ?? 0));
   const touch = moving && touchWith(heights, placement, seat, moving.tip, thickness, run);

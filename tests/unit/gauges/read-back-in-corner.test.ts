@@ -1,0 +1,112 @@
+import { describe, expect, it } from "vitest";
+import { type FilletUse, type Heights, type Standing, setDown } from "@/lib/gauges";
+import { type RandomStream, randomStream } from "@/lib/random";
+import { filletOf, STEADY } from "./support/analytic";
+
+/** A fillet with waves on plates and face and some lumps beside it. */
+function drawnFillet(random: RandomStream): Heights {
+  const legs = [random.uniform(4, 13), random.uniform(4, 13)];
+  const bulge = random.uniform(-0.1, 0.12) * Math.min(...legs);
+  const fillet = filletOf(legs[0], legs[1], bulge);
+  const [wave, period] = [random.uniform(0, 0.04), random.uniform(2, 9)];
+  const lumps = Array.from({ length: 12 }, () => ({
+    x: random.uniform(0, 200),
+    y: random.chance(0.5) ? random.uniform(12, 24) : random.uniform(-24, -12),
+    high: random.uniform(0.1, 0.6),
+  }));
+  return {
+    ...fillet,
+    heightAt: (x, y) => {
+      let height = fillet.heightAt(x, y) + wave * Math.sin(x / period) * Math.sin(y / period);
+      for (const lump of lumps) height += lump.high * Math.exp(-((x - lump.x) ** 2) - (y - lump.y) ** 2);
+      return height;
+    },
+  };
+}
+
+/** Points of the gauge's body that may rest, in its own frame, and the blade's half thickness. */
+function restingPoints(use: FilletUse): readonly (readonly [number, number])[] {
+  return Array.from({ length: 81 }, (_, n) => n / 80).flatMap((share) => {
+    if (use === "leg") return [[23 + 12 * share, 0] as const];
+    const out = (21 + 10 * share) / Math.SQRT2;
+    return [[out, out] as const, [-out, out] as const];
+  });
+}
+const SIDES = Array.from({ length: 9 }, (_, n) => 1.5 * (n / 4 - 1));
+
+/** The same gauge on the same metal by plain loops. */
+function byLoops(heights: Heights, x: number, turn: number) {
+  const angle = (turn * Math.PI) / 180;
+  const metal = (s: number) =>
+    Math.max(
+      ...SIDES.map((side) =>
+        heights.heightAt(
+          x + s * Math.cos(angle) - side * Math.sin(angle),
+          s * Math.sin(angle) + side * Math.cos(angle),
+        ),
+      ),
+    );
+  const place = (pose: Standing["seat"]["pose"], u: number, w: number) => {
+    const lean = (pose.tilt * Math.PI) / 180;
+    const s = pose.along + u * Math.cos(lean) - w * Math.sin(lean);
+    return pose.height + u * Math.sin(lean) + w * Math.cos(lean) - metal(s);
+  };
+  /** Least clearance, straight down, of some of the gauge's points. */
+  const clearance = (pose: Standing["seat"]["pose"], points: readonly (readonly [number, number])[]) =>
+    Math.min(...points.map(([u, w]) => place(pose, u, w)));
+  return { place, clearance };
+}
+
+const NOSE = Array.from({ length: 41 }, (_, n) => [0, 22 + n / 10] as const);
+/** The slide's knife edge: 0.05 mm over the plate, rounded 0.05 mm, its bevel rising at 35 degrees. */
+const EDGE = Array.from({ length: 121 }, (_, n) => {
+  const up = n / 40;
+  const back =
+    up < 0.05 ? 0.05 - Math.sqrt(0.05 ** 2 - (0.05 - up) ** 2) : (up - 0.05) / Math.tan((35 * Math.PI) / 180);
+  return [back, 0.05 + up] as const;
+});
+const END = Array.from({ length: 17 }, (_, n) => [0.8 * (n / 8 - 1), 0] as const);
+
+function check(use: FilletUse, random: RandomStream): "read" | "refused" {
+  const heights = drawnFillet(random);
+  const [x, turn] = [random.uniform(10, 190), random.pick([90, 270]) + random.uniform(-10, 10)];
+  const standing = setDown(heights, { kind: "fillet-gauge", x, y: 0, turn, use }, STEADY);
+  if (!standing.ok) return "refused";
+  const { pose } = standing.seat;
+  const { clearance } = byLoops(heights, x, turn);
+  const points = restingPoints(use);
+  const where = JSON.stringify(standing);
+  // it rests: clear of the metal, and not above it
+  expect(Math.abs(clearance(pose, points)), where).toBeLessThan(0.03);
+  if (use === "leg") expect(Math.abs(clearance(pose, NOSE)), where).toBeLessThan(0.05);
+  // it cannot get lower under the hand by leaning, nor between its shoulders by moving aside
+  const handAt = (along: number, tilt: number) => {
+    const moved = { ...pose, along: pose.along + along, tilt: pose.tilt + tilt };
+    const room = clearance(moved, points);
+    if (use === "throat") return moved.height - room;
+    // the hand presses square to the plate, which rises one in one: so the room square to it is less by sqrt 2
+    const lean = (moved.tilt * Math.PI) / 180;
+    const [s, h] = [moved.along + 29 * Math.cos(lean), moved.height + 29 * Math.sin(lean)];
+    return (h - s - room) / Math.SQRT2;
+  };
+  const home = handAt(0, 0);
+  for (const tilt of [-1, -0.5, 0, 0.5, 1]) {
+    for (const along of use === "leg" ? [0] : [-0.5, -0.1, 0, 0.1, 0.5]) {
+      expect(handAt(along, tilt), `${tilt} ${along} ${where}`).toBeGreaterThan(home - 0.03);
+    }
+  }
+  // the moving part, pushed in small steps until something of it would be inside
+  const part = use === "leg" ? EDGE : END;
+  let position = 20;
+  const at = (q: number) => part.map(([u, w]) => (use === "leg" ? ([q + u, w] as const) : ([u, q] as const)));
+  while (position > 0 && clearance(pose, at(position)) > 0) position -= 0.02;
+  expect(Math.abs(standing.exact - position), where).toBeLessThan(0.1);
+  return "read";
+}
+
+describe("fillet gauge: what is read is what is found by pushing in small steps", () => {
+  it.each(["leg", "throat"] as const)("%s at 300 placements", { timeout: 3_600_000 }, (use) => {
+    const outcomes = Array.from({ length: 300 }, (_, n) => check(use, randomStream(`corner ${use} ${n}`)));
+    expect(outcomes.filter((outcome) => outcome === "read").length).toBeGreaterThan(150);
+  });
+});
