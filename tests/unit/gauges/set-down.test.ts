@@ -177,7 +177,6 @@ describe("refusals", () => {
     ["no-support", flat, { ...SPOT, kind: "fillet-gauge", use: "leg" }],
     ["leans-too-far", plateOf((_x, y) => (y > 10 ? 12 : 0)), height()],
     ["rocks", plateOf(spatter(1.5, 150, 27)), hook()],
-    ["rocks", plateOf(bead(9.5, 6)), height({ y: 0.1 })],
     ["not-square", flat, hook({ turn: 106 })],
     ["out-of-range", plateOf((_x, y) => (Math.abs(y) < 3 ? -6 : 0)), height()],
     ["out-of-range", plateOf((_x, y) => (Math.abs(y) < 3 ? -9 : 0)), depth()],
