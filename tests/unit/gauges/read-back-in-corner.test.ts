@@ -105,8 +105,8 @@ function check(use: FilletUse, random: RandomStream): "read" | "refused" {
 }
 
 describe("fillet gauge: what is read is what is found by pushing in small steps", () => {
-  it.each(["leg", "throat"] as const)("%s at 300 placements", { timeout: 3_600_000 }, (use) => {
-    const outcomes = Array.from({ length: 300 }, (_, n) => check(use, randomStream(`corner ${use} ${n}`)));
-    expect(outcomes.filter((outcome) => outcome === "read").length).toBeGreaterThan(150);
+  it.each(["leg", "throat"] as const)("%s at 150 placements", { timeout: 3_600_000 }, (use) => {
+    const outcomes = Array.from({ length: 150 }, (_, n) => check(use, randomStream(`corner ${use} ${n}`)));
+    expect(outcomes.filter((outcome) => outcome === "read").length).toBeGreaterThan(75);
   });
 });
