@@ -1,10 +1,12 @@
 import type { Mm } from "../math";
 import { type Heights, metalAt } from "./heights";
 
-/** Heights are looked for between these, mm over the plate, in steps of this before they are pinned down. */
+/** Heights are looked for between these, mm over the plate. */
 const FROM: Mm = 30;
 const TO: Mm = -6;
-const STEP: Mm = 0.1;
+/** A step towards the metal: this share of the room below, so that no lump is stepped over, and no less than that, mm. */
+const CAREFUL = 0.2;
+const LEAST_STEP: Mm = 0.05;
 
 /**
  * One plate of a fillet joint as a gauge on feet meets it: x along the weld, y along the plate from the root corner,
@@ -20,9 +22,12 @@ export function onPlate(heights: Heights, side: 1 | -1): Heights {
   const heightAt = (x: Mm, along: Mm): Mm => {
     // height of a point over the metal of the fillet's field that lies straight under it there
     const clear = (up: Mm) => along * cos + up * sin - metalAt(heights, x, side * (along * sin - up * cos));
-    let up = FROM;
-    while (up > TO && clear(up) > 0) up -= STEP;
-    let [metal, air] = [up, up + STEP];
+    let air = FROM;
+    let metal = air;
+    for (let room = clear(air); room > 0 && metal > TO; room = clear(metal)) {
+      air = metal;
+      metal -= Math.max(LEAST_STEP, CAREFUL * room);
+    }
     while (air - metal > 1e-5) {
       const middle = (metal + air) / 2;
       if (clear(middle) > 0) air = middle;
