@@ -34,7 +34,7 @@ export function measureInCorner(
   const section = stripAlong(heights, spot, -reach, reach, tool.thickness / 2);
   const seat = tool.use === "throat" ? seatInCorner(section) : seatAgainstPlate(section, 90 - corner / 2);
   if (!seat) return { code: "no-support", seat };
-  if (!isSteady(seat)) return { code: "rocks", seat };
+  if (!isSteady(seat)) return { code: "rocks", seat: null };
   if (Math.abs(seat.lean) > STEEPEST) return { code: "leans-too-far", seat };
   const height =
     tool.use === "leg"

@@ -68,7 +68,7 @@ function onFeet(heights: Heights, placement: FeetPlacement | HookPlacement): Fou
   if (hangs) return { code: "no-support", seat: null };
   const seat = seatSole(section, { pieces, press: pressedAt(placement), attitude: 0, nose: null });
   if (!seat) return { code: "no-support", seat };
-  if (!isSteady(seat)) return { code: "rocks", seat };
+  if (!isSteady(seat)) return { code: "rocks", seat: null };
   if (Math.abs(seat.lean) > STEEPEST) return { code: "leans-too-far", seat };
   const run = Math.max(Math.abs(range?.lowest ?? 0), Math.abs(range?.highest ?? 0));
   const touch = moving && touchWith(heights, placement, seat, moving.tip, thickness, run);
