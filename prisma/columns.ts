@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import { reportSchema } from "@/lib/report";
-import { sectionResultSchema } from "@/lib/results";
+import { storedResultSchema } from "@/lib/results";
 import { truthSchema } from "@/lib/specimen";
 import type { Prisma } from "./generated/client/client";
 
@@ -23,4 +23,4 @@ function column<Value>(schema: z.ZodType<Value>): Column<Value> {
 
 export const reportColumn = column(reportSchema);
 export const truthColumn = column(truthSchema);
-export const resultColumn = column(sectionResultSchema);
+export const resultColumn = column(storedResultSchema);

@@ -13,8 +13,7 @@ export async function signOut(): Promise<void> {
 
 export async function takeFreshPlate(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
   const typed = textsOf(form);
-  const passMarks = { cap: Number(typed.cap), root: Number(typed.root) };
-  const started = await startPractice(await currentCaller(), { passMarks }, specimens);
+  const started = await startPractice(await currentCaller(), { passMark: Number(typed.passMark) }, specimens);
   if (!started.ok) return problemOf(started, typed);
   redirect(`/practice/${started.id}`);
 }

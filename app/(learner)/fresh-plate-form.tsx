@@ -3,19 +3,18 @@
 import { useActionState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
-import { PassMarkFields } from "@/app/_ui/pass-mark-fields";
-import type { PassMarks } from "@/lib/workshop";
+import { PassMarkField } from "@/app/_ui/pass-mark-fields";
 import type { takeFreshPlate } from "./actions";
 
 interface FreshPlateFormProps {
   readonly take: typeof takeFreshPlate;
-  readonly passMarks: PassMarks;
+  readonly passMark: number;
   readonly canStart: boolean;
   readonly isSecond: boolean;
 }
 
 /** Takes a fresh plate, with other marks to reach for whoever wants them. */
-export function FreshPlateForm({ take, passMarks, canStart, isSecond }: FreshPlateFormProps) {
+export function FreshPlateForm({ take, passMark, canStart, isSecond }: FreshPlateFormProps) {
   const [problem, send] = useActionState(take, null);
   const dim = isSecond ? "text-ink-2 hover:text-ink" : "text-bench-dim hover:text-bench-text";
   return (
@@ -30,12 +29,10 @@ export function FreshPlateForm({ take, passMarks, canStart, isSecond }: FreshPla
       </Button>
       {!canStart && <p className={`mt-3 ${dim}`}>Your bench is full. Hand in one of the unfinished plates first.</p>}
       <details className="mt-4">
-        <summary className={`cursor-pointer rounded text-sm ${dim}`}>
-          Marks needed to pass: cap face {passMarks.cap}, root face {passMarks.root}. Change
-        </summary>
+        <summary className={`cursor-pointer rounded text-sm ${dim}`}>Marks needed to pass: {passMark}. Change</summary>
         <div className="mt-3 max-w-sm rounded bg-sheet p-4 text-ink">
-          <PassMarkFields passMarks={passMarks} />
-          <p className="mt-2 text-sm text-ink-2">For this plate only. Each face has to reach its own.</p>
+          <PassMarkField name="passMark" label="Marks needed" passMark={passMark} />
+          <p className="mt-2 text-sm text-ink-2">For this plate only, both faces and all dimensions together.</p>
         </div>
       </details>
     </form>

@@ -1,12 +1,11 @@
 import { Sheet } from "@/app/_ui/sheet";
-import type { PassMarks } from "@/lib/workshop";
 import type { takeFreshPlate } from "./actions";
 import { FreshPlateForm } from "./fresh-plate-form";
 import { MainCard } from "./main-card";
 
 interface FreshPlateProps {
   readonly take: typeof takeFreshPlate;
-  readonly passMarks: PassMarks;
+  readonly passMark: number;
   readonly canStart: boolean;
   /** Something else comes first: a plate on the bench. */
   readonly isSecond: boolean;

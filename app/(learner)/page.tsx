@@ -36,7 +36,7 @@ export default async function TodayPage() {
       )}
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
         {current && <OpenPlate practice={current} />}
-        <FreshPlate take={takeFreshPlate} passMarks={passMarks} canStart={canStart} isSecond={Boolean(current)} />
+        <FreshPlate take={takeFreshPlate} passMark={passMarks.plate} canStart={canStart} isSecond={Boolean(current)} />
         {!current && (
           <Sheet title="Unfinished">
             <p className="mt-2 text-ink-2">

@@ -1,7 +1,6 @@
+import { SECTION_WORDS } from "@/app/_ui/section-names";
 import type { Practice, SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
-
-const NAMES = { cap: "cap face", root: "root face" } as const;
 
 /** One sentence on where somebody stands, from their handed-in practices, the latest first, and how many are unfinished. */
 export function describeStanding(handedIn: readonly Pick<Practice, "marks">[], openCount: number): string {
@@ -26,12 +25,12 @@ function describeOpen(openCount: number): string {
 }
 
 function describeSections(marks: readonly SectionMark[]): string {
-  if (marks.every(({ isPassed }) => isPassed)) return "both faces passed";
+  if (marks.every(({ isPassed }) => isPassed)) return marks.length === 1 ? "you passed" : "both faces passed";
   return marks
     .map((mark) => {
-      if (mark.isPassed) return `the ${NAMES[mark.section]} passed`;
+      if (mark.isPassed) return `the ${SECTION_WORDS[mark.section]} passed`;
       const missing = mark.passMark - shownMark(mark.markThousandths);
-      return `the ${NAMES[mark.section]} fell ${missing.toFixed(1)} marks short`;
+      return `the ${SECTION_WORDS[mark.section]} fell ${missing.toFixed(1)} marks short`;
     })
     .join(" and ");
 }

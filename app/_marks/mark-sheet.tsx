@@ -26,7 +26,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   }, []);
 
   const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
-  const misses = FACES.flatMap((face) => sheet.sections[face].lines).filter((line) => line.kind === "missed");
+  const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
+  const misses = allLines.filter((line) => line.kind === "missed");
   const place = placeOf(sheet, chosen);
   const truthOf = (line: AccountLine) => sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0 };
 
@@ -46,8 +47,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   };
 
   const highlights = useMemo(() => {
-    const lines = FACES.flatMap((face) => sheet.sections[face].lines);
-    const shown = lines.filter((line) => line.kind !== "missed" || uncovered.has(line));
+    const shown = allLines.filter((line) => line.kind !== "missed" || uncovered.has(line));
     return shown.flatMap((line) => {
       const { letter } = SIGNS[line.kind];
       const truths = sheet.truths.filter((truth) => line.truthIds.includes(truth.id));
@@ -64,7 +64,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
         ...calls.flatMap((call) => callHighlight(call, `No. ${sheet.calls.indexOf(call) + 1}`) ?? []),
       ];
     });
-  }, [sheet, uncovered, chosen]);
+  }, [sheet, allLines, uncovered, chosen]);
 
   return (
     <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
@@ -81,10 +81,10 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
               : `Show all ${misses.length} misses at once`}
           </button>
         )}
-        {FACES.map((face) => (
+        {sheet.sections.map((result) => (
           <SectionAccount
-            key={face}
-            result={sheet.sections[face]}
+            key={result.section}
+            result={result}
             truths={sheet.truths}
             calls={sheet.calls}
             chosen={chosen}

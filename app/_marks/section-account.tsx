@@ -1,7 +1,9 @@
 "use client";
-import { SECTION_NAMES } from "@/app/_ui/section-names";
+import { FACE_NAMES, SECTION_NAMES } from "@/app/_ui/section-names";
 import type { Call } from "@/lib/report";
 import type { AccountLine, SectionResult } from "@/lib/results";
+import { FACES, type Face } from "@/lib/weld";
+import { DimensionTable } from "./dimension-table";
 import { LineItem } from "./line-item";
 import { marks } from "./line-words";
 import type { TruthView } from "./sheet-view";
@@ -16,30 +18,33 @@ interface SectionAccountProps {
   onUncover(line: AccountLine): void;
 }
 
-/** The account of one section: lines in plate order that add up to its mark. */
+/** The account of one section: its parts, their lines in plate order, and how all of them add up to its mark. */
 export function SectionAccount(props: SectionAccountProps) {
-  const { result, truths, calls, chosen } = props;
+  const { result, truths, calls } = props;
+  const { indications, dimensions } = result;
+  const faceOf = (line: AccountLine): Face | null =>
+    truths.find(({ id }) => line.truthIds.includes(id))?.face ??
+    calls.find(({ id }) => line.callIds.includes(id))?.face ??
+    null;
+  const groups = [...FACES, null]
+    .map((face) => ({ face, lines: indications.lines.filter((line) => faceOf(line) === face) }))
+    .filter(({ lines }) => lines.length > 0);
   return (
     <section aria-labelledby={`section-${result.section}`} className="rounded-md border border-line bg-sheet">
       <h2 id={`section-${result.section}`} className="break-after-avoid p-3 text-lg font-semibold">
         {SECTION_NAMES[result.section]}, line by line
       </h2>
-      <ol>
-        {result.lines.map((line, at) => (
-          <LineItem
-            // biome-ignore lint/suspicious/noArrayIndexKey: the account is a stored value and never changes its order
-            key={at}
-            line={line}
-            truths={truths.filter((truth) => line.truthIds.includes(truth.id))}
-            calls={calls.filter((call) => line.callIds.includes(call.id))}
-            isChosen={line === chosen}
-            isCovered={props.isCovered(line)}
-            missNumber={result.lines.slice(0, at + 1).filter(({ kind }) => kind === "missed").length}
-            onChoose={() => props.onChoose(line)}
-            onUncover={() => props.onUncover(line)}
-          />
-        ))}
-      </ol>
+      {groups.map(({ face, lines }) => (
+        <FaceLines key={face ?? "whole"} {...props} face={face} lines={lines} />
+      ))}
+      <Sum name="All indications" part={indications} />
+      {dimensions && (
+        <>
+          <h3 className="break-after-avoid border-t border-line px-3 pt-4 pb-2 font-semibold">Dimensions</h3>
+          <DimensionTable lines={dimensions.lines} />
+          <Sum name="All dimensions" part={dimensions} />
+        </>
+      )}
       <p className="flex justify-between border-t-2 border-ink-2 px-3 py-2 font-semibold">
         <span>All lines together</span>
         <span>
@@ -47,5 +52,53 @@ export function SectionAccount(props: SectionAccountProps) {
         </span>
       </p>
     </section>
+  );
+}
+
+interface FaceLinesProps extends SectionAccountProps {
+  /** Null for what belongs to no face: a clean piece, and the lift to 0. */
+  readonly face: Face | null;
+  readonly lines: readonly AccountLine[];
+}
+
+function FaceLines({ result, truths, calls, chosen, isCovered, onChoose, onUncover, face, lines }: FaceLinesProps) {
+  const heading = face && result.section === "plate" ? FACE_NAMES[face] : null;
+  return (
+    <>
+      {heading && <h3 className="break-after-avoid border-t border-line px-3 pt-4 pb-2 font-semibold">{heading}</h3>}
+      <ol>
+        {lines.map((line, at) => (
+          <LineItem
+            // biome-ignore lint/suspicious/noArrayIndexKey: the account is a stored value and never changes its order
+            key={at}
+            line={line}
+            truths={truths.filter((truth) => line.truthIds.includes(truth.id))}
+            calls={calls.filter((call) => line.callIds.includes(call.id))}
+            isChosen={line === chosen}
+            isCovered={isCovered(line)}
+            missNumber={lines.slice(0, at + 1).filter(({ kind }) => kind === "missed").length}
+            onChoose={() => onChoose(line)}
+            onUncover={() => onUncover(line)}
+          />
+        ))}
+      </ol>
+    </>
+  );
+}
+
+function Sum({
+  name,
+  part,
+}: {
+  readonly name: string;
+  readonly part: { readonly worth: number; readonly earned: number };
+}) {
+  return (
+    <p className="flex justify-between border-t border-ink-2 px-3 py-2 font-medium">
+      <span>{name}</span>
+      <span>
+        {marks(part.earned)} <span className="font-normal text-ink-2">of {marks(part.worth)}</span>
+      </span>
+    </p>
   );
 }

@@ -28,7 +28,8 @@ export interface ClutterView {
 /** A mark sheet as the browser gets it. */
 export interface SheetView {
   readonly id: string;
-  readonly sections: Readonly<Record<Face, SectionResult>>;
+  /** One, or one a face where each face was a section of its own. */
+  readonly sections: readonly SectionResult[];
   readonly truths: readonly TruthView[];
   readonly clutter: readonly ClutterView[];
   readonly calls: readonly Call[];

@@ -1,10 +1,9 @@
+import { FACE_WORDS, SECTION_WORDS } from "@/app/_ui/section-names";
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
-import type { AccountLine, Part, SectionResult } from "@/lib/results";
-import { FACES } from "@/lib/weld";
+import type { AccountLine, DimensionLine, Part, SectionResult } from "@/lib/results";
+import { DIMENSION_FACTS } from "@/lib/weld";
 import { extentWords, marks } from "./line-words";
 import type { SheetView, TruthView } from "./sheet-view";
-
-const FACE_WORDS = { cap: "cap face", root: "root face" } as const;
 
 /** Three sentences: what went well, the dearest mistake, what to practise. */
 export function summaryWords(sheet: SheetView): readonly [well: string, dearest: string, practise: string] {
@@ -12,7 +11,7 @@ export function summaryWords(sheet: SheetView): readonly [well: string, dearest:
 }
 
 function wentWell({ sections }: SheetView): string {
-  const totals = FACES.map((face) => sections[face].totals);
+  const totals = sections.map(({ indications }) => indications.totals);
   const there = totals.reduce((sum, total) => sum + total.indications, 0);
   const called = totals.reduce((sum, total) => sum + total.indications - total.missed, 0);
   const stray = totals.reduce((sum, total) => sum + total.falseCalls, 0);
@@ -28,29 +27,49 @@ function loss(line: AccountLine): number {
   return line.worth - line.earned;
 }
 
+const dimensionLoss = ({ worth, earned }: DimensionLine): number => worth - earned;
+
 function dearestMistake(sheet: SheetView): string {
-  const lines = FACES.flatMap((face) => sheet.sections[face].lines.map((line) => ({ face, line })));
-  const worst = lines.reduce((most, next) => (loss(next.line) > loss(most.line) ? next : most), lines[0]);
-  if (!worst || loss(worst.line) < 500) return "No mistake cost you more than half a mark.";
-  const { line, face } = worst;
-  const cost = `${marks(loss(line))} marks`;
+  const lines = sheet.sections.flatMap(({ indications }) => indications.lines);
+  const line = lines.reduce((most, next) => (loss(next) > loss(most) ? next : most), lines[0]);
+  const dimension = sheet.sections
+    .flatMap(({ dimensions }) => dimensions?.lines ?? [])
+    .reduce<DimensionLine | null>(
+      (most, next) => (most && dimensionLoss(most) >= dimensionLoss(next) ? most : next),
+      null,
+    );
+  const inDimension = dimension ? dimensionLoss(dimension) : 0;
+  const inLine = line ? loss(line) : 0;
+  if (Math.max(inLine, inDimension) < 500) return "No mistake cost you more than half a mark.";
+  if (dimension && inDimension > inLine) {
+    const what = DIMENSION_FACTS[dimension.dimension].name.toLowerCase();
+    const how = dimension.written === null ? "was not measured" : "is off";
+    return `Your dearest mistake: the ${what} ${how} (${marks(inDimension)} marks).`;
+  }
+  const cost = `${marks(inLine)} marks`;
   const truth = sheet.truths.find((candidate) => line.truthIds.includes(candidate.id));
   if (line.kind === "false-call" || !truth) {
     const what = line.clutter ? `a call on ${CLUTTER_WORDS[line.clutter.kind].name}` : "a call";
-    return `Your dearest mistake: ${what} on the ${FACE_WORDS[face]} where nothing is to be recorded (${cost}).`;
+    const face = sheet.calls.find(({ id }) => line.callIds.includes(id))?.face;
+    const where = face ? ` on the ${FACE_WORDS[face]}` : "";
+    return `Your dearest mistake: ${what}${where} where nothing is to be recorded (${cost}).`;
   }
+  const { face } = truth;
   const name = imperfection(truth.type).name.toLowerCase();
   if (line.kind === "missed") return `Your dearest mistake: a missed indication on the ${FACE_WORDS[face]} (${cost}).`;
   return `Your dearest mistake: the ${name} on the ${FACE_WORDS[face]}, ${extentWords(truth.start, truth.end)} (${cost}).`;
 }
 
 function toPractise({ sections, truths }: SheetView): string {
-  const all = FACES.flatMap((face) => sections[face].lines);
+  const all = sections.flatMap(({ indications }) => indications.lines);
   const misses = all.filter((line) => line.kind === "missed");
   const parts = all.flatMap((line) => line.parts);
   const losses = (...names: readonly Part[]) =>
     parts.filter(({ part }) => names.includes(part)).reduce((sum, { full, earned }) => sum + full - earned, 0);
   const missed = misses.reduce((sum, miss) => sum + miss.worth, 0);
+  const measured = sections
+    .flatMap(({ dimensions }) => dimensions?.lines ?? [])
+    .reduce((sum, line) => sum + dimensionLoss(line), 0);
   const stray = all.filter((entry) => entry.kind === "false-call").reduce((sum, entry) => sum - entry.earned, 0);
   const options: readonly (readonly [number, string])[] = [
     [missed, `Practise searching: ${searchAdvice(misses, truths)}`],
@@ -60,6 +79,7 @@ function toPractise({ sections, truths }: SheetView): string {
       losses("start", "end"),
       "Practise finding the ends: follow each indication under low light until it is really gone.",
     ],
+    [measured, "Practise measuring: walk the whole weld for the largest before you set the gauge down."],
     [stray, "Practise leaving things alone: ripple, dressed stops and shallow marks are not recorded."],
   ];
   const [worst, advice] = options.reduce((most, next) => (next[0] > most[0] ? next : most));
@@ -78,8 +98,8 @@ function searchAdvice(misses: readonly AccountLine[], truths: readonly TruthView
 /** In one sentence: how the section stands against its own threshold. */
 export function verdictWords({ section, shown, passMark, passed }: SectionResult): string {
   const gap = Math.abs(shown - passMark).toFixed(1);
-  const face = FACE_WORDS[section];
+  const what = SECTION_WORDS[section];
   return passed
-    ? `The ${face} is passed: ${shown.toFixed(1)} marks, ${passMark} needed.`
-    : `The ${face} is not passed: ${shown.toFixed(1)} marks, ${passMark} needed, ${gap} short.`;
+    ? `The ${what} is passed: ${shown.toFixed(1)} marks, ${passMark} needed.`
+    : `The ${what} is not passed: ${shown.toFixed(1)} marks, ${passMark} needed, ${gap} short.`;
 }

@@ -1,6 +1,5 @@
 import type { Report } from "../report";
-import type { Face } from "../weld";
-import type { PassMarks } from "../workshop";
+import type { MarkedSection, Section } from "../results";
 
 /** An open practice takes saves; a handed-in one never changes again. */
 export type PracticeState = "open" | "handed-in";
@@ -8,13 +7,15 @@ export type PracticeState = "open" | "handed-in";
 /** How many plates one learner may have on the bench unfinished; each takes room and time to make. */
 export const MAX_OPEN_PRACTICES = 5;
 
-/** One learner at one plate, outside any sitting. Knows nothing of what there is to find. */
+/** One learner at one piece, outside any sitting. Knows nothing of what there is to find. */
 export interface Practice {
   readonly id: string;
   readonly userId: string;
   readonly specimenId: string;
   readonly state: PracticeState;
-  readonly passMarks: PassMarks;
+  readonly section: Section;
+  /** 0 to 100, at most one decimal. */
+  readonly passMark: number;
   readonly report: Report;
   /** Number of the last save that was accepted; 0 before the first. */
   readonly sequence: number;
@@ -29,7 +30,7 @@ export interface Practice {
 
 /** What a section came to, without its account. */
 export interface SectionMark {
-  readonly section: Face;
+  readonly section: MarkedSection;
   /** 0 to 100, at most one decimal. */
   readonly passMark: number;
   /** Thousandths of a mark, 0 to 100,000; `shownMark` of lib/results rounds it for people. */

@@ -1,1 +1,10 @@
-export { type Call, callSchema, EMPTY_REPORT, MAX_CALLS, type Report, reportSchema } from "./report";
+export {
+  type Call,
+  callSchema,
+  EMPTY_REPORT,
+  MAX_CALLS,
+  type Measure,
+  measureSchema,
+  type Report,
+  reportSchema,
+} from "./report";

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { IMPERFECTION_TYPES, type ImperfectionType } from "../imperfections";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES } from "../weld";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, DIMENSION_FACTS, DIMENSIONS, FACES } from "../weld";
 
 export const MAX_CALLS = 200;
 
@@ -25,13 +25,40 @@ export const callSchema = z.strictObject({
 });
 export type Call = z.infer<typeof callSchema>;
 
-/** The report on both faces of a butt plate, complete or not. */
+/** One dimension as the learner measured it; null where nothing is written yet. */
+export const measureSchema = z
+  .strictObject({
+    dimension: z.enum(DIMENSIONS),
+    /** mm or degrees, as the dimension says. */
+    value: z.number().min(0).nullable(),
+    /** Where along the weld it was measured, mm from the datum. */
+    at: along.nullable(),
+  })
+  .superRefine(({ dimension, value }, context) => {
+    const { most, unit } = DIMENSION_FACTS[dimension];
+    if (value !== null && value > most) {
+      context.addIssue({ code: "custom", path: ["value"], message: `at most ${most} ${unit}` });
+    }
+  });
+export type Measure = z.infer<typeof measureSchema>;
+
+const isUnique = (keys: readonly string[]): boolean => new Set(keys).size === keys.length;
+
+/** The report on both faces of a butt plate, complete or not. Reports written before dimensions were asked have none. */
 export const reportSchema = z
-  .strictObject({ version: z.literal(1), calls: z.array(callSchema).max(MAX_CALLS) })
-  .refine((report) => new Set(report.calls.map((call) => call.id)).size === report.calls.length, {
+  .strictObject({
+    version: z.literal(1),
+    calls: z.array(callSchema).max(MAX_CALLS),
+    measures: z.array(measureSchema).max(DIMENSIONS.length).default([]),
+  })
+  .refine((report) => isUnique(report.calls.map((call) => call.id)), {
     error: "calls: every id must be different",
     path: ["calls"],
+  })
+  .refine((report) => isUnique(report.measures.map((measure) => measure.dimension)), {
+    error: "measures: every dimension stands there once at most",
+    path: ["measures"],
   });
 export type Report = z.infer<typeof reportSchema>;
 
-export const EMPTY_REPORT: Report = { version: 1, calls: [] };
+export const EMPTY_REPORT: Report = { version: 1, calls: [], measures: [] };

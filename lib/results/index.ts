@@ -8,13 +8,17 @@ export {
   partAccountSchema,
   placeAccountSchema,
 } from "./account";
+export { type DimensionLine, dimensionLineSchema } from "./dimension-line";
+export { storedResultSchema } from "./older-result";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";
 export { RULE_CHAPTERS, type RuleChapter, WORTH_REPORTING } from "./rule-text";
 export {
+  type DimensionsResult,
+  dimensionsResultSchema,
+  type IndicationsResult,
+  indicationsResultSchema,
   isPass,
   marksSchema,
-  type ReportResult,
-  reportResultSchema,
   type SectionResult,
   type SectionTotals,
   sectionResultSchema,
@@ -22,8 +26,20 @@ export {
   shownMark,
 } from "./section-result";
 export {
+  DEFAULT_WEIGHTS,
+  MARKED_SECTIONS,
+  type MarkedSection,
+  type PartWeights,
+  SECTION_PARTS,
+  SECTIONS,
+  type Section,
+  type SectionPart,
+} from "./sections";
+export {
+  DEFAULT_DIMENSION_TOLERANCES,
   DEFAULT_PASS_MARK,
   DEFAULT_TOLERANCES,
+  type DimensionTolerances,
   type Tolerance,
   type Tolerances,
   toleranceSchema,

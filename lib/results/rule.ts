@@ -1,5 +1,5 @@
 /** Version of the marking rule. Every mark stores it; a later version makes a new mark beside the old one. */
-export const RULE_VERSION = "1.0";
+export const RULE_VERSION = "2.0";
 
 /** What is marked on one indication, in the order of the report form. */
 export const PARTS = ["found", "type", "start", "end", "size", "across"] as const;

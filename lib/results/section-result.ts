@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { FACES } from "../weld";
 import { accountLineSchema } from "./account";
+import { dimensionLineSchema } from "./dimension-line";
+import { MARKED_SECTIONS } from "./sections";
 
 /** A number of marks as people read it: 0 to 100 with at most one decimal, such as 69.9. */
 export const marksSchema = z
@@ -13,7 +14,7 @@ export const marksSchema = z
 
 const count = z.int().min(0);
 
-/** What a section sums up to. Marks in thousandths. */
+/** What the calls of a section sum up to. Marks in thousandths. */
 export const sectionTotalsSchema = z.strictObject({
   /** Indications to be found, and neutral features beside them. */
   indications: count,
@@ -36,12 +37,35 @@ export const sectionTotalsSchema = z.strictObject({
 });
 export type SectionTotals = z.infer<typeof sectionTotalsSchema>;
 
+/** Thousandths of a section's mark: what a part could bring, and what it brought. */
+const share = { worth: z.int().min(0).max(100_000), earned: z.int().min(0).max(100_000) };
+
+const addUp = ({ lines, earned }: { lines: readonly { readonly earned: number }[]; earned: number }): boolean =>
+  lines.reduce((sum, line) => sum + line.earned, 0) === earned;
+const LINES_ADD_UP = { error: "the lines must add up to what the part earned", path: ["lines"] };
+
+export const indicationsResultSchema = z
+  .strictObject({
+    part: z.literal("indications"),
+    ...share,
+    totals: sectionTotalsSchema,
+    /** In plate order; calls without a place and the floor come last. */
+    lines: z.array(accountLineSchema),
+  })
+  .refine(addUp, LINES_ADD_UP);
+export type IndicationsResult = z.infer<typeof indicationsResultSchema>;
+
+export const dimensionsResultSchema = z
+  .strictObject({ part: z.literal("dimensions"), ...share, lines: z.array(dimensionLineSchema) })
+  .refine(addUp, LINES_ADD_UP);
+export type DimensionsResult = z.infer<typeof dimensionsResultSchema>;
+
 /** One marked section, complete in itself: it is stored as a value and never computed again. */
 export const sectionResultSchema = z
   .strictObject({
-    version: z.literal(1),
+    version: z.literal(2),
     ruleVersion: z.string().min(1),
-    section: z.enum(FACES),
+    section: z.enum(MARKED_SECTIONS),
     /** Marks needed to pass, at most one decimal. */
     passMark: marksSchema,
     /** Thousandths of a mark, 0..100,000. */
@@ -49,22 +73,15 @@ export const sectionResultSchema = z
     /** The mark as shown, one decimal; pass or fail is decided on it. */
     shown: marksSchema,
     passed: z.boolean(),
-    totals: sectionTotalsSchema,
-    /** In plate order; calls without a place and the floor come last. Their `earned` add up to `mark`. */
-    lines: z.array(accountLineSchema),
+    indications: indicationsResultSchema,
+    /** Null where no dimension was asked for. */
+    dimensions: dimensionsResultSchema.nullable(),
   })
-  .refine((result) => result.lines.reduce((sum, line) => sum + line.earned, 0) === result.mark, {
-    error: "the lines must add up to the mark",
-    path: ["lines"],
+  .refine(({ mark, indications, dimensions }) => indications.earned + (dimensions?.earned ?? 0) === mark, {
+    error: "the parts must add up to the mark",
+    path: ["mark"],
   });
 export type SectionResult = z.infer<typeof sectionResultSchema>;
-
-/** Both sections of a butt plate. They are never averaged. */
-export const reportResultSchema = z.strictObject({
-  version: z.literal(1),
-  sections: z.strictObject({ cap: sectionResultSchema, root: sectionResultSchema }),
-});
-export type ReportResult = z.infer<typeof reportResultSchema>;
 
 /** Thousandths of a mark to the mark as shown, one decimal, half upwards: 69950 gives 70. */
 export function shownMark(thousandths: number): number {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Dimension } from "../weld";
 
 /**
  * One tolerance: full marks up to T = max(full mm, share x reference), nothing from `none` x T on, a straight line
@@ -45,3 +46,15 @@ export const DEFAULT_TOLERANCES: Tolerances = {
 
 /** Pass mark of a section where the paper says nothing else; common practice, no source. */
 export const DEFAULT_PASS_MARK = 70;
+
+/** How far each dimension may be off to earn in full, in its own unit; nothing from twice that on. */
+export type DimensionTolerances = Readonly<Record<Dimension, number>>;
+
+/** What the gauge for it reads to, how it sits, and what the job needs; common practice, no source. */
+export const DEFAULT_DIMENSION_TOLERANCES: DimensionTolerances = {
+  "weld-width": 1,
+  "cap-height": 0.5,
+  "root-height": 0.5,
+  "linear-misalignment": 0.5,
+  "angular-misalignment": 1,
+};

@@ -15,13 +15,13 @@ import {
   typeShare,
 } from "./quality";
 import type { Ramp } from "./ramp";
-import type { Section } from "./section";
+import type { FaceSection } from "./section";
 import type { Target } from "./targets";
 
 const mm = (micrometres: number): number => micrometres / 1000;
 
 /** The line of a block: calls and the truths they stand for. */
-export function matchedLine(section: Section, block: Block): AccountLine {
+export function matchedLine(section: FaceSection, block: Block): AccountLine {
   const { target } = block;
   const pieces = block.pieces.map((position) => section.pieces[position]);
   const hull = hullOfCalls(target, pieces);
@@ -52,7 +52,7 @@ function matchedKind(target: Target, calls: number, earned: number): AccountLine
 }
 
 /** The line of a truth that no call stands for. */
-export function unmatchedTruthLine(section: Section, position: number): AccountLine {
+export function unmatchedTruthLine(section: FaceSection, position: number): AccountLine {
   const target = section.targets[position];
   return {
     ...emptyLine(target.worth === 0 ? "neutral-left" : "missed"),
@@ -63,7 +63,7 @@ export function unmatchedTruthLine(section: Section, position: number): AccountL
 }
 
 /** The line of a call that stands for nothing; it says what lies there instead, which costs neither more nor less. */
-export function falseCallLine(section: Section, piece: Piece): AccountLine {
+export function falseCallLine(section: FaceSection, piece: Piece): AccountLine {
   const cost = 0 - section.price;
   const touched = touchedClutter(piece, section.clutter);
   return {

@@ -1,2 +1,3 @@
 export { DEFAULT_TOLERANCES, RULE_VERSION } from "../results";
-export { DEFAULT_SETTINGS, markReport, markSection, type ReportSettings, type SectionSettings } from "./mark";
+export { markIndications } from "./indications";
+export { DEFAULT_SETTINGS, markSection, type SectionSettings } from "./mark";

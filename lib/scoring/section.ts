@@ -12,8 +12,8 @@ import { mergedTargets, singleTarget, type Target } from "./targets";
 /** The marks of a whole section, in thousandths. */
 export const WHOLE = 100_000;
 
-/** One section made ready for marking: everything in an order that depends on content only. */
-export interface Section {
+/** One face made ready for marking: everything in an order that depends on content only. */
+export interface FaceSection {
   readonly truths: readonly TruthItem[];
   /** One a truth, in the same order. */
   readonly targets: readonly Target[];
@@ -22,41 +22,60 @@ export interface Section {
   readonly clutter: readonly ClutterItem[];
   /** Calls that have no place. */
   readonly unplaced: readonly Call[];
-  /** Indications to be found: truths that are not neutral. */
-  readonly indications: number;
   /** What one call costs, thousandths of a mark. */
   readonly price: number;
 }
 
-/** Takes what lies and what was called on one face. An indication's worth is its weight's share of the section, to the thousandth. */
+/** All faces of one piece. They share out one whole; no call on one of them stands for anything on another. */
+export interface Section {
+  /** What there is to earn, thousandths of a mark. */
+  readonly whole: number;
+  /** Indications to be found: truths that are not neutral. */
+  readonly indications: number;
+  readonly faces: readonly FaceSection[];
+}
+
+/**
+ * Takes what lies and what was called on the faces of one piece. An indication's worth is its weight's share of the whole, to
+ * the thousandth, whichever face it lies on.
+ */
 export function prepareSection(
-  face: Face,
-  { items, clutter }: Pick<Truth, "items" | "clutter">,
+  faces: readonly Face[],
+  truth: Pick<Truth, "items" | "clutter">,
   calls: readonly Call[],
   tolerances: Tolerances,
+  whole = WHOLE,
 ): Section {
-  const truths = items.filter((item) => item.face === face).sort(compareTruths);
+  const truths = faces.flatMap((face) => truth.items.filter((item) => item.face === face).sort(compareTruths));
   const weights = truths.map((item) => (item.neutral ? 0 : Math.round(1000 * imperfection(item.type).weight)));
   const indications = weights.filter((weight) => weight > 0).length;
-  const worth = apportion(indications === 0 ? 0 : WHOLE, weights);
-  const ofFace = calls.filter((call) => call.face === face);
+  const worth = apportion(indications === 0 ? 0 : whole, weights);
+  // Half the mean weight is half a mean share of the whole, whatever the weights.
+  const price = Math.round(indications === 0 ? (whole * RULE.priceOnClean) / 100 : (RULE.price * whole) / indications);
   return {
-    truths,
-    targets: truths.map((item, position) => singleTarget(item, position, worth[position], tolerances)),
-    pieces: ofFace
-      .map(toPiece)
-      .filter((piece) => piece !== null)
-      .sort(comparePieces),
-    clutter: clutter.filter((item) => item.face === face),
-    unplaced: ofFace.filter((call) => toPiece(call) === null).sort((a, b) => compareText(a.id, b.id)),
+    whole,
     indications,
-    // Half the mean weight is half a mean share of the section, whatever the weights.
-    price: indications === 0 ? 1000 * RULE.priceOnClean : Math.round((RULE.price * WHOLE) / indications),
+    faces: faces.map((face) => {
+      const ofFace = truths.filter((item) => item.face === face);
+      const first = truths.findIndex((item) => item.face === face);
+      const called = calls.filter((call) => call.face === face);
+      return {
+        truths: ofFace,
+        targets: ofFace.map((item, position) => singleTarget(item, position, worth[first + position], tolerances)),
+        pieces: called
+          .map(toPiece)
+          .filter((piece) => piece !== null)
+          .sort(comparePieces),
+        clutter: truth.clutter.filter((item) => item.face === face),
+        unplaced: called.filter((call) => toPiece(call) === null).sort((a, b) => compareText(a.id, b.id)),
+        price,
+      };
+    }),
   };
 }
 
-/** The best structure of a section: which calls stand for which truths. */
-export function matchSection(section: Section, tolerances: Tolerances): Block[] {
+/** The best structure of a face: which calls stand for which truths. */
+export function matchFace(section: FaceSection, tolerances: Tolerances): Block[] {
   const merged = mergedTargets(section.targets, tolerances);
   const blocks = possibleBlocks(section.targets, merged, section.pieces, section.price);
   return bestBlocks(blocks, section.truths.length, section.pieces.length);

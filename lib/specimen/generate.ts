@@ -5,6 +5,7 @@ import type { ButtJoint, Face } from "../weld";
 import { leaveBlemishes } from "./blemishes";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
+import { dimensionsOf } from "./face-dimensions";
 import { GENERATOR_VERSION } from "./generator-version";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
@@ -29,7 +30,7 @@ import {
   tryFaceRecipe,
 } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
-import type { ClutterItem, Truth, TruthItem } from "./truth";
+import type { ClutterItem, DimensionTruth, Truth, TruthItem } from "./truth";
 import type { FaceWork, Feature } from "./work";
 
 export interface MadeFace {
@@ -39,6 +40,7 @@ export interface MadeFace {
   readonly items: readonly TruthItem[];
   /** What else lies there and tempts to a false call, in order of place. */
   readonly clutter: readonly ClutterItem[];
+  readonly dimensions: readonly DimensionTruth[];
 }
 
 /** A face that meets its section of a blueprint. */
@@ -100,11 +102,12 @@ export function generateFace<F extends Face>(
   onStage("measuring");
   const items = measureFace(work, features);
   const clutter = clutterOf(work, features);
+  const dimensions = dimensionsOf(work);
   afterStep("measuring");
   const [sideB, sideA] = work.sides;
   const surface = finishSurface(face, work.strip, sideB, sideA);
   afterStep("finished surface");
-  return { face, surface, items, clutter };
+  return { face, surface, items, clutter, dimensions };
 }
 
 function buildFeatures<F extends Face>(recipe: RecipeOf<F>, face: F): Feature[] {
@@ -148,13 +151,17 @@ function covers(item: TruthItem, stop: TruthItem): boolean {
 }
 
 /** The truth of a specimen from what was measured on its faces. */
-export function assembleTruth(joint: ButtJoint, faces: readonly Pick<MadeFace, "items" | "clutter">[]): Truth {
+export function assembleTruth(
+  joint: ButtJoint,
+  faces: readonly Pick<MadeFace, "items" | "clutter" | "dimensions">[],
+): Truth {
   return {
     version: 1,
     generator: GENERATOR_VERSION,
     joint,
     items: faces.flatMap(({ items }) => items),
     clutter: faces.flatMap(({ clutter }) => clutter),
+    dimensions: faces.flatMap(({ dimensions }) => dimensions),
   };
 }
 

@@ -40,5 +40,5 @@ export {
   WITHIN_MARKS,
 } from "./recipe";
 export { type Example, type Showcase, showcases } from "./showcase";
-export type { ClutterItem, Point, Truth, TruthItem } from "./truth";
+export type { ClutterItem, DimensionTruth, Point, Truth, TruthItem } from "./truth";
 export { truthItemSchema, truthSchema } from "./truth-schema";

@@ -96,7 +96,8 @@ export function probeAngles(work: Pick<FaceWork, "joint" | "sides"> & Finished):
   }));
 }
 
-function probeSteps(face: Finished, length: number): Felt[] {
+/** The step between the plates along a finished cap, mm: what `measuredMisalignment` goes by. */
+export function probeSteps(face: Finished, length: number): Felt[] {
   const felt: { x: number; step: number }[] = [];
   for (let x = FROM_ENDS; x <= length - FROM_ENDS; x += STEP.every) felt.push({ x, step: stepBetweenPlates(face, x) });
   const line = steadyLine(felt);

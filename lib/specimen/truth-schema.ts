@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { CLUTTER, IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "../imperfections";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, POSITIONS, PROCESSES } from "../weld";
-import type { ClutterItem, Truth, TruthItem } from "./truth";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, DIMENSIONS, FACES, POSITIONS, PROCESSES } from "../weld";
+import type { ClutterItem, DimensionTruth, Truth, TruthItem } from "./truth";
 
 const along = z.number().min(0).max(BUTT_PLATE_LENGTH);
 const across = z
@@ -60,6 +60,19 @@ const clutterItemSchema = z
     path: ["end"],
   }) satisfies z.ZodType<ClutterItem>;
 
+const dimensionSchema = z.strictObject({
+  dimension: z.enum(DIMENSIONS),
+  value: z.number().min(0),
+  at: along.nullable(),
+  along: z
+    .strictObject({
+      from: along,
+      step: length,
+      values: z.array(z.number().nullable()).readonly(),
+    })
+    .nullable(),
+}) satisfies z.ZodType<DimensionTruth>;
+
 /** A truth as stored or written to a file. Refuses two items of one id. */
 export const truthSchema = z.strictObject({
   version: z.literal(1),
@@ -73,4 +86,12 @@ export const truthSchema = z.strictObject({
     .readonly(),
   // truths written before clutter was listed have none
   clutter: z.array(clutterItemSchema).readonly().default([]),
+  // and truths written before dimensions were measured have none of these
+  dimensions: z
+    .array(dimensionSchema)
+    .refine((all) => new Set(all.map(({ dimension }) => dimension)).size === all.length, {
+      error: "every dimension stands there once",
+    })
+    .readonly()
+    .default([]),
 }) satisfies z.ZodType<Truth>;

@@ -1,5 +1,5 @@
 import type { Clutter, ImperfectionType } from "../imperfections";
-import type { ButtJoint, Face } from "../weld";
+import type { ButtJoint, Dimension, Face } from "../weld";
 
 /** A place on a face: x mm from the datum, y mm across (positive towards plate A). */
 export type Point = readonly [x: number, y: number];
@@ -38,6 +38,21 @@ export interface ClutterItem {
   readonly outline: readonly Point[];
 }
 
+/** One dimension of a piece, measured from its finished surfaces; values in the dimension's own unit, places in mm. */
+export interface DimensionTruth {
+  readonly dimension: Dimension;
+  /** The value; where it varies along the weld, the largest. */
+  readonly value: number;
+  /** Where the largest is; null where it is the same everywhere. */
+  readonly at: number | null;
+  /** What it is from place to place, null where it cannot be measured; null where it is the same everywhere. */
+  readonly along: {
+    readonly from: number;
+    readonly step: number;
+    readonly values: readonly (number | null)[];
+  } | null;
+}
+
 /** Everything there is to find on one specimen. */
 export interface Truth {
   readonly version: 1;
@@ -46,4 +61,5 @@ export interface Truth {
   readonly joint: ButtJoint;
   readonly items: readonly TruthItem[];
   readonly clutter: readonly ClutterItem[];
+  readonly dimensions: readonly DimensionTruth[];
 }

@@ -1,3 +1,4 @@
+export { DIMENSION_FACTS, DIMENSIONS, type Dimension, type DimensionFacts } from "./dimensions";
 export { FACES, type Face, SURFACE_FACES, type SurfaceFace, upOnScreen } from "./face";
 export {
   FILLET_HALF_WIDTH,

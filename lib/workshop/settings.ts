@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { DEFAULT_PASS_MARK, marksSchema } from "../results";
 
-/** Marks that a section has to reach, 0 to 100 with at most one decimal; each face stands on its own. */
-export const passMarksSchema = z.strictObject({ cap: marksSchema, root: marksSchema });
+/** Marks that each section has to reach, 0 to 100 with at most one decimal; each stands on its own. */
+export const passMarksSchema = z.strictObject({ plate: marksSchema });
 export type PassMarks = z.infer<typeof passMarksSchema>;
 
-export const DEFAULT_PASS_MARKS: PassMarks = { cap: DEFAULT_PASS_MARK, root: DEFAULT_PASS_MARK };
+export const DEFAULT_PASS_MARKS: PassMarks = { plate: DEFAULT_PASS_MARK };
 
 /** The workshop's name, 1 to 60 characters after trimming. */
 export const workshopNameSchema = z

@@ -1,9 +1,7 @@
 import type { Practice, SectionMark, WritingWindow } from "@/lib/practice";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
-import type { SectionResult } from "@/lib/results";
+import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
 import type { Truth } from "@/lib/specimen";
-import { FACES, type Face } from "@/lib/weld";
-import type { PassMarks } from "@/lib/workshop";
 import { database } from "../client";
 import { reportColumn, resultColumn, truthColumn } from "../columns";
 import type { AttemptModel, PracticeModel } from "../generated/client/models";
@@ -14,12 +12,13 @@ export interface PracticeToCreate {
   readonly id: string;
   readonly userId: string;
   readonly specimenId: string;
-  readonly passMarks: PassMarks;
+  readonly section: Section;
+  readonly passMark: number;
   readonly startedAt: Date;
 }
 
-/** A section as it was marked at hand-in. */
-export interface MarkedSection extends SectionMark {
+/** A section's mark with its account, as it was marked at hand-in. */
+export interface AccountedMark extends SectionMark {
   readonly result: SectionResult;
 }
 
@@ -28,18 +27,12 @@ export interface HandedInPractice {
   readonly practice: Practice;
   readonly truth: Truth;
   readonly generatorVersion: string;
-  readonly sections: Readonly<Record<Face, MarkedSection>>;
+  /** One, or one a face where each face was a section of its own. */
+  readonly sections: readonly AccountedMark[];
 }
 
-export async function createPractice({ passMarks, ...practice }: PracticeToCreate): Promise<void> {
-  await database().practice.create({
-    data: {
-      ...practice,
-      capPassMark: passMarks.cap,
-      rootPassMark: passMarks.root,
-      report: reportColumn.write(EMPTY_REPORT),
-    },
-  });
+export async function createPractice(practice: PracticeToCreate): Promise<void> {
+  await database().practice.create({ data: { ...practice, report: reportColumn.write(EMPTY_REPORT) } });
 }
 
 export async function readPractice(id: string): Promise<Practice | null> {
@@ -97,7 +90,7 @@ export interface HandIn {
   readonly sequence: number;
   readonly truth: Truth;
   readonly generatorVersion: string;
-  readonly sections: readonly (MarkedSection & { readonly id: string })[];
+  readonly sections: readonly (AccountedMark & { readonly id: string })[];
   readonly handedInAt: Date;
 }
 
@@ -132,16 +125,15 @@ export async function handIn({
 export async function readHandedInPractice(id: string): Promise<HandedInPractice | null> {
   const row = await database().practice.findUnique({ where: { id }, include: { attempts: true } });
   if (!row || row.truth === null || row.generatorVersion === null) return null;
-  const section = (face: Face): MarkedSection => {
-    const attempt = row.attempts.find((candidate) => candidate.section === face);
-    if (!attempt) throw new Error(`practice ${id} was handed in without its ${face} section`);
-    return { ...markOf(attempt), result: resultColumn.read(attempt.result) };
-  };
+  if (row.attempts.length === 0) throw new Error(`practice ${id} was handed in without a mark`);
   return {
     practice: practiceOf(row),
     truth: truthColumn.read(row.truth),
     generatorVersion: row.generatorVersion,
-    sections: { cap: section("cap"), root: section("root") },
+    sections: inOrder(row.attempts).map((attempt) => ({
+      ...markOf(attempt),
+      result: resultColumn.read(attempt.result),
+    })),
   };
 }
 
@@ -188,7 +180,8 @@ function practiceOf(row: PracticeRow): Practice {
     userId,
     specimenId,
     state: row.state === "open" ? "open" : "handed-in",
-    passMarks: { cap: row.capPassMark, root: row.rootPassMark },
+    section: pieceOf(row.section),
+    passMark: row.passMark,
     report: reportColumn.read(row.report),
     sequence,
     windowId,
@@ -199,11 +192,24 @@ function practiceOf(row: PracticeRow): Practice {
   };
 }
 
-function marksOf(attempts: PracticeRow["attempts"]): readonly SectionMark[] {
-  return FACES.flatMap((face) => attempts.filter(({ section }) => section === face).map(markOf));
+/** What a practice is at is a section of today; only marks are older. */
+function pieceOf(section: PracticeModel["section"]): Section {
+  if (section === "plate") return section;
+  throw new Error(`no piece has the section ${section}`);
 }
 
-function markOf(row: Omit<AttemptModel, "result">): SectionMark {
-  const { section, passMark, markThousandths, isPassed, ruleVersion } = row;
+function inOrder<Row extends Pick<AttemptModel, "section">>(attempts: readonly Row[]): readonly Row[] {
+  return MARKED_SECTIONS.flatMap((one) => attempts.filter(({ section }) => section === one));
+}
+
+const marksOf = (attempts: PracticeRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
+
+function markOf({
+  section,
+  passMark,
+  markThousandths,
+  isPassed,
+  ruleVersion,
+}: Omit<AttemptModel, "result">): SectionMark {
   return { section, passMark, markThousandths, isPassed, ruleVersion };
 }

@@ -38,9 +38,9 @@ export async function updateWorkshop(settings: WorkshopSettings): Promise<void> 
 }
 
 function columnsOf({ name, allowsOwnAccounts, passMarks }: WorkshopSettings) {
-  return { name, allowsOwnAccounts, capPassMark: passMarks.cap, rootPassMark: passMarks.root };
+  return { name, allowsOwnAccounts, platePassMark: passMarks.plate };
 }
 
-function settingsOf({ name, allowsOwnAccounts, capPassMark, rootPassMark }: WorkshopModel): WorkshopSettings {
-  return { name, allowsOwnAccounts, passMarks: { cap: capPassMark, root: rootPassMark } };
+function settingsOf({ name, allowsOwnAccounts, platePassMark }: WorkshopModel): WorkshopSettings {
+  return { name, allowsOwnAccounts, passMarks: { plate: platePassMark } };
 }

@@ -4,14 +4,14 @@ import { parseArgs } from "node:util";
 import type { z } from "zod";
 import { reportSchema } from "../../lib/report";
 import { marksSchema } from "../../lib/results";
-import { DEFAULT_SETTINGS, markReport } from "../../lib/scoring";
+import { DEFAULT_SETTINGS, markSection } from "../../lib/scoring";
 import { truthSchema } from "../../lib/specimen";
 
 const USAGE = `Marks a report against the truth of its specimen and prints the account as JSON.
 
   npm run mark -- truth.json report.json [--pass 70]
 
---pass: marks that each face needs, 0 to 100, at most one decimal; 70 if left out.
+--pass: marks that the plate needs, 0 to 100, at most one decimal; 70 if left out.
 Exit code 0: marked. Exit code 2: a file or an option cannot be read; the message says where and why.`;
 
 /** Something the person at the keyboard can mend. */
@@ -84,8 +84,8 @@ function run(): void {
   const pass = values.pass === undefined ? null : parsePassMark(values.pass);
   const truth = parseFile(positionals[0], truthSchema);
   const report = parseFile(positionals[1], reportSchema);
-  const passMarks = pass === null ? DEFAULT_SETTINGS.passMarks : { cap: pass, root: pass };
-  console.log(JSON.stringify(markReport(truth, report, { ...DEFAULT_SETTINGS, passMarks }), null, 2));
+  const passMark = pass ?? DEFAULT_SETTINGS.passMark;
+  console.log(JSON.stringify(markSection("plate", truth, report, { ...DEFAULT_SETTINGS, passMark }), null, 2));
 }
 
 try {

@@ -1,6 +1,6 @@
 import { imperfection } from "../../lib/imperfections";
 import type { Call } from "../../lib/report";
-import type { AccountLine, SectionResult } from "../../lib/results";
+import type { AccountLine, IndicationsResult } from "../../lib/results";
 import type { MarkingCase } from "./marking-cases";
 
 export type Attribute = "type" | "start" | "end" | "size" | "across";
@@ -18,7 +18,7 @@ export interface MatchedCall {
   readonly isLine: boolean;
 }
 
-export function matchedCalls(given: MarkingCase, result: SectionResult): MatchedCall[] {
+export function matchedCalls(given: MarkingCase, result: IndicationsResult): MatchedCall[] {
   return result.lines.flatMap((line) => {
     const items = given.items.filter(({ id }) => line.truthIds.includes(id));
     if (items.length === 0) return [];

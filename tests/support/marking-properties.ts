@@ -1,21 +1,20 @@
 import assert from "node:assert/strict";
 import fc from "fast-check";
 import type { Call } from "../../lib/report";
-import { DEFAULT_TOLERANCES, type SectionResult, sectionResultSchema } from "../../lib/results";
-import { markSection } from "../../lib/scoring";
+import { DEFAULT_TOLERANCES, type IndicationsResult, indicationsResultSchema } from "../../lib/results";
+import { markIndications } from "../../lib/scoring";
 import type { ClutterItem } from "../../lib/specimen";
 import { exactCall, type MarkingCase, markingCases, strewnClutter } from "./marking-cases";
 import { type Attribute, matchedCalls, movedCall, nudgedCall, replaced } from "./marking-moves";
 
-const settings = { passMark: 70, tolerances: DEFAULT_TOLERANCES };
 const crowded = markingCases({ truths: 5, calls: 7 });
 
-const mark = ({ items, calls }: MarkingCase, clutter: readonly ClutterItem[] = []): SectionResult =>
-  markSection("cap", { items, clutter }, calls, settings);
+const mark = ({ items, calls }: MarkingCase, clutter: readonly ClutterItem[] = []): IndicationsResult =>
+  markIndications(["cap"], { items, clutter }, calls, DEFAULT_TOLERANCES);
 const withCalls = (given: MarkingCase, calls: readonly Call[]): MarkingCase => ({ items: given.items, calls });
 
-function notLower(after: SectionResult, before: SectionResult, what: string): void {
-  assert.ok(after.mark >= before.mark, `${what}: ${before.mark} became ${after.mark}`);
+function notLower(after: IndicationsResult, before: IndicationsResult, what: string): void {
+  assert.ok(after.earned >= before.earned, `${what}: ${before.earned} became ${after.earned}`);
 }
 
 /** Checks a property on random cases; throws with the smallest counter-example and the seed where it does not hold. */
@@ -32,10 +31,10 @@ function property<T>(arbitrary: fc.Arbitrary<T>, check: (value: T) => void): Pro
 export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
   "lines add up to the mark exactly and name every truth and call once": property(crowded, (given) => {
     const result = mark(given);
-    assert.ok(result.mark >= 0 && result.mark <= 100_000);
+    assert.ok(result.earned >= 0 && result.earned <= 100_000);
     assert.equal(
       result.lines.reduce((sum, line) => sum + line.earned, 0),
-      result.mark,
+      result.earned,
     );
     const ids = (all: readonly { id: string }[]) => all.map(({ id }) => id).sort();
     assert.deepEqual(result.lines.flatMap((line) => line.truthIds).sort(), ids(given.items));
@@ -51,7 +50,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
     }
     const { totals } = result;
     const base = totals.indications === 0 ? 100_000 : 0;
-    assert.equal(base + totals.partsEarned + totals.cost + totals.back + totals.floor, result.mark);
+    assert.equal(base + totals.partsEarned + totals.cost + totals.back + totals.floor, result.earned);
   }),
 
   "clutter changes no mark and no line, it only gives false calls a name": property(
@@ -70,7 +69,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
 
   "a result survives being stored": property(crowded, (given) => {
     const result = mark(given);
-    assert.deepEqual(sectionResultSchema.parse(JSON.parse(JSON.stringify(result))), result);
+    assert.deepEqual(indicationsResultSchema.parse(JSON.parse(JSON.stringify(result))), result);
   }),
 
   "order of entry does not matter, in any line": property(
@@ -86,21 +85,21 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
 
   "a blank report has 0 where there is something to find, 100 where there is nothing": property(crowded, (given) => {
     const isClean = given.items.every((item) => item.neutral);
-    assert.equal(mark(withCalls(given, [])).mark, isClean ? 100_000 : 0);
+    assert.equal(mark(withCalls(given, [])).earned, isClean ? 100_000 : 0);
   }),
 
   "an exact report has 100, with or without the neutral features": property(
     markingCases({ truths: 5, calls: 0 }),
     ({ items }) => {
       const all = items.map((item, i) => exactCall(item, `call-${i}`));
-      assert.equal(mark({ items, calls: all }).mark, 100_000);
-      assert.equal(mark({ items, calls: all.filter((_, i) => !items[i].neutral) }).mark, 100_000);
+      assert.equal(mark({ items, calls: all }).earned, 100_000);
+      assert.equal(mark({ items, calls: all.filter((_, i) => !items[i].neutral) }).earned, 100_000);
     },
   ),
 
   "each call costs 15 marks where there is nothing": property(markingCases({ truths: 0, calls: 9 }), (given) => {
     const placed = given.calls.filter((call) => call.start !== null);
-    assert.equal(mark(given).mark, Math.max(0, 100_000 - 15_000 * placed.length));
+    assert.equal(mark(given).earned, Math.max(0, 100_000 - 15_000 * placed.length));
   }),
 
   "deleting a false call never lowers": property(crowded, (given) => {
@@ -113,7 +112,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
 
   "a call without a place changes nothing": property(crowded, (given) => {
     const placed = given.calls.filter((call) => call.start !== null && call.across !== null);
-    if (placed.length < given.calls.length) assert.equal(mark(withCalls(given, placed)).mark, mark(given).mark);
+    if (placed.length < given.calls.length) assert.equal(mark(withCalls(given, placed)).earned, mark(given).earned);
   }),
 
   "adding an exact call for what nobody called never lowers": property(crowded, (given) => {
@@ -155,7 +154,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
       const before = mark(given);
       const { indications } = before.totals;
       const most = indications === 0 ? 0.06 * 15_000 : (0.06 * 100_000) / indications;
-      const moved = mark(replaced(given, change)).mark - before.mark;
+      const moved = mark(replaced(given, change)).earned - before.earned;
       assert.ok(Math.abs(moved) <= most, `${JSON.stringify(change)} moved the mark by ${moved}, more than ${most}`);
     },
   ),
@@ -172,7 +171,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
       const second = item.type === "overlap" ? "excess-weld-metal" : "overlap";
       return [exactCall(item, `call-${i}`), { ...exactCall(item, `again-${i}`), type: second }];
     });
-    assert.ok(mark({ items: indications, calls }).mark < 100_000);
+    assert.ok(mark({ items: indications, calls }).earned < 100_000);
   }),
 
   "widening a call by 10 mm at both ends costs where the indication is shorter than 100 mm": property(
@@ -181,7 +180,7 @@ export const MARKING_PROPERTIES: Readonly<Record<string, PropertyRun>> = {
       const [item] = items;
       if (!item || item.neutral || item.end - item.start > 99.5 || item.start < 10 || item.end > 290) return;
       const wide = { ...exactCall(item, "wide"), start: item.start - 10, end: item.end + 10 };
-      assert.ok(mark({ items, calls: [wide] }).mark < 100_000);
+      assert.ok(mark({ items, calls: [wide] }).earned < 100_000);
     },
   ),
 };

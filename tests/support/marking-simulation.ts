@@ -1,8 +1,8 @@
 import { imperfection, typesOn } from "../../lib/imperfections";
 import type { RandomStream } from "../../lib/random";
 import type { Call } from "../../lib/report";
-import { DEFAULT_TOLERANCES, type SectionResult } from "../../lib/results";
-import { markSection } from "../../lib/scoring";
+import { DEFAULT_TOLERANCES, type IndicationsResult } from "../../lib/results";
+import { markIndications } from "../../lib/scoring";
 import type { TruthItem } from "../../lib/specimen";
 import { call, exactCall, truthItem } from "./marking-cases";
 
@@ -13,11 +13,11 @@ const REACH = 10;
 
 /** Marks, shown to thousandths, of a report on the cap face under the default settings. */
 export function marksOf(items: readonly TruthItem[], calls: readonly Call[]): number {
-  return markCap(items, calls).mark / 1000;
+  return markCap(items, calls).earned / 1000;
 }
 
-export function markCap(items: readonly TruthItem[], calls: readonly Call[]): SectionResult {
-  return markSection("cap", { items, clutter: [] }, calls, { passMark: 70, tolerances: DEFAULT_TOLERANCES });
+export function markCap(items: readonly TruthItem[], calls: readonly Call[]): IndicationsResult {
+  return markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_TOLERANCES);
 }
 
 const MOST_DRAWS = 2_000;

@@ -43,7 +43,7 @@ export async function changeSettings(_before: SettingsState | null, form: FormDa
   const changed = await changeWorkshopSettings(await currentCaller(), {
     name: input.name,
     allowsOwnAccounts: input.allowsOwnAccounts === "on",
-    passMarks: { cap: Number(input.cap), root: Number(input.root) },
+    passMarks: { plate: Number(input.plate) },
   });
   if (!changed.ok) return { isStored: false, problem: problemOf(changed, input) };
   revalidatePath("/desk");

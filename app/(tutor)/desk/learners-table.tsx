@@ -4,7 +4,6 @@ import { SECTION_NAMES } from "@/app/_ui/section-names";
 import { Verdict } from "@/app/_ui/verdict";
 import type { SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
-import { FACES } from "@/lib/weld";
 import type { Person } from "@/lib/workshop";
 import { NewPassword } from "./new-password";
 
@@ -40,11 +39,7 @@ export function LearnersTable({ learners, send }: LearnersTableProps) {
             <th className="py-2 pr-4 text-right font-medium">Handed in</th>
             <th className="py-2 pr-4 text-right font-medium">Unfinished</th>
             <th className="py-2 pr-4 font-medium whitespace-nowrap">Last plate</th>
-            {FACES.map((face) => (
-              <th key={face} className="py-2 pr-4 font-medium whitespace-nowrap">
-                {SECTION_NAMES[face]}
-              </th>
-            ))}
+            <th className="py-2 pr-4 font-medium">Mark</th>
             <th>
               <span className="sr-only">What you can do</span>
             </th>
@@ -76,7 +71,7 @@ export function LearnersTable({ learners, send }: LearnersTableProps) {
 function LastPlate({ last }: { readonly last: DeskLearner["handedIn"][number] | undefined }) {
   if (!last) {
     return (
-      <td colSpan={1 + FACES.length} className="py-2 text-ink-2">
+      <td colSpan={2} className="py-2 text-ink-2">
         none yet
       </td>
     );
@@ -91,12 +86,15 @@ function LastPlate({ last }: { readonly last: DeskLearner["handedIn"][number] | 
           <LocalTime at={last.handedInAt} withTime={false} />
         </Link>
       </td>
-      {last.marks.map((mark) => (
-        <td key={mark.section} className="py-2 pr-4 whitespace-nowrap">
-          <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
-          <Verdict isPassed={mark.isPassed} />
-        </td>
-      ))}
+      <td className="py-2 pr-4">
+        {last.marks.map((mark) => (
+          <span key={mark.section} className="block whitespace-nowrap">
+            {last.marks.length > 1 && <span className="text-ink-2">{SECTION_NAMES[mark.section]} </span>}
+            <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
+            <Verdict isPassed={mark.isPassed} />
+          </span>
+        ))}
+      </td>
     </>
   );
 }

@@ -33,10 +33,7 @@ export function SettingsForm({ settings, change }: SettingsFormProps) {
       />
       <fieldset>
         <legend className="mb-2 text-sm font-medium">Marks needed to pass, unless a learner sets others</legend>
-        <PassMarkFields
-          passMarks={settings.passMarks}
-          problems={{ cap: problem?.fields["passMarks.cap"] ?? "", root: problem?.fields["passMarks.root"] ?? "" }}
-        />
+        <PassMarkFields passMarks={settings.passMarks} problems={{ plate: problem?.fields["passMarks.plate"] }} />
       </fieldset>
       <label className="flex min-h-11 cursor-pointer items-center gap-3">
         <input

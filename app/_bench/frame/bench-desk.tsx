@@ -74,8 +74,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           Leave the bench
         </a>
         <p className="hidden text-sm md:block">
-          {describeJoint(practice.joint)}. Pass mark: cap face {practice.passMarks.cap} %, root face{" "}
-          {practice.passMarks.root} %
+          {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
         </p>
         <div className="ml-auto" />
         <SaveNote autosave={autosave} />

@@ -5,7 +5,7 @@ import type { Face, JointFacts } from "@/lib/weld";
 export interface Practice {
   readonly id: string;
   readonly joint: JointFacts;
-  readonly passMarks: Readonly<Record<Face, number>>;
+  readonly passMark: number;
   readonly report: Report;
   /** Number of the last saved version, 0 before the first. */
   readonly sequence: number;

@@ -1,15 +1,12 @@
 import { promisify } from "node:util";
 import { constants, gzip } from "node:zlib";
-import { BLUEPRINTS, type ClutterItem, generateMetFace, type TruthItem } from "@/lib/specimen";
+import { BLUEPRINTS, type MadeFace as Generated, generateMetFace } from "@/lib/specimen";
 import { encodeFace } from "@/lib/surface";
 import type { ButtJoint, Face } from "@/lib/weld";
 import { encodeWebp } from "./encode-image";
 
-export interface MadeFace {
-  readonly face: Face;
+export interface MadeFace extends Omit<Generated, "surface"> {
   readonly joint: ButtJoint;
-  readonly items: readonly TruthItem[];
-  readonly clutter: readonly ClutterItem[];
   /** How many faces were made until one met the blueprint. */
   readonly attempts: number;
   /** The packed surface, gzip-compressed as it is stored and sent. */
@@ -24,8 +21,8 @@ const RUNS_ONLY = { strategy: constants.Z_RLE };
  * words what is being done.
  */
 export async function makeFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadeFace> {
-  const { surface, items, clutter, attempts, recipe } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
+  const { surface, recipe, ...made } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
   onStage("packing");
   const packed = await promisify(gzip)(await encodeFace(surface, encodeWebp), RUNS_ONLY);
-  return { face, joint: recipe.joint, items, clutter, attempts, packed };
+  return { ...made, joint: recipe.joint, packed };
 }

@@ -1,6 +1,5 @@
 import type { Practice } from "@/lib/practice";
-import { DEFAULT_SETTINGS, markReport } from "@/lib/scoring";
-import { FACES } from "@/lib/weld";
+import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
 import { handIn as storeHandIn } from "@/prisma/stores/practices";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
@@ -26,20 +25,17 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
   return closePractice(caller, latest.practice);
 }
 
-async function closePractice(caller: Caller, { id, specimenId, report, sequence, passMarks }: Practice) {
+async function closePractice(caller: Caller, { id, specimenId, report, sequence, section, passMark }: Practice) {
   const answers = await readTruth(specimenId);
   if (!answers) return refuse("specimen-not-made");
-  const { sections } = markReport(answers.truth, report, { ...DEFAULT_SETTINGS, passMarks });
+  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS, passMark });
+  const { mark, passed, ruleVersion } = result;
   const isStored = await storeHandIn({
     id,
     sequence,
     ...answers,
     handedInAt: caller.clock(),
-    sections: FACES.map((section) => {
-      const result = sections[section];
-      const { passMark, mark, passed, ruleVersion } = result;
-      return { id: randomId(), section, passMark, markThousandths: mark, isPassed: passed, ruleVersion, result };
-    }),
+    sections: [{ id: randomId(), section, passMark, markThousandths: mark, isPassed: passed, ruleVersion, result }],
   });
   if (isStored) return { ok: true } as const;
   // another window saved or handed in while this one was being marked

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { MAX_OPEN_PRACTICES } from "@/lib/practice";
-import { passMarksSchema } from "@/lib/workshop";
+import { marksSchema } from "@/lib/results";
 import { countOpenPractices, createPractice } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
@@ -10,7 +10,7 @@ import { requireSignedIn } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
 
-const inputSchema = z.strictObject({ passMarks: passMarksSchema.optional() });
+const inputSchema = z.strictObject({ passMark: marksSchema.optional() });
 
 /** Puts a fresh plate on the caller's bench: one that is ready, or else one made for them while they wait. */
 export async function startPractice(caller: Caller, input: unknown, specimens: SpecimenSource) {
@@ -28,7 +28,8 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
     id,
     userId: signedIn.actor.id,
     specimenId,
-    passMarks: parsed.data.passMarks ?? workshop.passMarks,
+    section: "plate",
+    passMark: parsed.data.passMark ?? workshop.passMarks.plate,
     startedAt: caller.clock(),
   });
   return { ok: true, id } as const;

@@ -1,3 +1,4 @@
+import { median } from "../../math";
 import { columnX } from "../../surface";
 import type { Finished, Measured, Range } from "./finished";
 import { plateChord } from "./plate-line";
@@ -5,6 +6,7 @@ import { columnsIn, gather, type Sounding, soundColumn } from "./sounding";
 import { toeNear } from "./toe";
 
 const TOE_AVERAGED = 0.6;
+const CROWN_EVENED = 1;
 
 /** How a crown or a hollow across the whole weld is looked for, mm. */
 export interface AcrossSearch {
@@ -25,6 +27,14 @@ export function measureCrown(face: Finished, search: AcrossSearch): Measured | n
     if (sounding) soundings.push(sounding);
   }
   return gather(soundings, face.strip.grid.perMm, search.threshold, search.bridge);
+}
+
+/** The crown's height at x, mm: the median of the columns within 1 mm, so that a grain on the weld does not count. */
+export function crownNear(face: Finished, x: number): number {
+  const heights = columnsIn(face.strip, { from: x - CROWN_EVENED, to: x + CROWN_EVENED })
+    .map((i) => crownAt(face, i, Number.POSITIVE_INFINITY)?.value)
+    .filter((height) => height !== undefined);
+  return median(heights);
 }
 
 function crownAt(face: Finished, i: number, threshold: number): Sounding | null {

@@ -1,5 +1,5 @@
 export { angleBetweenPlates } from "./angle";
-export { measureCrown } from "./crown";
+export { crownNear, measureCrown } from "./crown";
 export type { Finished, Heights, Measured, Range, Side } from "./finished";
 export { measureAlongEdge, measureToeGroove } from "./groove";
 export { type MeasuredHole, measureHole } from "./hole";
@@ -14,4 +14,4 @@ export { longestStretch, type Stretch } from "./stretch";
 export { measureSteepToe } from "./toe-angle";
 export { measureUnevenness } from "./unevenness";
 export { measureValley, type ValleySearch, valleySoundings } from "./valley";
-export { measureWidthChange } from "./width";
+export { measureWidthChange, widthNear } from "./width";

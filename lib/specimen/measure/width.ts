@@ -10,6 +10,9 @@ const AVERAGED = 1;
 /** Half length over which the weld's own width is the median, and its step, mm. */
 const NORMAL = { reach: 80, step: 1 };
 
+/** Distance between the two outer toes at x, each averaged over +-1 mm; NaN where there is no weld. */
+export const widthNear = (face: Finished, x: number): number => middleAndWidth(face, x).width;
+
 const middleAndWidth = (face: Finished, x: number) => {
   const low = toeNear(face, -1, x, AVERAGED);
   const high = toeNear(face, 1, x, AVERAGED);

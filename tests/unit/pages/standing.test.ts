@@ -2,7 +2,12 @@ import { expect, test } from "vitest";
 import { describeStanding } from "@/app/(learner)/standing";
 import type { SectionMark } from "@/lib/practice";
 
-function section(face: "cap" | "root", markThousandths: number, passMark: number, isPassed: boolean): SectionMark {
+function section(
+  face: SectionMark["section"],
+  markThousandths: number,
+  passMark: number,
+  isPassed: boolean,
+): SectionMark {
   return { section: face, passMark, markThousandths, isPassed, ruleVersion: "1.0" };
 }
 
@@ -10,6 +15,12 @@ test.each([
   [[], 0, /^Nothing handed in yet. Your first plate is waiting/],
   [[], 1, /^Nothing handed in yet. Your first plate is on the bench/],
   [[], 2, /^Nothing handed in yet. Your first 2 plates are on the bench/],
+  [[[section("plate", 82_000, 70, true)]], 0, "You have handed in one plate; on the last one you passed."],
+  [
+    [[section("plate", 63_849, 70, false)]],
+    0,
+    "You have handed in one plate; on the last one the butt plate fell 6.2 marks short.",
+  ],
   [
     [[section("cap", 82_000, 70, true), section("root", 70_000, 70, true)]],
     0,

@@ -9,6 +9,6 @@ test("the example on the page about marking is marked like any report", () => {
   const calls = EXAMPLE_LINES.flatMap(({ written }, i) => (written ? [call({ id: `call-${i}`, ...written })] : []));
   const result = markCap(items, calls);
   expect(result.lines.map(({ earned }) => earned)).toEqual(EXAMPLE_LINES.map(({ marks }) => Math.round(marks * 1000)));
-  expect(shownMark(result.mark)).toBe(EXAMPLE_MARK);
+  expect(shownMark(result.earned)).toBe(EXAMPLE_MARK);
   expect(result.lines.map(({ kind }) => kind)).toEqual(["found", "partly", "partly", "missed", "false-call"]);
 });

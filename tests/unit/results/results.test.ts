@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
   DEFAULT_TOLERANCES,
+  indicationsResultSchema,
   isPass,
   PART_SHARES,
   RULE_CHAPTERS,
-  sectionResultSchema,
   shownMark,
+  storedResultSchema,
   tolerancesSchema,
   WORTH_REPORTING,
 } from "../../../lib/results";
@@ -37,19 +38,57 @@ describe("stored results", () => {
   );
 
   it("are read back as they were written", () => {
-    expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(result)))).toEqual(result);
+    expect(indicationsResultSchema.parse(JSON.parse(JSON.stringify(result)))).toEqual(result);
   });
 
   it("of before clutter was named are read with lines that name none", () => {
     const old = { ...result, lines: result.lines.map(({ clutter: _, ...line }) => line) };
-    expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual(result);
+    expect(indicationsResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual(result);
   });
 
   it("are refused where the lines do not add up to the mark, or a line not to its sum", () => {
-    expect(sectionResultSchema.safeParse({ ...result, mark: result.mark + 1 }).success).toBe(false);
+    expect(indicationsResultSchema.safeParse({ ...result, earned: result.earned + 1 }).success).toBe(false);
     const [line] = result.lines;
     const bent = { ...line, earned: line.earned + 1 };
-    expect(sectionResultSchema.safeParse({ ...result, mark: result.mark + 1, lines: [bent] }).success).toBe(false);
+    expect(indicationsResultSchema.safeParse({ ...result, earned: result.earned + 1, lines: [bent] }).success).toBe(
+      false,
+    );
+  });
+});
+
+describe("results of before both faces of a plate were marked together", () => {
+  const { totals, lines, earned } = markCap(
+    [truthItem({ id: "a", type: "overlap", start: 10, end: 30 })],
+    [call({ id: "1", type: "overlap", start: 10, end: 30, across: 0 })],
+  );
+  const old = {
+    version: 1,
+    ruleVersion: "1.0",
+    section: "cap",
+    passMark: 70,
+    mark: earned,
+    shown: 100,
+    passed: true,
+    totals,
+    lines,
+  };
+
+  it("keep their mark, their face and every line", () => {
+    expect(storedResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual({
+      version: 2,
+      ruleVersion: "1.0",
+      section: "cap",
+      passMark: 70,
+      mark: earned,
+      shown: 100,
+      passed: true,
+      indications: { part: "indications", worth: 100_000, earned, totals, lines },
+      dimensions: null,
+    });
+  });
+
+  it("are refused where their lines do not add up", () => {
+    expect(storedResultSchema.safeParse({ ...old, mark: earned - 1 }).success).toBe(false);
   });
 });
 

@@ -1,16 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_TOLERANCES } from "../../../lib/results";
-import { markSection } from "../../../lib/scoring";
+import { markIndications } from "../../../lib/scoring";
 import type { ClutterItem } from "../../../lib/specimen";
 import { call, clutterItem, truthItem } from "../../support/marking-cases";
 
-const settings = { passMark: 70, tolerances: DEFAULT_TOLERANCES };
 /** From 100 to 110 mm, from y = 8 to 12 mm. */
 const chalk = clutterItem({ id: "cap-clutter-1", kind: "chalk-mark", start: 100, end: 110, across: 10 }, 2);
 
 /** What the only line of a clean face with this one call is said to lie on. */
 function namedFor(place: { start: number; end?: number | null; across: number }, clutter: readonly ClutterItem[]) {
-  const result = markSection("cap", { items: [], clutter }, [call({ id: "1", ...place })], settings);
+  const result = markIndications(["cap"], { items: [], clutter }, [call({ id: "1", ...place })], DEFAULT_TOLERANCES);
   return result.lines.find((line) => line.kind === "false-call")!.clutter?.id ?? null;
 }
 
@@ -18,13 +17,13 @@ describe("a false call on clutter", () => {
   it("costs what any false call costs and says what lies there", () => {
     const items = [truthItem({ id: "a", type: "overlap", start: 20, end: 60, across: 5 })];
     const calls = [call({ id: "1", type: "slag-residue", start: 101, end: 108, across: 9 })];
-    const bare = markSection("cap", { items, clutter: [] }, calls, settings);
-    const named = markSection("cap", { items, clutter: [chalk] }, calls, settings);
+    const bare = markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_TOLERANCES);
+    const named = markIndications(["cap"], { items, clutter: [chalk] }, calls, DEFAULT_TOLERANCES);
     const line = named.lines.find(({ kind }) => kind === "false-call")!;
     // One indication: a call costs half of 100,000.
     expect([line.earned, line.cost]).toEqual([-50_000, -50_000]);
     expect(line.clutter).toEqual({ id: "cap-clutter-1", kind: "chalk-mark" });
-    expect(named.mark).toBe(bare.mark);
+    expect(named.earned).toBe(bare.earned);
     expect(bare.lines.every(({ clutter }) => clutter === null)).toBe(true);
   });
 
@@ -81,17 +80,17 @@ describe("a false call on clutter", () => {
 
   it("leaves calls that stand for something alone, and clutter of the other face", () => {
     const items = [truthItem({ id: "a", type: "overlap", start: 100, end: 110, across: 10 })];
-    const found = markSection(
-      "cap",
+    const found = markIndications(
+      ["cap"],
       { items, clutter: [chalk] },
       [call({ id: "1", start: 100, end: 110, across: 10 })],
-      settings,
+      DEFAULT_TOLERANCES,
     );
     expect(found.lines.map(({ kind, clutter }) => [kind, clutter])).toEqual([["partly", null]]);
     const calls = (["cap", "root"] as const).map((face) => call({ id: face, face, start: 104, across: 10 }));
     const truth = { items: [], clutter: [{ ...chalk, face: "root" as const }] };
     const kinds = (["cap", "root"] as const).map((face) => {
-      const { lines } = markSection(face, truth, calls, settings);
+      const { lines } = markIndications([face], truth, calls, DEFAULT_TOLERANCES);
       return lines.find(({ kind }) => kind === "false-call")!.clutter?.kind;
     });
     expect(kinds).toEqual([undefined, "chalk-mark"]);

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { reportResultSchema } from "../../../lib/results";
+import { sectionResultSchema } from "../../../lib/results";
 
 const folder = mkdtempSync(join(tmpdir(), "toeline-mark-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -49,12 +49,12 @@ function mark(...parameters: string[]) {
 describe("npm run mark", () => {
   const truthPath = write("truth.json", truth);
 
-  it("prints the account of both faces", () => {
+  it("prints the account of the plate, both faces together", () => {
     const { status, stdout } = mark(truthPath, write("report.json", report), "--pass", "80.5");
     expect(status).toBe(0);
-    const { cap, root } = reportResultSchema.parse(JSON.parse(stdout)).sections;
-    expect([cap.mark, cap.passMark, cap.lines[0].kind]).toEqual([100_000, 80.5, "found"]);
-    expect([root.mark, root.lines[0].kind]).toEqual([100_000, "nothing-to-find"]);
+    const { section, mark: marks, passMark, indications } = sectionResultSchema.parse(JSON.parse(stdout));
+    expect([section, marks, passMark]).toEqual(["plate", 100_000, 80.5]);
+    expect(indications.lines.map(({ kind }) => kind)).toEqual(["found"]);
   });
 
   it("names file, field, what would be right and what is there", () => {

@@ -5,7 +5,7 @@ import { DEFAULT_TOLERANCES } from "../../../lib/results";
 import type { Block } from "../../../lib/scoring/blocks";
 import { bestBlocks } from "../../../lib/scoring/packing";
 import { appraise, hullOfCalls } from "../../../lib/scoring/quality";
-import { matchSection, prepareSection, type Section } from "../../../lib/scoring/section";
+import { type FaceSection, matchFace, prepareSection } from "../../../lib/scoring/section";
 import { mergedTargets, type Target } from "../../../lib/scoring/targets";
 import { type MarkingCase, markingCases } from "../../support/marking-cases";
 import { marksOf } from "../../support/marking-simulation";
@@ -16,7 +16,7 @@ const small = markingCases({ truths: 4, calls: 6 });
 const placed = ({ calls }: MarkingCase) => calls.filter((call) => call.start !== null && call.across !== null);
 
 /** Greatest total of all structures, none left out, each block appraised in full. */
-function bestByTrying(section: Section): number {
+function bestByTrying(section: FaceSection): number {
   const merged = mergedTargets(section.targets, DEFAULT_TOLERANCES);
   const key = (truths: readonly number[]) => [...truths].sort((a, b) => a - b).join();
   const targets = new Map<string, Target>([...section.targets, ...merged].map((one) => [key(one.truths), one]));
@@ -38,8 +38,8 @@ describe("best structure of split and merged calls", () => {
   ])("loses nothing by leaving out hopeless blocks: equal to trying every structure, $name", ({ cases, numRuns }) => {
     fc.assert(
       fc.property(cases, ({ items, calls }) => {
-        const section = prepareSection("cap", { items, clutter: [] }, calls, DEFAULT_TOLERANCES);
-        expect(totalOf(matchSection(section, DEFAULT_TOLERANCES))).toBe(bestByTrying(section));
+        const section = prepareSection(["cap"], { items, clutter: [] }, calls, DEFAULT_TOLERANCES).faces[0];
+        expect(totalOf(matchFace(section, DEFAULT_TOLERANCES))).toBe(bestByTrying(section));
       }),
       { numRuns, seed: SEED },
     );
@@ -83,7 +83,8 @@ function randomBlocks(seed: string, truths: number, calls: number): Block[] {
     const members = new Set(Array.from({ length: size }, () => random.integer(count)));
     return [...members].sort((a, b) => a - b);
   };
-  const [target] = prepareSection("cap", { items: [blockItem], clutter: [] }, [], DEFAULT_TOLERANCES).targets;
+  const [target] = prepareSection(["cap"], { items: [blockItem], clutter: [] }, [], DEFAULT_TOLERANCES).faces[0]
+    .targets;
   const blocks = new Map<string, Block>();
   for (let i = 0; i < 60; i++) {
     const isMerged = random.chance(0.2);

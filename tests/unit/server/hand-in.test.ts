@@ -15,7 +15,7 @@ import { CAP_ONLY, NOW, openPractice, openTestWorkshop, SURFACES, TRUTH } from "
 freshDatabaseForEachTest();
 
 describe("hand in", () => {
-  test("marks each face against its own pass mark: a perfect cap passes, a blank root does not", async () => {
+  test("marks both faces and the dimensions together against the pass mark: half a plate does not pass", async () => {
     const { learner } = await openTestWorkshop();
     const id = await openPractice(learner);
     expect(await handIn(learner, id, { sequence: 1, report: CAP_ONLY })).toEqual({ ok: true });
@@ -23,8 +23,8 @@ describe("hand in", () => {
       state: "handed-in",
       handedInAt: NOW,
       marks: [
-        { section: "cap", passMark: 70, markThousandths: 100_000, isPassed: true, ruleVersion: RULE_VERSION },
-        { section: "root", passMark: 60.5, markThousandths: 0, isPassed: false, ruleVersion: RULE_VERSION },
+        // indications weigh 60 and dimensions 10: 85,714 and 14,286; one of two indications is half of the first
+        { section: "plate", passMark: 60.5, markThousandths: 57_143, isPassed: false, ruleVersion: RULE_VERSION },
       ],
     });
   });
@@ -62,7 +62,7 @@ describe("hand in", () => {
     const answers = await Promise.all([handIn(learner, id, undefined), handIn(learner, id, undefined)]);
     expect(answers.filter(({ ok }) => ok)).toHaveLength(1);
     expect(answers.find(({ ok }) => !ok)).toEqual({ ok: false, code: "already-handed-in" });
-    expect(await database().attempt.count()).toBe(2);
+    expect(await database().attempt.count()).toBe(1);
   });
 
   test("of a stale version is refused with the newer one, and the practice stays open", async () => {
@@ -80,7 +80,7 @@ describe("hand in", () => {
   test("is refused while the plate is not made, and keeps the report", async () => {
     const { learner } = await openTestWorkshop();
     await orderSpecimen({ id: "unmade", seed: "secret" }, true, NOW);
-    const practice = { id: "early", userId: "learner", specimenId: "unmade", passMarks: { cap: 70, root: 70 } };
+    const practice = { id: "early", userId: "learner", specimenId: "unmade", section: "plate", passMark: 70 } as const;
     await createPractice({ ...practice, startedAt: NOW });
     expect(await handIn(learner, "early", { sequence: 1, report: CAP_ONLY })).toEqual({
       ok: false,
@@ -112,7 +112,7 @@ describe("what is kept", () => {
       data: {
         id: "in the way",
         practiceId: id,
-        section: "root",
+        section: "plate",
         passMark: 70,
         markThousandths: 0,
         isPassed: false,
@@ -158,7 +158,7 @@ test("history and desk list what is handed in, with what is unfinished beside it
     {
       person: { id: "learner" },
       openCount: 1,
-      handedIn: [{ id: "first", marks: [{ isPassed: true }, { isPassed: false }] }],
+      handedIn: [{ id: "first", marks: [{ section: "plate", isPassed: false }] }],
     },
     { person: { id: "other" }, openCount: 0, handedIn: [] },
   ]);

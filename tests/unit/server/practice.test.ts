@@ -44,26 +44,24 @@ describe("start a practice", () => {
 
   test("goes by the workshop's pass marks unless others are given", async () => {
     const { learner } = await openTestWorkshop();
-    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { cap: 80, root: 65.5 } });
-    const passMarksAfter = async (input: object) => {
-      const started = await startPractice(learner, input, testSource());
-      return started.ok ? (await readPractice(started.id))?.passMarks : started.code;
+    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { plate: 65.5 } });
+    const source = testSource();
+    const passMarkAfter = async (input: object) => {
+      const started = await startPractice(learner, input, source);
+      return started.ok ? (await readPractice(started.id))?.passMark : started.code;
     };
-    expect(await passMarksAfter({})).toEqual({ cap: 80, root: 65.5 });
+    expect(await passMarkAfter({})).toBe(65.5);
+    expect(await passMarkAfter({ passMark: 81 })).toBe(81);
   });
 
   test.each([
-    [{ passMarks: { cap: 0, root: 100 } }, { ok: true }],
-    [
-      { passMarks: { cap: 101, root: 70 } },
-      { code: "invalid-input", problem: { path: "passMarks.cap", wanted: "at most 100" } },
-    ],
-    [
-      { passMarks: { cap: 70, root: -1 } },
-      { code: "invalid-input", problem: { path: "passMarks.root", wanted: "at least 0" } },
-    ],
-    [{ passMarks: { cap: 70 } }, { code: "invalid-input", problem: { path: "passMarks.root", wanted: "a number" } }],
-    [{ passMarks: { cap: 69.95, root: 70 } }, { code: "invalid-input", problem: { path: "passMarks.cap" } }],
+    [{ passMark: 0 }, { ok: true }],
+    [{ passMark: 100 }, { ok: true }],
+    [{ passMark: 101 }, { code: "invalid-input", problem: { path: "passMark", wanted: "at most 100" } }],
+    [{ passMark: -1 }, { code: "invalid-input", problem: { path: "passMark", wanted: "at least 0" } }],
+    [{ passMark: "70" }, { code: "invalid-input", problem: { path: "passMark", wanted: "a number" } }],
+    [{ passMark: 69.95 }, { code: "invalid-input", problem: { path: "passMark" } }],
+    [{ passMarks: { cap: 70 } }, { code: "invalid-input", problem: { wanted: "no field named passMarks" } }],
   ])("with %j answers %j", async (input, answer) => {
     const { learner } = await openTestWorkshop();
     expect(await startPractice(learner, input, testSource())).toMatchObject(answer);
@@ -111,7 +109,15 @@ test("what the bench is told holds neither truth nor seed", async () => {
   const id = await openPractice(learner);
   const told = JSON.stringify(await followProgress(learner, id, testSource()));
   expect(told).toContain(id);
-  for (const secret of ["surface-pore", "root-concavity", "cap-1", "secret-seed", "test-generator", "truth"]) {
+  for (const secret of [
+    "surface-pore",
+    "root-concavity",
+    "cap-1",
+    "secret-seed",
+    "test-generator",
+    "truth",
+    "dimensions",
+  ]) {
     expect(told).not.toContain(secret);
   }
 });

@@ -26,7 +26,7 @@ describe("set up the workshop", () => {
     const stored = user.accounts[0].password ?? "";
     expect(stored).toMatch(/^\$argon2id\$/);
     expect(await isPassword(stored, "correct horse")).toBe(true);
-    expect(await readWorkshop()).toMatchObject({ name: "North Bay", passMarks: { cap: 70, root: 70 } });
+    expect(await readWorkshop()).toMatchObject({ name: "North Bay", passMarks: { plate: 70 } });
   });
 
   test("is done once: whoever comes second changes nothing", async () => {
@@ -94,7 +94,7 @@ describe("make an account of one's own", () => {
   test("is refused where the tutor has switched it off, and before there is a workshop", async () => {
     expect(await joinWorkshop({ clock }, learner)).toEqual({ ok: false, code: "not-set-up" });
     await setUpWorkshop({ clock }, tutor);
-    await updateWorkshop({ name: "North Bay", allowsOwnAccounts: false, passMarks: { cap: 70, root: 70 } });
+    await updateWorkshop({ name: "North Bay", allowsOwnAccounts: false, passMarks: { plate: 70 } });
     expect(await joinWorkshop({ clock }, learner)).toEqual({ ok: false, code: "own-accounts-off" });
   });
 });

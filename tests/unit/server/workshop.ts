@@ -81,12 +81,16 @@ export const TRUTH: Truth = {
     },
   ],
   clutter: [],
+  dimensions: [
+    { dimension: "cap-height", value: 2.4, at: 120, along: { from: 0, step: 100, values: [1, 2.1, 2.3, null] } },
+  ],
 };
 
-/** Reports the pore as it is, and nothing on the root. */
+/** Reports the pore as it is and how high the cap is where that is not its highest, and nothing on the root. */
 export const CAP_ONLY: Report = {
   version: 1,
   calls: [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
+  measures: [{ dimension: "cap-height", value: 2, at: 104 }],
 };
 
 export const SURFACES = { cap: new Uint8Array([1, 2, 3]), root: new Uint8Array([4, 5]) };
@@ -102,7 +106,7 @@ export async function makeSpecimen(id: string, isReserved = true): Promise<strin
 export async function openPractice({ actor }: Caller, id = "practice"): Promise<string> {
   if (!actor) throw new Error("a visitor has no practice");
   const specimenId = await makeSpecimen(`specimen-of-${id}`);
-  await createPractice({ id, userId: actor.id, specimenId, passMarks: { cap: 70, root: 60.5 }, startedAt: NOW });
+  await createPractice({ id, userId: actor.id, specimenId, section: "plate", passMark: 60.5, startedAt: NOW });
   return id;
 }
 

@@ -16,8 +16,8 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   const { practice, plate, joint } = opened;
   if (practice.state === "handed-in") redirect(`/practice/${id}/marks`);
   if (!joint) return <PreparingPlate id={id} stage={plate.stage} hasFailed={plate.state === "failed"} />;
-  const { passMarks, report, sequence } = practice;
+  const { passMark, report, sequence } = practice;
   return (
-    <InspectionBench id={id} joint={joint} passMarks={passMarks} report={report} sequence={sequence} faces={FACES} />
+    <InspectionBench id={id} joint={joint} passMark={passMark} report={report} sequence={sequence} faces={FACES} />
   );
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "@/lib/imperfections";
 import { randomStream } from "@/lib/random";
 import type { Call } from "@/lib/report";
-import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
+import { DEFAULT_SETTINGS, markIndications } from "@/lib/scoring";
 import type { TruthItem } from "@/lib/specimen";
 import {
   bandOf,
@@ -152,9 +152,7 @@ describe("expected mark", () => {
         let sum = 0;
         for (let n = 0; n < runs; n++) {
           const calls = simulate(items, ability, `${factor} ${ability} ${n}`);
-          sum +=
-            markSection("cap", { items, clutter: [] }, calls, { passMark: 70, tolerances: DEFAULT_SETTINGS.tolerances })
-              .mark / 1000;
+          sum += markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_SETTINGS.tolerances).earned / 1000;
         }
         const expected = expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
         expect(Math.abs(sum / runs - expected), `${factor} ${ability}: ${sum / runs} and ${expected}`).toBeLessThan(2);

@@ -20,7 +20,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
   const { sheet, learner, isOwn } = read;
   const view: SheetView = {
     id,
-    sections: { cap: sheet.sections.cap.result, root: sheet.sections.root.result },
+    sections: sheet.sections.map(({ result }) => result),
     truths: sheet.truth.items.map(({ id, face, type, start, end, across, size, worst, outline, neutral }) => ({
       id,
       face,
@@ -51,8 +51,9 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       }
     >
       <div className="mt-4 grid gap-4 md:grid-cols-2">
-        <SectionVerdict result={view.sections.cap} />
-        <SectionVerdict result={view.sections.root} />
+        {view.sections.map((result) => (
+          <SectionVerdict key={result.section} result={result} />
+        ))}
       </div>
       <div className="mt-4 flex flex-wrap items-end justify-between gap-4">
         <ul className="max-w-3xl space-y-1">
