@@ -1,6 +1,7 @@
 import { imperfection, likeness } from "../imperfections";
 import type { Mm } from "../math";
 import type { Call, Report } from "../report";
+import { DIMENSIONS, type Dimension } from "../weld";
 
 export type BlankField = "type" | "start" | "end" | "across" | "size";
 
@@ -38,6 +39,8 @@ function isAlike(one: Call, other: Call): boolean {
 export interface HandInCheck {
   readonly blanks: readonly { readonly call: Call; readonly number: number; readonly fields: readonly BlankField[] }[];
   readonly alike: readonly (readonly [number, number])[];
+  /** Dimensions without a value. */
+  readonly unmeasured: readonly Dimension[];
 }
 
 /** Blank fields and look-alike pairs of a report; rows are numbered from 1 in the order they were written. */
@@ -48,5 +51,8 @@ export function checkForHandIn(report: Report): HandInCheck {
       .map((call) => ({ call, number: numberOf(call), fields: blanksOf(call) }))
       .filter(({ fields }) => fields.length > 0),
     alike: nearlyAlike(report).map(([one, other]) => [numberOf(one), numberOf(other)]),
+    unmeasured: DIMENSIONS.filter(
+      (dimension) => (report.measures.find((measure) => measure.dimension === dimension)?.value ?? null) === null,
+    ),
   };
 }

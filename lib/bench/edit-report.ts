@@ -1,7 +1,7 @@
 import { imperfection } from "../imperfections";
 import { type Mm, roundTo } from "../math";
-import { type Call, MAX_CALLS, type Report } from "../report";
-import type { Face } from "../weld";
+import { type Call, MAX_CALLS, type Measure, type Report } from "../report";
+import type { Dimension, Face } from "../weld";
 
 /** The report being written, which row is open, and what can be undone. */
 export interface Writing {
@@ -31,6 +31,12 @@ export type WritingEvent =
   | ({ readonly kind: "change"; readonly id: string } & CallChange)
   | { readonly kind: "move"; readonly id: string; readonly start: Mm; readonly end: Mm | null; readonly across: Mm }
   | { readonly kind: "remove"; readonly id: string }
+  | {
+      readonly kind: "measure";
+      readonly dimension: Dimension;
+      readonly field: Exclude<keyof Measure, "dimension">;
+      readonly value: number | null;
+    }
   | { readonly kind: "open"; readonly id: string | null }
   /** What is typed is complete: the next change is another step, and the ends of the open row are put in order. */
   | { readonly kind: "leave-field" }
@@ -56,7 +62,7 @@ export function write(state: Writing, event: WritingEvent): Writing {
     case "add": {
       const { calls } = state.report;
       if (calls.length >= MAX_CALLS || calls.some((call) => call.id === event.id)) return state;
-      const next = edited(state, [...calls, newCall(event.id, event.extent)], null);
+      const next = edited(state, { calls: [...calls, newCall(event.id, event.extent)] }, null);
       return { ...next, openId: event.id };
     }
     case "change":
@@ -66,7 +72,11 @@ export function write(state: Writing, event: WritingEvent): Writing {
     case "remove": {
       const calls = state.report.calls.filter((call) => call.id !== event.id);
       if (calls.length === state.report.calls.length) return state;
-      return { ...edited(state, calls, null), openId: state.openId === event.id ? null : state.openId };
+      return { ...edited(state, { calls }, null), openId: state.openId === event.id ? null : state.openId };
+    }
+    case "measure": {
+      const measures = withMeasure(state.report.measures, event.dimension, { [event.field]: event.value });
+      return edited(state, { measures }, `${event.dimension}/${event.field}`);
     }
     case "open": {
       const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
@@ -75,7 +85,7 @@ export function write(state: Writing, event: WritingEvent): Writing {
     case "leave-field":
       return { ...withEndsInOrder(state), lastEdit: null };
     case "replace":
-      return { ...edited(state, [...event.report.calls], null), openId: null };
+      return { ...edited(state, event.report, null), openId: null };
     case "undo": {
       const report = state.past[state.past.length - 1];
       if (!report) return state;
@@ -127,18 +137,24 @@ function withChange(call: Call, change: CallChange): Call {
 
 function editedCall(state: Writing, id: string, edit: (call: Call) => Call, editKey: string): Writing {
   if (!state.report.calls.some((call) => call.id === id)) return state;
-  return edited(
-    state,
-    state.report.calls.map((call) => (call.id === id ? edit(call) : call)),
-    editKey,
-  );
+  const calls = state.report.calls.map((call) => (call.id === id ? edit(call) : call));
+  return edited(state, { calls }, editKey);
 }
 
-function edited(state: Writing, calls: Call[], editKey: string | null): Writing {
+/** A dimension with nothing written stands in no report. */
+function withMeasure(measures: readonly Measure[], dimension: Dimension, change: Partial<Measure>): Measure[] {
+  const old = measures.find((measure) => measure.dimension === dimension);
+  const next: Measure = { dimension, value: null, at: null, ...old, ...change };
+  const isBlank = next.value === null && next.at === null;
+  const others = measures.filter((measure) => measure !== old);
+  return isBlank ? others : [...others, next];
+}
+
+function edited(state: Writing, change: Partial<Report>, editKey: string | null): Writing {
   const isSameField = editKey !== null && editKey === state.lastEdit;
   return {
     ...state,
-    report: { ...state.report, calls },
+    report: { ...state.report, ...change },
     past: isSameField ? state.past : [...state.past, state.report].slice(-MAX_STEPS),
     future: [],
     lastEdit: editKey,

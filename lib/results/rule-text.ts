@@ -1,5 +1,7 @@
+import { DIMENSION_FACTS, DIMENSIONS, type Dimension } from "../weld";
 import { PART_SHARES, RULE } from "./rule";
-import { DEFAULT_PASS_MARK, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
+import { DEFAULT_WEIGHTS } from "./sections";
+import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_PASS_MARK, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
 
 const { placeAlong, placeAcross, start, size, across, gap } = DEFAULT_TOLERANCES;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -10,6 +12,12 @@ const EXPECTED_QUALITY = 0.9;
 /** How likely a doubtful feature has to be real for reporting it to pay on average: about 0.36. */
 export const WORTH_REPORTING = RULE.price / (RULE.price + EXPECTED_QUALITY);
 
+function toleranceWords(dimension: Dimension): string {
+  const { name, unit } = DIMENSION_FACTS[dimension];
+  const tolerance = DEFAULT_DIMENSION_TOLERANCES[dimension];
+  return `${name.toLowerCase()} ${tolerance} ${unit === "mm" ? "mm" : tolerance === 1 ? "degree" : "degrees"}`;
+}
+
 /** One heading of the rule with its paragraphs. */
 export interface RuleChapter {
   readonly title: string;
@@ -19,10 +27,11 @@ export interface RuleChapter {
 /** The marking rule for learners, with the numbers of the default tolerances. */
 export const RULE_CHAPTERS: readonly RuleChapter[] = [
   {
-    title: "Two sections of 100 marks",
+    title: "A section of 100 marks",
     paragraphs: [
-      `Each face is a section of its own with its own pass mark, normally ${DEFAULT_PASS_MARK}. The two are never averaged.`,
-      "Each section has 100 marks. They are shared out among the indications that are there; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
+      `Each piece is a section of its own with its own pass mark, normally ${DEFAULT_PASS_MARK}. Sections are never averaged.`,
+      `A section has 100 marks. On a butt plate ${DEFAULT_WEIGHTS.plate.indications} parts of them go to the indications on both faces and ${DEFAULT_WEIGHTS.plate.dimensions} to the dimensions.`,
+      "The marks for indications are shared out among those that are there, whichever face they lie on; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
     ],
   },
   {
@@ -40,7 +49,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     paragraphs: [
       `Every call costs ${percent(RULE.price)} of an average indication, and gets that back as far as it is in the right place. A call in the right place is therefore free, whatever you call it; a call where nothing is there costs you half an indication.`,
       `So a doubtful feature is worth reporting if you hold it at least about ${percent(WORTH_REPORTING)} likely: a miss is dearer than a false call.`,
-      `If a face has nothing to report, you have 100 marks, less ${RULE.priceOnClean} for each call.`,
+      `If there is nothing to report on either face, you have all marks for indications, less ${RULE.priceOnClean} % of them for each call.`,
       "A call without a start, or without a place across the weld, cannot be matched with anything: it earns nothing and costs nothing.",
     ],
   },
@@ -53,11 +62,18 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     ],
   },
   {
+    title: "Dimensions",
+    paragraphs: [
+      "Every dimension is worth the same. What you write is held against the largest value there is along the weld, wherever you measured; write down where, and your mark sheet says what would have been right there.",
+      `It earns in full up to its tolerance, then less and less, and nothing from twice that on: ${DIMENSIONS.map(toleranceWords).join("; ")}.`,
+    ],
+  },
+  {
     title: "What does not count, and the sum",
     paragraphs: [
       "Features that are there but too small to record, or harmless, such as a dressed stop and start, are worth nothing. Reporting one costs nothing if you put it in the right place.",
       "Chalk, pen marks, scratches, flaked scale, rust, tight toes, coarse ripple and the like are no imperfections, not even small ones. A call on one is a false call and costs as much as any; your mark sheet says what is really there.",
-      "A section cannot have less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
+      "The indications of a section cannot bring less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
     ],
   },
 ];

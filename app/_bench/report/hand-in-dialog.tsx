@@ -2,6 +2,7 @@
 import { useEffect, useRef } from "react";
 import { checkForHandIn } from "@/lib/bench";
 import type { Report } from "@/lib/report";
+import { DIMENSION_FACTS } from "@/lib/weld";
 import { blankName } from "./call-words";
 
 export interface HandInDialogProps {
@@ -19,7 +20,7 @@ export interface HandInDialogProps {
 export function HandInDialog(props: HandInDialogProps) {
   const { report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
   const dialog = useRef<HTMLDialogElement>(null);
-  const { blanks, alike } = checkForHandIn(report);
+  const { blanks, alike, unmeasured } = checkForHandIn(report);
   const count = report.calls.length;
 
   useEffect(() => {
@@ -61,6 +62,12 @@ export function HandInDialog(props: HandInDialogProps) {
               ))}
             </ul>
           </div>
+        )}
+        {unmeasured.length > 0 && (
+          <p>
+            <b>Not measured:</b>{" "}
+            {unmeasured.map((dimension) => DIMENSION_FACTS[dimension].name.toLowerCase()).join(", ")}.
+          </p>
         )}
         {alike.length > 0 && (
           <div>

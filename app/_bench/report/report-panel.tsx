@@ -2,6 +2,7 @@
 import { type Dispatch, memo, useRef } from "react";
 import type { Writing, WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
+import { DimensionList } from "./dimension-list";
 import { ReportTable } from "./report-table";
 
 export interface ReportPanelProps {
@@ -77,6 +78,7 @@ export const ReportPanel = memo(function ReportPanel({
         >
           Add a row at the cursor
         </button>
+        <DimensionList measures={writing.report.measures} write={write} reading={reading} ruled={ruled} />
       </div>
     </section>
   );

@@ -1,0 +1,93 @@
+"use client";
+import type { Dispatch } from "react";
+import type { WritingEvent } from "@/lib/bench";
+import type { Measure } from "@/lib/report";
+import { BUTT_PLATE_LENGTH, DIMENSION_FACTS, DIMENSIONS, type Dimension } from "@/lib/weld";
+import { NumberField } from "./number-field";
+
+interface DimensionListProps {
+  readonly measures: readonly Measure[];
+  readonly write: Dispatch<WritingEvent>;
+  readonly reading: number | null;
+  /** Length of the rule as it lies, mm. */
+  readonly ruled: number | null;
+}
+
+/** What is measured on the piece as a whole: each dimension with its largest value and where that is. */
+export function DimensionList({ measures, write, reading, ruled }: DimensionListProps) {
+  const measuredCount = measures.filter(({ value }) => value !== null).length;
+  return (
+    <section aria-labelledby="dimensions" className="border-line border-t" data-dimensions="">
+      <h3 id="dimensions" className="px-3 pt-3 font-semibold">
+        Dimensions{" "}
+        <span className="font-normal text-ink-2 text-sm">
+          {measuredCount} of {DIMENSIONS.length} measured
+        </span>
+      </h3>
+      <ul>
+        {DIMENSIONS.map((dimension) => (
+          <DimensionRow
+            key={dimension}
+            dimension={dimension}
+            measure={measures.find((one) => one.dimension === dimension)}
+            taken={dimension === "weld-width" ? ruled : reading}
+            write={write}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface DimensionRowProps {
+  readonly dimension: Dimension;
+  readonly measure: Measure | undefined;
+  /** What the rule or the gauge says just now, mm. */
+  readonly taken: number | null;
+  readonly write: Dispatch<WritingEvent>;
+}
+
+function DimensionRow({ dimension, measure, taken, write }: DimensionRowProps) {
+  const { name, unit, asks, most } = DIMENSION_FACTS[dimension];
+  const onLeave = () => write({ kind: "leave-field" });
+  const change = (field: "value" | "at", value: number | null) => write({ kind: "measure", dimension, field, value });
+  return (
+    <li className="border-line border-b px-3 py-2 last:border-b-0">
+      <fieldset>
+        <legend className="font-medium text-sm">{name}</legend>
+        <p className="mb-1 text-ink-2 text-xs">{asks}</p>
+        <div className="flex items-end gap-2">
+          <NumberField
+            label={unit === "mm" ? "Largest" : "Largest angle"}
+            unit={unit === "mm" ? "mm" : "°"}
+            value={measure?.value ?? null}
+            min={0}
+            max={most}
+            onChange={(value) => change("value", value)}
+            onLeave={onLeave}
+          />
+          <NumberField
+            label="Measured at"
+            value={measure?.at ?? null}
+            min={0}
+            max={BUTT_PLATE_LENGTH}
+            onChange={(value) => change("at", value)}
+            onLeave={onLeave}
+          />
+          {taken !== null && unit === "mm" && (
+            <button
+              type="button"
+              className="mb-2 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
+              onClick={() => {
+                change("value", Math.abs(taken));
+                onLeave();
+              }}
+            >
+              Take {Math.abs(taken).toFixed(1)}
+            </button>
+          )}
+        </div>
+      </fieldset>
+    </li>
+  );
+}
