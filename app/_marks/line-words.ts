@@ -75,9 +75,9 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
           "This line has no place along or across the weld, so it could not be matched. It costs nothing and earns nothing.",
       };
     case "nothing-to-find":
-      return { title: "Nothing to find on this face", story: "A clean face starts with all 100 marks." };
+      return { title: "Nothing to find", story: "A clean piece starts with all marks for indications." };
     case "floor":
-      return { title: "No less than 0", story: "A section cannot have less than 0 marks; this line lifts it to 0." };
+      return { title: "No less than 0", story: "Indications cannot bring less than 0 marks; this line lifts them to 0." };
   }
 }
 

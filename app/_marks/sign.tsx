@@ -22,7 +22,7 @@ export const SIGNS: Readonly<Record<LineKind, SignLook>> = {
   "neutral-called": { ...LEFT, words: "not recorded, called" },
   "neutral-left": LEFT,
   "not-counted": { ...LEFT, words: "not counted" },
-  "nothing-to-find": { ...FOUND, words: "clean face" },
+  "nothing-to-find": { ...FOUND, words: "nothing to find" },
   floor: { ...LEFT, letter: "0", words: "no less than 0" },
 };
 

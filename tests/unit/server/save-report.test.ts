@@ -25,7 +25,11 @@ describe("the order of saves", () => {
     const { learner } = await openTestWorkshop();
     const id = await openPractice(learner);
     await saveReport(learner, id, { sequence: 2, report: CAP_ONLY });
-    const reordered = { measures: CAP_ONLY.measures, calls: [Object.fromEntries(Object.entries(CAP_ONLY.calls[0]).reverse())], version: 1 };
+    const reordered = {
+      measures: CAP_ONLY.measures,
+      calls: [Object.fromEntries(Object.entries(CAP_ONLY.calls[0]).reverse())],
+      version: 1,
+    };
     expect(await saveReport(learner, id, { sequence: 2, report: reordered })).toMatchObject({ ok: true, sequence: 2 });
     expect(await readPractice(id)).toMatchObject({ sequence: 2, report: CAP_ONLY });
   });
