@@ -77,7 +77,10 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
     case "nothing-to-find":
       return { title: "Nothing to find", story: "A clean piece starts with all marks for indications." };
     case "floor":
-      return { title: "No less than 0", story: "Indications cannot bring less than 0 marks; this line lifts them to 0." };
+      return {
+        title: "No less than 0",
+        story: "Indications cannot bring less than 0 marks; this line lifts them to 0.",
+      };
   }
 }
 
