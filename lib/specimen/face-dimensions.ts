@@ -58,6 +58,7 @@ function largest(dimension: Dimension, { from, step, values }: Probed): Dimensio
   const best = values.reduce((top, value, n) => (value > values[top] || Number.isNaN(values[top]) ? n : top), 0);
   return {
     dimension,
+    station: null,
     value: Math.max(0, hundredths(values[best])),
     at: from + best * step,
     along: { from, step, values: values.map((value) => (Number.isNaN(value) ? null : hundredths(value))) },

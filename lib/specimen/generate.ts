@@ -30,7 +30,7 @@ import {
   tryFaceRecipe,
 } from "./recipe";
 import { layWeld, paintWeld } from "./runs";
-import type { ClutterItem, DimensionTruth, Truth, TruthItem } from "./truth";
+import type { ButtTruth, ClutterItem, DimensionTruth, TruthItem } from "./truth";
 import type { FaceWork, Feature } from "./work";
 
 export interface MadeFace {
@@ -54,7 +54,7 @@ export interface MetFace<F extends Face> extends MadeFace {
 export interface Specimen {
   readonly recipe: Recipe;
   readonly surfaces: Readonly<Record<Face, Surface>>;
-  readonly truth: Truth;
+  readonly truth: ButtTruth;
   /** How many faces were made on either side until one met the blueprint. */
   readonly attempts: Attempts;
 }
@@ -154,7 +154,7 @@ function covers(item: TruthItem, stop: TruthItem): boolean {
 export function assembleTruth(
   joint: ButtJoint,
   faces: readonly Pick<MadeFace, "items" | "clutter" | "dimensions">[],
-): Truth {
+): ButtTruth {
   return {
     version: 1,
     generator: GENERATOR_VERSION,
@@ -162,6 +162,7 @@ export function assembleTruth(
     items: faces.flatMap(({ items }) => items),
     clutter: faces.flatMap(({ clutter }) => clutter),
     dimensions: faces.flatMap(({ dimensions }) => dimensions),
+    statements: [],
   };
 }
 

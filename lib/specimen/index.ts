@@ -1,16 +1,12 @@
 export {
   drawCleanFillet,
-  type EndView,
   FILLET_BLUEPRINTS,
   type FilletBlueprint,
-  type FilletDimensions,
   type FilletRecipe,
-  type FilletTruth,
   type FilletTruthItem,
   filletBlueprintSchema,
   generateFillet,
   generateFilletSpecimen,
-  measureDimensions,
   sizesAt,
 } from "./fillet";
 export {
@@ -40,5 +36,15 @@ export {
   WITHIN_MARKS,
 } from "./recipe";
 export { type Example, type Showcase, showcases } from "./showcase";
-export type { ClutterItem, DimensionTruth, Point, Truth, TruthItem } from "./truth";
-export { truthItemSchema, truthSchema } from "./truth-schema";
+export {
+  type ButtTruth,
+  type ClutterItem,
+  type DimensionTruth,
+  type FilletTruth,
+  isFilletTruth,
+  type Point,
+  type StatementTruth,
+  type Truth,
+  type TruthItem,
+} from "./truth";
+export { truthSchema } from "./truth-schema";

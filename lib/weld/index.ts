@@ -1,4 +1,13 @@
-export { DIMENSION_FACTS, DIMENSIONS, type Dimension, type DimensionFacts } from "./dimensions";
+export {
+  ASKED_DIMENSIONS,
+  type AskedDimension,
+  DIMENSION_FACTS,
+  DIMENSIONS,
+  type Dimension,
+  type DimensionFacts,
+  nameAsked,
+} from "./dimensions";
+export { type EndView, type EndViews, endViewsSchema } from "./end-view";
 export { FACES, type Face, SURFACE_FACES, type SurfaceFace, upOnScreen } from "./face";
 export {
   FILLET_HALF_WIDTH,
@@ -15,11 +24,9 @@ export {
   BUTT_PLATE_LENGTH,
   BUTT_PLATE_WIDTH,
   type ButtJoint,
-  describeJoint,
   FILLET_POSITIONS,
   type FilletPosition,
   grooveHalfWidth,
-  type JointFacts,
   type JointPosition,
   POSITION_NAMES,
   POSITIONS,
@@ -28,3 +35,17 @@ export {
   PROCESSES,
   type Process,
 } from "./joint";
+export { type ButtFacts, describeJoint, type FilletFacts, type JointFacts } from "./joint-facts";
+export { FILLET_STATIONS, JOINT_KINDS, type JointKind, PIECES, type PieceFacts } from "./pieces";
+export {
+  ANSWER_NAMES,
+  type Answer,
+  STATEMENT_ANSWERS,
+  STATEMENT_FACTS,
+  STATEMENT_LIMITS,
+  STATEMENTS,
+  type Stated,
+  type Statement,
+  type StatementFacts,
+  statedSchema,
+} from "./statements";

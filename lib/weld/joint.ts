@@ -56,10 +56,3 @@ export function grooveHalfWidth(joint: Pick<ButtJoint, "rootGap" | "rootFace" | 
 
 export const BUTT_PLATE_LENGTH: Mm = 300;
 export const BUTT_PLATE_WIDTH: Mm = 150;
-
-/** What a drawing says of a joint, and what everybody may know of a specimen. */
-export type JointFacts = Pick<ButtJoint, "process" | "position" | "thickness">;
-
-/** A joint in words: thickness, process and position. */
-export const describeJoint = ({ process, position, thickness }: JointFacts): string =>
-  `Butt plate, ${thickness} mm, process ${process} (${PROCESS_NAMES[process]}), position ${position} (${POSITION_NAMES[position]})`;

@@ -1,36 +1,23 @@
 import type { Surface } from "../../surface";
-import type { FilletSizes } from "../../weld";
+import type { Dimension, FilletSizes } from "../../weld";
+import type { DimensionTruth } from "../truth";
 import { sizesAt } from "./section";
 
-/** Sizes at one marked station. */
-export interface StationSizes extends FilletSizes {
-  /** 1 at the datum end. */
-  readonly station: number;
-  /** mm from the datum. */
+/** Sizes at a place along the weld, mm. */
+export interface SizesAt {
   readonly x: number;
-}
-
-/** A smallest size along the weld and where it is, mm. */
-export interface Smallest {
-  readonly x: number;
-  readonly size: number;
-}
-
-/** Truth of a fillet's sizes, measured from the finished surface; mm. */
-export interface FilletDimensions {
-  readonly stations: readonly StationSizes[];
-  readonly smallest: Readonly<Record<"baseLeg" | "standingLeg" | "actualThroat" | "designThroat", Smallest>>;
+  readonly sizes: FilletSizes;
 }
 
 /** Start and finish of a weld, which nobody measures, mm; and how closely the rest is looked at. */
 const ENDS = 10;
 const STEP = 1;
 
-/** Every mm of a weld with its sizes, without its start and finish. */
-export function sizesAlong({ strip }: Pick<Surface, "strip">): { readonly x: number; readonly sizes: FilletSizes }[] {
+/** Every mm of a weld with its sizes, without its start and finish; places without weld are left out. */
+export function sizesAlong({ strip }: Pick<Surface, "strip">): SizesAt[] {
   const { grid } = strip;
   const length = grid.columns / grid.perMm;
-  const all: { x: number; sizes: FilletSizes }[] = [];
+  const all: SizesAt[] = [];
   for (let x = STEP; x < length; x += STEP) {
     const sizes = sizesAt(strip, x);
     if (sizes) all.push({ x, sizes });
@@ -40,25 +27,54 @@ export function sizesAlong({ strip }: Pick<Surface, "strip">): { readonly x: num
   return all.filter(({ x }) => x >= from + ENDS && x <= to - ENDS);
 }
 
-/** Measures a fillet at its stations and along its whole length. Throws where a station has no weld. */
-export function measureDimensions(surface: Pick<Surface, "strip">, stations: readonly number[]): FilletDimensions {
-  const along = sizesAlong(surface);
-  const smallest = (name: keyof FilletDimensions["smallest"]): Smallest =>
-    along.reduce<Smallest>((least, { x, sizes }) => (sizes[name] < least.size ? { x, size: sizes[name] } : least), {
-      x: 0,
-      size: Number.POSITIVE_INFINITY,
-    });
-  return {
-    stations: stations.map((x, n) => {
+const hundredths = (value: number): number => Math.round(value * 100) / 100;
+
+/**
+ * Legs and throat at the stations, in their order, then the smallest leg and the smallest throat along the whole weld but its
+ * start and finish. Throws where a station has no weld.
+ */
+export function dimensionTruths(
+  surface: Pick<Surface, "strip">,
+  along: readonly SizesAt[],
+  stations: readonly number[],
+): DimensionTruth[] {
+  return [
+    ...stations.flatMap((x, n) => {
       const sizes = sizesAt(surface.strip, x);
       if (!sizes) throw new Error(`no weld at station ${n + 1}, ${x} mm`);
-      return { station: n + 1, x, ...sizes };
+      const at = (dimension: Dimension, value: number): DimensionTruth => ({
+        dimension,
+        station: n + 1,
+        value: hundredths(value),
+        at: x,
+        along: null,
+      });
+      return [at("base-leg", sizes.baseLeg), at("standing-leg", sizes.standingLeg), at("throat", sizes.gaugeThroat)];
     }),
-    smallest: {
-      baseLeg: smallest("baseLeg"),
-      standingLeg: smallest("standingLeg"),
-      actualThroat: smallest("actualThroat"),
-      designThroat: smallest("designThroat"),
-    },
-  };
+    least("smallest-leg", along, shorterLeg),
+    least("smallest-throat", along, ({ gaugeThroat }) => gaugeThroat),
+  ];
+}
+
+export const shorterLeg = ({ baseLeg, standingLeg }: FilletSizes): number => Math.min(baseLeg, standingLeg);
+
+/** Under the thickness of a gauge's blade the largest counts, so the least is sought among what it shows, mm of half thickness. */
+const BLADE = 1.5;
+
+/** What a gauge shows from place to place along the weld: under its blade the largest of what was measured every mm. */
+export const asGaugesShow = (along: readonly SizesAt[], size: (sizes: FilletSizes) => number): number[] =>
+  along.map(({ x }) =>
+    Math.max(...along.filter((near) => Math.abs(near.x - x) <= BLADE).map(({ sizes }) => size(sizes))),
+  );
+
+function least(dimension: Dimension, along: readonly SizesAt[], size: (sizes: FilletSizes) => number): DimensionTruth {
+  const shown = asGaugesShow(along, size).map(hundredths);
+  const best = shown.indexOf(Math.min(...shown));
+  const from = along[0].x;
+  const count = Math.round((along[along.length - 1].x - from) / STEP) + 1;
+  const values = Array.from({ length: count }, (_, n) => {
+    const place = along.findIndex(({ x }) => x === from + n * STEP);
+    return place < 0 ? null : shown[place];
+  });
+  return { dimension, station: null, value: shown[best], at: along[best].x, along: { from, step: STEP, values } };
 }

@@ -1,14 +1,6 @@
 import type { RandomStream } from "../../random";
 import { fractal1, rowY, type Surface } from "../../surface";
-import type { FilletJoint, SectionPoint } from "../../weld";
-
-/** One end of a joint as seen along the weld: closed outlines, mm from the corner of the base plate and an ideal standing plate. */
-export interface EndView {
-  readonly base: readonly SectionPoint[];
-  readonly standing: readonly SectionPoint[];
-  /** Outline of the weld as far as it stands out over both plates, from the base plate's toe to the standing plate's and back. */
-  readonly weld: readonly SectionPoint[];
-}
+import type { EndView, FilletJoint, SectionPoint } from "../../weld";
 
 /** How far the plates are shown: over the weld's side and behind the standing plate, mm. */
 const SHOWN = { beside: 46, behind: 22, up: 52 };
@@ -47,7 +39,14 @@ export function endView(
     ...line(gap, SHOWN.up, (up) => ({ along: uneven(up, 4), up })),
     ...line(SHOWN.up, gap, (up) => ({ along: -standingThickness + uneven(up, 5), up })),
   ];
-  return { base, standing, weld: weldOutline(surface, end) };
+  const [baseLine, standingLine, weld] = [base, standing, weldOutline(surface, end)].map(drawn);
+  return { base: baseLine, standing: standingLine, weld };
+}
+
+/** To micrometres: it is sent as numbers. */
+function drawn(line: readonly SectionPoint[]): SectionPoint[] {
+  const round = (value: number) => Math.round(value * 1000) / 1000 + 0;
+  return line.map(({ along, up }) => ({ along: round(along), up: round(up) }));
 }
 
 /** The highest of the weld's end at every place across. */

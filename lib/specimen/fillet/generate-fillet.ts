@@ -1,7 +1,7 @@
 import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
 import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface } from "../../surface";
-import { FILLET_HALF_WIDTH, requiredThroat } from "../../weld";
+import { type EndViews, FILLET_HALF_WIDTH, requiredThroat } from "../../weld";
 import { leaveBlemishes } from "../blemishes";
 import { checkFinite } from "../check-finite";
 import { emptyWork, type WorkGrids } from "../create-work";
@@ -9,17 +9,18 @@ import { GENERATOR_VERSION } from "../generator-version";
 import { measuredStops } from "../joint-items";
 import { cleanJoint, finishPlate, layParentPlate, leaveWorkshopMarks, paintHeat, scatterSpatter } from "../plate";
 import { paintWeld } from "../runs";
-import type { Point, TruthItem } from "../truth";
+import type { FilletTruth, MeasuredGap, Point, TruthItem } from "../truth";
 import type { FaceWork, Feature, FeatureRequest } from "../work";
-import { measureDimensions, sizesAlong } from "./dimensions";
-import { type EndView, endView, feeledGap } from "./end-view";
+import { dimensionTruths, sizesAlong } from "./dimensions";
+import { endView, feeledGap } from "./end-view";
 import type { FilletRecipe } from "./fillet-recipe";
-import type { FilletClutterItem, FilletTruth, FilletTruthItem, MeasuredGap } from "./fillet-truth";
+import type { FilletClutterItem, FilletTruthItem } from "./fillet-truth";
 import { foldUp } from "./fold-up";
 import { buildFilletFeature, overlapItem } from "./imperfections";
 import { layFillet } from "./lay-fillet";
 import { laidOutJoint, planFillet } from "./plan-fillet";
 import { sizeItems } from "./size-items";
+import { statementTruths } from "./statements";
 import { markStations } from "./stations";
 import { foldedAcross, type Unfolding, unfoldingOf } from "./unfolding";
 
@@ -43,7 +44,7 @@ const GRIDS: WorkGrids = { strip: STRIP, sides: [sideGrid(-WHOLE_HALF), sideGrid
 /** A fillet as made. */
 export interface MadeFillet {
   readonly surface: Surface;
-  readonly ends: Readonly<Record<"datum" | "farEnd", EndView>>;
+  readonly ends: EndViews;
   readonly truth: FilletTruth;
 }
 
@@ -64,20 +65,24 @@ function createFilletWork(recipe: FilletRecipe): FaceWork {
 }
 
 /**
- * Makes the fillet of a recipe and measures its truth. The same recipe gives the same bytes. Throws where a height is not a
+ * Makes the fillet of a recipe and measures its truth. `onStage` hears in plain words what is being done. The same recipe
+ * gives the same bytes. Throws where a height is not a
  * number and where a station has no weld.
  */
-export function generateFillet(recipe: FilletRecipe): MadeFillet {
+export function generateFillet(recipe: FilletRecipe, onStage: (stage: string) => void = () => {}): MadeFillet {
   const work = createFilletWork(recipe);
   const random = randomStream(recipe.seed);
   const throat = requiredThroat(recipe.joint.size);
   const features = recipe.requests.map((request) => buildFilletFeature(request, random.child(request.id), throat));
   for (const feature of features) feature.plan?.(work);
   const unfolding = unfoldingOf(work.plan, STRIP.perMm);
+  onStage("cutting the plates");
   layParentPlate(work);
   cleanJoint(work);
+  onStage("welding");
   layFillet(work, unfolding);
   for (const feature of features) feature.cut?.(work);
+  onStage("cleaning");
   paintHeat(work);
   paintWeld(work);
   leaveBlemishes(work);
@@ -87,6 +92,7 @@ export function generateFillet(recipe: FilletRecipe): MadeFillet {
   markStations(work, recipe.stations);
   for (const feature of features) feature.paint?.(work);
   checkFinite(work);
+  onStage("measuring");
   const surface = foldUp(work, unfolding);
   const end = (at: "datum" | "farEnd") => endView(recipe.joint, surface, recipe.gap[at], at, random.child(`end ${at}`));
   const ends = { datum: end("datum"), farEnd: end("farEnd") };
@@ -106,7 +112,8 @@ function truthOf(
   const rolled = recipe.requests.map((request) => rolledOut(request, surface)).filter((item) => item !== null);
   const stops = measuredStops(work).filter((stop) => !planted.some((item) => isSameStop(item, stop)));
   const places = [...[...planted, ...stops].map((item) => foldedItem(item, unfolding)), ...rolled];
-  const sizes = sizeItems(sizesAlong(surface), requiredThroat(recipe.joint.size)).filter(
+  const along = sizesAlong(surface);
+  const sizes = sizeItems(along, requiredThroat(recipe.joint.size)).filter(
     (item) => !places.some((other) => explains(other, item)),
   );
   const clutter = features
@@ -126,7 +133,9 @@ function truthOf(
       id: `fillet-${n + 1}`,
     })),
     clutter: inOrder(clutter).map((item, n) => ({ ...item, id: `fillet-clutter-${n + 1}` })),
-    dimensions: measureDimensions(surface, recipe.stations),
+    dimensions: dimensionTruths(surface, along, recipe.stations),
+    statements: statementTruths(along, recipe.joint.size),
+    stations: recipe.stations,
     gap,
   };
 }

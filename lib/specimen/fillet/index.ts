@@ -1,8 +1,6 @@
-export { type FilletDimensions, measureDimensions } from "./dimensions";
-export type { EndView } from "./end-view";
 export { FILLET_BLUEPRINTS, type FilletBlueprint, filletBlueprintSchema } from "./fillet-blueprint";
 export { drawCleanFillet, type FilletRecipe } from "./fillet-recipe";
-export type { FilletTruth, FilletTruthItem } from "./fillet-truth";
+export type { FilletTruthItem } from "./fillet-truth";
 export { generateFillet } from "./generate-fillet";
 export { sizesAt } from "./section";
 export { generateFilletSpecimen } from "./specimen";

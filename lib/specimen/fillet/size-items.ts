@@ -2,13 +2,8 @@ import { type ImperfectionType, imperfection } from "../../imperfections";
 import type { FilletSizes } from "../../weld";
 import { longestStretch } from "../measure";
 import type { Point } from "../truth";
+import type { SizesAt } from "./dimensions";
 import type { FilletTruthItem } from "./fillet-truth";
-
-/** Sizes at a place along the weld, mm. */
-export interface SizesAt {
-  readonly x: number;
-  readonly sizes: FilletSizes;
-}
 
 type SizeType = Extract<
   ImperfectionType,

@@ -1,7 +1,7 @@
+import type { FilletTruth, TruthItem } from "../truth";
 import { drawFilletRecipe } from "./draw-recipe";
 import { FILLET_BLUEPRINTS, type FilletBlueprint } from "./fillet-blueprint";
 import type { FilletRecipe } from "./fillet-recipe";
-import type { FilletTruth, FilletTruthItem } from "./fillet-truth";
 import { generateFillet, type MadeFillet } from "./generate-fillet";
 
 /** A fillet that meets its blueprint. */
@@ -21,11 +21,12 @@ const MOST_ATTEMPTS = 30;
 export function generateFilletSpecimen(
   seed: string,
   blueprint: FilletBlueprint = FILLET_BLUEPRINTS.practice,
+  onStage: (stage: string) => void = () => {},
 ): FilletSpecimen {
   let last = "";
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
     const recipe = drawFilletRecipe(seed, blueprint, attempt);
-    const made = generateFillet(recipe);
+    const made = generateFillet(recipe, onStage);
     const departure = departureOf(made.truth, blueprint);
     if (departure === null) return { ...made, recipe, attempts: attempt + 1 };
     last = departure;
@@ -44,7 +45,7 @@ function departureOf({ items }: FilletTruth, { indications: [least, most] }: Fil
   return close ? `${close.type} at ${close.start} mm lies on another` : null;
 }
 
-function areApart(a: FilletTruthItem, b: FilletTruthItem): boolean {
+function areApart(a: TruthItem, b: TruthItem): boolean {
   const along = Math.max(a.start - b.end, b.start - a.end);
   return along >= APART.along || Math.abs(a.across - b.across) >= APART.across;
 }
