@@ -1,7 +1,7 @@
 import { imperfection, likeness } from "../imperfections";
 import type { Mm } from "../math";
 import type { Call, Report } from "../report";
-import { DIMENSIONS, type Dimension } from "../weld";
+import { ASKED_DIMENSIONS, type AskedDimension, type JointKind, STATEMENTS, type Statement } from "../weld";
 
 export type BlankField = "type" | "start" | "end" | "across" | "size";
 
@@ -40,19 +40,28 @@ export interface HandInCheck {
   readonly blanks: readonly { readonly call: Call; readonly number: number; readonly fields: readonly BlankField[] }[];
   readonly alike: readonly (readonly [number, number])[];
   /** Dimensions without a value. */
-  readonly unmeasured: readonly Dimension[];
+  readonly unmeasured: readonly AskedDimension[];
+  /** Statements without an answer. */
+  readonly unstated: readonly Statement[];
 }
 
-/** Blank fields and look-alike pairs of a report; rows are numbered from 1 in the order they were written. */
-export function checkForHandIn(report: Report): HandInCheck {
+/** Blank fields and look-alike pairs of a report on a piece of that kind; rows are numbered from 1 in the order they were written. */
+export function checkForHandIn(report: Report, kind: JointKind): HandInCheck {
   const numberOf = (call: Call) => report.calls.indexOf(call) + 1;
   return {
     blanks: report.calls
       .map((call) => ({ call, number: numberOf(call), fields: blanksOf(call) }))
       .filter(({ fields }) => fields.length > 0),
     alike: nearlyAlike(report).map(([one, other]) => [numberOf(one), numberOf(other)]),
-    unmeasured: DIMENSIONS.filter(
-      (dimension) => (report.measures.find((measure) => measure.dimension === dimension)?.value ?? null) === null,
+    unmeasured: ASKED_DIMENSIONS[kind].filter(
+      ({ dimension, station }) =>
+        !report.measures.some(
+          (measure) => measure.dimension === dimension && measure.station === station && measure.value !== null,
+        ),
     ),
+    unstated:
+      kind === "fillet"
+        ? STATEMENTS.filter((one) => !report.statements.some(({ statement }) => statement === one))
+        : [],
   };
 }

@@ -1,7 +1,7 @@
 import { imperfection } from "../imperfections";
 import { type Mm, roundTo } from "../math";
 import { type Call, MAX_CALLS, type Measure, type Report } from "../report";
-import type { Dimension, Face } from "../weld";
+import type { AskedDimension, Stated, Statement, SurfaceFace } from "../weld";
 
 /** The report being written, which row is open, and what can be undone. */
 export interface Writing {
@@ -15,7 +15,7 @@ export interface Writing {
 
 /** What is drawn on the plate: an extent along the weld and where across; a point has `end` null. */
 export interface DrawnExtent {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly start: Mm;
   readonly end: Mm | null;
   readonly across: Mm;
@@ -31,12 +31,11 @@ export type WritingEvent =
   | ({ readonly kind: "change"; readonly id: string } & CallChange)
   | { readonly kind: "move"; readonly id: string; readonly start: Mm; readonly end: Mm | null; readonly across: Mm }
   | { readonly kind: "remove"; readonly id: string }
-  | {
-      readonly kind: "measure";
-      readonly dimension: Dimension;
-      readonly field: Exclude<keyof Measure, "dimension">;
-      readonly value: number | null;
-    }
+  | (AskedDimension & { readonly kind: "measure"; readonly field: "value" | "at"; readonly value: number | null })
+  /** An answer chosen, in place of the one before it. */
+  | { readonly kind: "state"; readonly stated: Stated }
+  /** No answer. */
+  | { readonly kind: "unstate"; readonly statement: Statement }
   | { readonly kind: "open"; readonly id: string | null }
   /** What is typed is complete: the next change is another step, and the ends of the open row are put in order. */
   | { readonly kind: "leave-field" }
@@ -75,8 +74,18 @@ export function write(state: Writing, event: WritingEvent): Writing {
       return { ...edited(state, { calls }, null), openId: state.openId === event.id ? null : state.openId };
     }
     case "measure": {
-      const measures = withMeasure(state.report.measures, event.dimension, { [event.field]: event.value });
-      return edited(state, { measures }, `${event.dimension}/${event.field}`);
+      const { dimension, station, field, value } = event;
+      const measures = withMeasure(state.report.measures, { dimension, station }, { [field]: value });
+      return edited(state, { measures }, `${dimension}/${station}/${field}`);
+    }
+    case "state": {
+      const others = state.report.statements.filter(({ statement }) => statement !== event.stated.statement);
+      return edited(state, { statements: [...others, event.stated] }, `${event.stated.statement}/answer`);
+    }
+    case "unstate": {
+      const statements = state.report.statements.filter(({ statement }) => statement !== event.statement);
+      if (statements.length === state.report.statements.length) return state;
+      return edited(state, { statements }, `${event.statement}/answer`);
     }
     case "open": {
       const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
@@ -142,9 +151,13 @@ function editedCall(state: Writing, id: string, edit: (call: Call) => Call, edit
 }
 
 /** A dimension with nothing written stands in no report. */
-function withMeasure(measures: readonly Measure[], dimension: Dimension, change: Partial<Measure>): Measure[] {
-  const old = measures.find((measure) => measure.dimension === dimension);
-  const next: Measure = { dimension, value: null, at: null, ...old, ...change };
+function withMeasure(
+  measures: readonly Measure[],
+  asked: AskedDimension,
+  change: Partial<Pick<Measure, "value" | "at">>,
+): Measure[] {
+  const old = measures.find(({ dimension, station }) => dimension === asked.dimension && station === asked.station);
+  const next: Measure = { ...asked, value: null, at: null, ...old, ...change };
   const isBlank = next.value === null && next.at === null;
   const others = measures.filter((measure) => measure !== old);
   return isBlank ? others : [...others, next];

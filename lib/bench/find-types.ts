@@ -1,8 +1,8 @@
 import { type Family, type ImperfectionType, imperfection, typesOn } from "../imperfections";
-import type { Face } from "../weld";
+import type { SurfaceFace } from "../weld";
 
 /** Types of a face that fit what was typed, best first; all of them, in catalogue order, for an empty text. */
-export function findTypes(face: Face, text: string): readonly ImperfectionType[] {
+export function findTypes(face: SurfaceFace, text: string): readonly ImperfectionType[] {
   const wanted = text.trim().toLowerCase();
   if (!wanted) return typesOn(face);
   return typesOn(face)

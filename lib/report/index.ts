@@ -1,10 +1,9 @@
 export {
   type Call,
-  callSchema,
   EMPTY_REPORT,
   MAX_CALLS,
   type Measure,
-  measureSchema,
+  REPORT_SCHEMAS,
   type Report,
   reportSchema,
 } from "./report";

@@ -8,7 +8,12 @@ export {
   partAccountSchema,
   placeAccountSchema,
 } from "./account";
-export { type DimensionLine, dimensionLineSchema } from "./dimension-line";
+export {
+  type DimensionLine,
+  dimensionLineSchema,
+  type StatementLine,
+  statementLineSchema,
+} from "./dimension-line";
 export { storedResultSchema } from "./older-result";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";
 export { RULE_CHAPTERS, type RuleChapter, WORTH_REPORTING } from "./rule-text";
@@ -26,18 +31,19 @@ export {
   shownMark,
 } from "./section-result";
 export {
-  DEFAULT_WEIGHTS,
+  DEFAULT_PAPER,
+  JOINT_OF,
   MARKED_SECTIONS,
   type MarkedSection,
   type PartWeights,
   SECTION_PARTS,
   SECTIONS,
   type Section,
+  type SectionOfPaper,
   type SectionPart,
 } from "./sections";
 export {
   DEFAULT_DIMENSION_TOLERANCES,
-  DEFAULT_PASS_MARK,
   DEFAULT_TOLERANCES,
   type DimensionTolerances,
   type Tolerance,

@@ -1,7 +1,7 @@
-import { DIMENSION_FACTS, DIMENSIONS, type Dimension } from "../weld";
+import { DIMENSION_FACTS, DIMENSIONS, type Dimension, type JointKind, STATEMENT_LIMITS } from "../weld";
 import { PART_SHARES, RULE } from "./rule";
-import { DEFAULT_WEIGHTS } from "./sections";
-import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_PASS_MARK, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
+import { DEFAULT_PAPER } from "./sections";
+import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
 
 const { placeAlong, placeAcross, start, size, across, gap } = DEFAULT_TOLERANCES;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -18,6 +18,13 @@ function toleranceWords(dimension: Dimension): string {
   return `${name.toLowerCase()} ${tolerance} ${unit === "mm" ? "mm" : tolerance === 1 ? "degree" : "degrees"}`;
 }
 
+const tolerancesOf = (kind: JointKind): string =>
+  DIMENSIONS.filter((dimension) => DIMENSION_FACTS[dimension].joint === kind)
+    .map(toleranceWords)
+    .join("; ");
+
+const { plate, fillet } = DEFAULT_PAPER;
+
 /** One heading of the rule with its paragraphs. */
 export interface RuleChapter {
   readonly title: string;
@@ -29,9 +36,9 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
   {
     title: "A section of 100 marks",
     paragraphs: [
-      `Each piece is a section of its own with its own pass mark, normally ${DEFAULT_PASS_MARK}. Sections are never averaged.`,
-      `A section has 100 marks. On a butt plate ${DEFAULT_WEIGHTS.plate.indications} parts of them go to the indications on both faces and ${DEFAULT_WEIGHTS.plate.dimensions} to the dimensions.`,
-      "The marks for indications are shared out among those that are there, whichever face they lie on; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
+      `Each piece is a section of its own with its own pass mark, normally ${plate.passMark} for a butt plate and ${fillet.passMark} for a fillet weld. Sections are never averaged. In an examination a butt plate normally has ${plate.minutes} minutes and a fillet weld ${fillet.minutes}; practice has no clock.`,
+      `A section has 100 marks. Of a butt plate ${plate.weights.indications} parts of them go to the indications on both faces and ${plate.weights.dimensions} to the dimensions; of a fillet weld ${fillet.weights.indications} parts to the indications and ${fillet.weights.dimensions} to dimensions and statements.`,
+      "The marks for indications are shared out among those that are there, on a plate whichever face they lie on; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
     ],
   },
   {
@@ -49,7 +56,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     paragraphs: [
       `Every call costs ${percent(RULE.price)} of an average indication, and gets that back as far as it is in the right place. A call in the right place is therefore free, whatever you call it; a call where nothing is there costs you half an indication.`,
       `So a doubtful feature is worth reporting if you hold it at least about ${percent(WORTH_REPORTING)} likely: a miss is dearer than a false call.`,
-      `If there is nothing to report on either face, you have all marks for indications, less ${RULE.priceOnClean} % of them for each call.`,
+      `If there is nothing to report on the whole piece, you have all marks for indications, less ${RULE.priceOnClean} % of them for each call.`,
       "A call without a start, or without a place across the weld, cannot be matched with anything: it earns nothing and costs nothing.",
     ],
   },
@@ -62,10 +69,12 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     ],
   },
   {
-    title: "Dimensions",
+    title: "Dimensions and statements",
     paragraphs: [
-      "Every dimension is worth the same. What you write is held against the largest value there is along the weld, wherever you measured; write down where, and your mark sheet says what would have been right there.",
-      `It earns in full up to its tolerance, then less and less, and nothing from twice that on: ${DIMENSIONS.map(toleranceWords).join("; ")}.`,
+      "Every dimension and every statement of a piece is worth the same. A dimension earns in full up to its tolerance, then less and less, and nothing from twice that on.",
+      `On a butt plate, what you write is held against the largest value there is along the weld, wherever you measured; write down where, and your mark sheet says what would have been right there. Tolerances: ${tolerancesOf("butt")}.`,
+      `On a fillet weld, both legs and the throat are held against what they are at each marked station, and the smallest leg and throat against the smallest along the whole weld but its start and finish. A throat is what a throat gauge shows along the bisector. Tolerances: ${tolerancesOf("fillet")}.`,
+      `A statement on the profile, the legs or the size of a fillet weld earns all of its marks or none. Where the weld lies within ${STATEMENT_LIMITS.doubt} mm of the limit between two answers, nobody can tell them apart by gauge, and both are right.`,
     ],
   },
   {

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { accountLineSchema } from "./account";
-import { dimensionLineSchema } from "./dimension-line";
+import { dimensionLineSchema, statementLineSchema } from "./dimension-line";
 import { MARKED_SECTIONS } from "./sections";
 
 /** A number of marks as people read it: 0 to 100 with at most one decimal, such as 69.9. */
@@ -56,8 +56,13 @@ export const indicationsResultSchema = z
 export type IndicationsResult = z.infer<typeof indicationsResultSchema>;
 
 export const dimensionsResultSchema = z
-  .strictObject({ part: z.literal("dimensions"), ...share, lines: z.array(dimensionLineSchema) })
-  .refine(addUp, LINES_ADD_UP);
+  .strictObject({
+    part: z.literal("dimensions"),
+    ...share,
+    lines: z.array(dimensionLineSchema),
+    statements: z.array(statementLineSchema),
+  })
+  .refine(({ lines, statements, earned }) => addUp({ lines: [...lines, ...statements], earned }), LINES_ADD_UP);
 export type DimensionsResult = z.infer<typeof dimensionsResultSchema>;
 
 /** One marked section, complete in itself: it is stored as a value and never computed again. */

@@ -1,10 +1,15 @@
+import type { JointKind } from "../weld";
+
 /** What a paper is made of; each has its own time and its own pass mark, and they are never averaged. */
-export const SECTIONS = ["plate"] as const;
+export const SECTIONS = ["plate", "fillet"] as const;
 export type Section = (typeof SECTIONS)[number];
 
 /** Sections that marks were given for, some of them when each face of a plate was a section by itself. */
 export const MARKED_SECTIONS = [...SECTIONS, "cap", "root"] as const;
 export type MarkedSection = (typeof MARKED_SECTIONS)[number];
+
+/** The joint on the bench in each section. */
+export const JOINT_OF: Readonly<Record<Section, JointKind>> = { plate: "butt", fillet: "fillet" };
 
 /** What a section is made of, in the order of the report. */
 export const SECTION_PARTS = ["indications", "dimensions"] as const;
@@ -13,7 +18,17 @@ export type SectionPart = (typeof SECTION_PARTS)[number];
 /** How much each part of a section weighs in it; a part that a specimen has nothing for leaves its weight to the others. */
 export type PartWeights = Readonly<Record<SectionPart, number>>;
 
-/** Common practice, no source. */
-export const DEFAULT_WEIGHTS: Readonly<Record<Section, PartWeights>> = {
-  plate: { indications: 60, dimensions: 10 },
+/** What a paper says of one section. */
+export interface SectionOfPaper {
+  /** Time at the piece in an examination; practice has no clock. */
+  readonly minutes: number;
+  /** Marks needed to pass, at most one decimal. */
+  readonly passMark: number;
+  readonly weights: PartWeights;
+}
+
+/** The paper where nobody has written another; common practice, no source. */
+export const DEFAULT_PAPER: Readonly<Record<Section, SectionOfPaper>> = {
+  plate: { minutes: 120, passMark: 70, weights: { indications: 60, dimensions: 10 } },
+  fillet: { minutes: 30, passMark: 70, weights: { indications: 20, dimensions: 50 } },
 };

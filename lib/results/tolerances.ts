@@ -44,9 +44,6 @@ export const DEFAULT_TOLERANCES: Tolerances = {
   gap: { full: 5, share: 0, none: 3 },
 };
 
-/** Pass mark of a section where the paper says nothing else; common practice, no source. */
-export const DEFAULT_PASS_MARK = 70;
-
 /** How far each dimension may be off to earn in full, in its own unit; nothing from twice that on. */
 export type DimensionTolerances = Readonly<Record<Dimension, number>>;
 
@@ -57,4 +54,9 @@ export const DEFAULT_DIMENSION_TOLERANCES: DimensionTolerances = {
   "root-height": 0.5,
   "linear-misalignment": 0.5,
   "angular-misalignment": 1,
+  "base-leg": 0.5,
+  "standing-leg": 0.5,
+  throat: 0.5,
+  "smallest-leg": 0.5,
+  "smallest-throat": 0.5,
 };

@@ -1,6 +1,7 @@
-import type { Measure } from "../report";
-import type { DimensionLine, DimensionsResult, DimensionTolerances } from "../results";
-import type { DimensionTruth } from "../specimen";
+import type { Measure, Report } from "../report";
+import type { DimensionLine, DimensionsResult, DimensionTolerances, StatementLine } from "../results";
+import type { DimensionTruth, StatementTruth, Truth } from "../specimen";
+import type { Stated } from "../weld";
 import { apportion } from "./apportion";
 import { earnedShare, rampFor } from "./ramp";
 
@@ -8,34 +9,38 @@ import { earnedShare, rampFor } from "./ramp";
 const NONE = 2;
 
 /**
- * Marks measured dimensions against the truth. Each is worth the same; it earns in full up to its tolerance and nothing from
- * twice that on. Where the largest along the weld is asked for, the value counts, wherever it was measured.
+ * Marks measured dimensions and statements against the truth. Each is worth the same. A dimension earns in full up to its
+ * tolerance and nothing from twice that on; where the largest or the least along the weld is asked for, the value counts,
+ * wherever it was measured. A statement earns all or nothing.
  */
 export function markDimensions(
-  truths: readonly DimensionTruth[],
-  measures: readonly Measure[],
+  truth: Pick<Truth, "dimensions" | "statements">,
+  report: Pick<Report, "measures" | "statements">,
   tolerances: DimensionTolerances,
   whole: number,
 ): DimensionsResult {
   const worth = apportion(
     whole,
-    truths.map(() => 1),
+    [...truth.dimensions, ...truth.statements].map(() => 1),
   );
-  const lines = truths.map((truth, n) => dimensionLine(truth, measures, tolerances, worth[n]));
-  return { part: "dimensions", worth: whole, earned: lines.reduce((sum, line) => sum + line.earned, 0), lines };
+  const lines = truth.dimensions.map((one, n) => dimensionLine(one, report.measures, tolerances, worth[n]));
+  const statements = truth.statements.map((one, n) => statementLine(one, report.statements, worth[lines.length + n]));
+  const earned = [...lines, ...statements].reduce((sum, line) => sum + line.earned, 0);
+  return { part: "dimensions", worth: whole, earned, lines, statements };
 }
 
 function dimensionLine(
-  { dimension, value, at, along }: DimensionTruth,
+  { dimension, station, value, at, along }: DimensionTruth,
   measures: readonly Measure[],
   tolerances: DimensionTolerances,
   worth: number,
 ): DimensionLine {
-  const written = measures.find((measure) => measure.dimension === dimension);
+  const written = measures.find((measure) => measure.dimension === dimension && measure.station === station);
   const ramp = rampFor({ full: tolerances[dimension], share: 0, none: NONE }, 0);
   const error = written?.value == null ? null : Math.round(1000 * Math.abs(written.value - value));
   return {
     dimension,
+    station,
     written: written?.value ?? null,
     writtenAt: written?.at ?? null,
     actual: value,
@@ -53,4 +58,14 @@ function dimensionLine(
 function valueNear(along: NonNullable<DimensionTruth["along"]>, x: number): number | null {
   const near = along.values[Math.round((x - along.from) / along.step)];
   return near ?? null;
+}
+
+function statementLine(
+  { statement, right, value, limit }: StatementTruth,
+  stated: readonly Stated[],
+  worth: number,
+): StatementLine {
+  const written = stated.find((one) => one.statement === statement)?.answer ?? null;
+  const isRight = written !== null && right.includes(written);
+  return { statement, written, right, value, limit, worth, earned: isRight ? worth : 0 };
 }

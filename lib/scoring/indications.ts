@@ -1,7 +1,7 @@
 import type { Call } from "../report";
 import type { AccountLine, IndicationsResult, SectionTotals, Tolerances } from "../results";
 import type { Truth } from "../specimen";
-import type { Face } from "../weld";
+import type { SurfaceFace } from "../weld";
 import { emptyLine, falseCallLine, matchedLine, unmatchedTruthLine } from "./account";
 import { type FaceSection, matchFace, prepareSection, type Section, WHOLE } from "./section";
 
@@ -12,7 +12,7 @@ import { type FaceSection, matchFace, prepareSection, type Section, WHOLE } from
  * gives false calls a name: no mark depends on it.
  */
 export function markIndications(
-  faces: readonly Face[],
+  faces: readonly SurfaceFace[],
   truth: Pick<Truth, "items" | "clutter">,
   calls: readonly Call[],
   tolerances: Tolerances,

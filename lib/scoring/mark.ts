@@ -1,21 +1,21 @@
 import type { Report } from "../report";
 import {
   DEFAULT_DIMENSION_TOLERANCES,
-  DEFAULT_PASS_MARK,
+  DEFAULT_PAPER,
   DEFAULT_TOLERANCES,
-  DEFAULT_WEIGHTS,
   type DimensionTolerances,
   isPass,
   type MarkedSection,
   type PartWeights,
   RULE_VERSION,
   SECTION_PARTS,
+  type Section,
   type SectionResult,
   shownMark,
   type Tolerances,
 } from "../results";
 import type { Truth } from "../specimen";
-import { FACES, type Face } from "../weld";
+import { PIECES, type SurfaceFace } from "../weld";
 import { apportion } from "./apportion";
 import { markDimensions } from "./dimensions";
 import { markIndications } from "./indications";
@@ -30,14 +30,24 @@ export interface SectionSettings {
   readonly dimensionTolerances: DimensionTolerances;
 }
 
-export const DEFAULT_SETTINGS: SectionSettings = {
-  passMark: DEFAULT_PASS_MARK,
-  weights: DEFAULT_WEIGHTS.plate,
+const defaultsOf = (section: Section): SectionSettings => ({
+  passMark: DEFAULT_PAPER[section].passMark,
+  weights: DEFAULT_PAPER[section].weights,
   tolerances: DEFAULT_TOLERANCES,
   dimensionTolerances: DEFAULT_DIMENSION_TOLERANCES,
+});
+
+export const DEFAULT_SETTINGS: Readonly<Record<Section, SectionSettings>> = {
+  plate: defaultsOf("plate"),
+  fillet: defaultsOf("fillet"),
 };
 
-const FACES_OF: Readonly<Record<MarkedSection, readonly Face[]>> = { plate: FACES, cap: ["cap"], root: ["root"] };
+const FACES_OF: Readonly<Record<MarkedSection, readonly SurfaceFace[]>> = {
+  plate: PIECES.butt.faces,
+  fillet: PIECES.fillet.faces,
+  cap: ["cap"],
+  root: ["root"],
+};
 
 /**
  * Marks what a report says of the faces of one section against the truth. The parts share out the section's 100 marks by
@@ -46,20 +56,18 @@ const FACES_OF: Readonly<Record<MarkedSection, readonly Face[]>> = { plate: FACE
  */
 export function markSection(
   section: MarkedSection,
-  truth: Pick<Truth, "items" | "clutter" | "dimensions">,
-  report: Pick<Report, "calls" | "measures">,
+  truth: Pick<Truth, "items" | "clutter" | "dimensions" | "statements">,
+  report: Pick<Report, "calls" | "measures" | "statements">,
   settings: SectionSettings,
 ): SectionResult {
   const { passMark, weights, tolerances, dimensionTolerances } = settings;
-  const hasDimensions = truth.dimensions.length > 0;
+  const hasDimensions = truth.dimensions.length + truth.statements.length > 0;
   const [ofIndications, ofDimensions] = apportion(
     WHOLE,
     SECTION_PARTS.map((part) => (part === "dimensions" && !hasDimensions ? 0 : weights[part])),
   );
   const indications = markIndications(FACES_OF[section], truth, report.calls, tolerances, ofIndications);
-  const dimensions = hasDimensions
-    ? markDimensions(truth.dimensions, report.measures, dimensionTolerances, ofDimensions)
-    : null;
+  const dimensions = hasDimensions ? markDimensions(truth, report, dimensionTolerances, ofDimensions) : null;
   const mark = indications.earned + (dimensions?.earned ?? 0);
   const shown = shownMark(mark);
   return {

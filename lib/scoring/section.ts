@@ -2,7 +2,7 @@ import { IMPERFECTION_TYPES, imperfection } from "../imperfections";
 import type { Call } from "../report";
 import { RULE, type Tolerances } from "../results";
 import type { ClutterItem, Truth, TruthItem } from "../specimen";
-import type { Face } from "../weld";
+import type { SurfaceFace } from "../weld";
 import { apportion } from "./apportion";
 import { type Block, possibleBlocks } from "./blocks";
 import { bestBlocks } from "./packing";
@@ -40,7 +40,7 @@ export interface Section {
  * the thousandth, whichever face it lies on.
  */
 export function prepareSection(
-  faces: readonly Face[],
+  faces: readonly SurfaceFace[],
   truth: Pick<Truth, "items" | "clutter">,
   calls: readonly Call[],
   tolerances: Tolerances,

@@ -1,11 +1,14 @@
 import { z } from "zod";
-import { DEFAULT_PASS_MARK, marksSchema } from "../results";
+import { DEFAULT_PAPER, marksSchema } from "../results";
 
 /** Marks that each section has to reach, 0 to 100 with at most one decimal; each stands on its own. */
-export const passMarksSchema = z.strictObject({ plate: marksSchema });
+export const passMarksSchema = z.strictObject({ plate: marksSchema, fillet: marksSchema });
 export type PassMarks = z.infer<typeof passMarksSchema>;
 
-export const DEFAULT_PASS_MARKS: PassMarks = { plate: DEFAULT_PASS_MARK };
+export const DEFAULT_PASS_MARKS: PassMarks = {
+  plate: DEFAULT_PAPER.plate.passMark,
+  fillet: DEFAULT_PAPER.fillet.passMark,
+};
 
 /** The workshop's name, 1 to 60 characters after trimming. */
 export const workshopNameSchema = z
