@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { reportSchema } from "@/lib/report";
 import { storedResultSchema } from "@/lib/results";
 import { truthSchema } from "@/lib/specimen";
+import { endViewsSchema } from "@/lib/weld";
 import type { Prisma } from "./generated/client/client";
 
 /** What a JSON column may hold. A value that does not fit was written by another program: reading it throws. */
@@ -23,4 +24,5 @@ function column<Value>(schema: z.ZodType<Value>): Column<Value> {
 
 export const reportColumn = column(reportSchema);
 export const truthColumn = column(truthSchema);
+export const endsColumn = column(endViewsSchema);
 export const resultColumn = column(storedResultSchema);

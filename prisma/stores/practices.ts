@@ -194,7 +194,7 @@ function practiceOf(row: PracticeRow): Practice {
 
 /** What a practice is at is a section of today; only marks are older. */
 function pieceOf(section: PracticeModel["section"]): Section {
-  if (section === "plate") return section;
+  if (section === "plate" || section === "fillet") return section;
   throw new Error(`no piece has the section ${section}`);
 }
 

@@ -1,7 +1,7 @@
 import type { Truth } from "@/lib/specimen";
-import type { Face } from "@/lib/weld";
+import type { EndViews, JointKind, SurfaceFace } from "@/lib/weld";
 import { database } from "../client";
-import { truthColumn } from "../columns";
+import { endsColumn, truthColumn } from "../columns";
 
 /**
  * waiting: to be made; making: at work; ready: nobody's yet; taken: somebody inspects it; failed: could not be made.
@@ -17,14 +17,17 @@ export interface SpecimenProgress {
 /** What the generator needs to make one. Knows the seed, so it never leaves the server. */
 export interface SpecimenOrder {
   readonly id: string;
+  readonly kind: JointKind;
   readonly seed: string;
 }
 
 export interface MadeSpecimen {
   readonly truth: Truth;
   readonly generatorVersion: string;
-  /** Packed and compressed with gzip. */
-  readonly surfaces: Readonly<Record<Face, Uint8Array>>;
+  /** Every face of the piece, packed and compressed with gzip. */
+  readonly surfaces: Readonly<Partial<Record<SurfaceFace, Uint8Array>>>;
+  /** Both ends of a fillet joint; null on a plate. */
+  readonly ends: EndViews | null;
 }
 
 /** Orders a specimen. A reserved one goes to whoever asked for it, another one to whoever comes first. */
@@ -38,7 +41,7 @@ export async function takeOrder(): Promise<(SpecimenOrder & { readonly isReserve
     const next = await database().specimen.findFirst({
       where: { state: "waiting" },
       orderBy: [{ isReserved: "desc" }, { createdAt: "asc" }],
-      select: { id: true, seed: true, isReserved: true },
+      select: { id: true, kind: true, seed: true, isReserved: true },
     });
     if (!next) return null;
     if (await moveSpecimen(next.id, "waiting", "making")) return next;
@@ -55,9 +58,12 @@ export async function writeStage(id: string, stage: string): Promise<void> {
 }
 
 /** Stores what was made: taken by whoever reserved it, otherwise ready for anybody. */
-export async function finishSpecimen(id: string, { truth, generatorVersion, surfaces }: MadeSpecimen): Promise<void> {
+export async function finishSpecimen(
+  id: string,
+  { truth, generatorVersion, surfaces, ends }: MadeSpecimen,
+): Promise<void> {
   const db = database();
-  const faces = Object.entries(surfaces) as [Face, Uint8Array][];
+  const faces = Object.entries(surfaces) as [SurfaceFace, Uint8Array][];
   const { isReserved } = await db.specimen.findUniqueOrThrow({ where: { id }, select: { isReserved: true } });
   await db.$transaction([
     db.specimenSurface.deleteMany({ where: { specimenId: id } }),
@@ -66,7 +72,13 @@ export async function finishSpecimen(id: string, { truth, generatorVersion, surf
     }),
     db.specimen.update({
       where: { id },
-      data: { state: isReserved ? "taken" : "ready", stage: "", generatorVersion, truth: truthColumn.write(truth) },
+      data: {
+        state: isReserved ? "taken" : "ready",
+        stage: "",
+        generatorVersion,
+        truth: truthColumn.write(truth),
+        ...(ends && { ends: endsColumn.write(ends) }),
+      },
     }),
   ]);
 }
@@ -75,11 +87,11 @@ export async function failSpecimen(id: string): Promise<void> {
   await database().specimen.update({ where: { id }, data: { state: "failed", stage: "" } });
 }
 
-/** Takes a ready specimen off the shelf; two who ask at once never get the same one. */
-export async function takeReadySpecimen(): Promise<string | null> {
+/** Takes a ready specimen of a kind off the shelf; two who ask at once never get the same one. */
+export async function takeReadySpecimen(kind: JointKind): Promise<string | null> {
   for (;;) {
     const next = await database().specimen.findFirst({
-      where: { state: "ready" },
+      where: { kind, state: "ready" },
       orderBy: { createdAt: "asc" },
       select: { id: true },
     });
@@ -88,10 +100,10 @@ export async function takeReadySpecimen(): Promise<string | null> {
   }
 }
 
-/** How many specimens are on the shelf or on their way to it. */
-export async function countStock(): Promise<number> {
+/** How many specimens of a kind are on the shelf or on their way to it. */
+export async function countStock(kind: JointKind): Promise<number> {
   return database().specimen.count({
-    where: { isReserved: false, state: { in: ["waiting", "making", "ready"] } },
+    where: { kind, isReserved: false, state: { in: ["waiting", "making", "ready"] } },
   });
 }
 
@@ -100,9 +112,15 @@ export async function readSpecimenProgress(id: string): Promise<SpecimenProgress
 }
 
 /** The packed surface of one face, or null before it is made. */
-export async function readSurfaceBytes(specimenId: string, face: Face): Promise<Uint8Array<ArrayBuffer> | null> {
+export async function readSurfaceBytes(specimenId: string, face: SurfaceFace): Promise<Uint8Array<ArrayBuffer> | null> {
   const row = await database().specimenSurface.findUnique({ where: { specimenId_face: { specimenId, face } } });
   return row?.bytes ?? null;
+}
+
+/** What is seen at both ends of a fillet joint; null on a plate, and before it is made. */
+export async function readEndViews(id: string): Promise<EndViews | null> {
+  const row = await database().specimen.findUnique({ where: { id }, select: { ends: true } });
+  return row && row.ends !== null ? endsColumn.read(row.ends) : null;
 }
 
 /** The answers to a specimen that is made. */

@@ -38,9 +38,9 @@ export async function updateWorkshop(settings: WorkshopSettings): Promise<void> 
 }
 
 function columnsOf({ name, allowsOwnAccounts, passMarks }: WorkshopSettings) {
-  return { name, allowsOwnAccounts, platePassMark: passMarks.plate };
+  return { name, allowsOwnAccounts, platePassMark: passMarks.plate, filletPassMark: passMarks.fillet };
 }
 
-function settingsOf({ name, allowsOwnAccounts, platePassMark }: WorkshopModel): WorkshopSettings {
-  return { name, allowsOwnAccounts, passMarks: { plate: platePassMark } };
+function settingsOf({ name, allowsOwnAccounts, platePassMark, filletPassMark }: WorkshopModel): WorkshopSettings {
+  return { name, allowsOwnAccounts, passMarks: { plate: platePassMark, fillet: filletPassMark } };
 }

@@ -25,11 +25,29 @@ DROP TABLE "Practice";
 ALTER TABLE "new_Practice" RENAME TO "Practice";
 CREATE INDEX "Practice_userId_startedAt_idx" ON "Practice"("userId", "startedAt");
 CREATE INDEX "Practice_specimenId_idx" ON "Practice"("specimenId");
+CREATE TABLE "new_Specimen" (
+    "id" TEXT NOT NULL PRIMARY KEY,
+    "kind" TEXT NOT NULL DEFAULT 'butt',
+    "seed" TEXT NOT NULL,
+    "state" TEXT NOT NULL,
+    "isReserved" BOOLEAN NOT NULL DEFAULT false,
+    "stage" TEXT NOT NULL DEFAULT '',
+    "generatorVersion" TEXT,
+    "truth" JSONB,
+    "ends" JSONB,
+    "createdAt" DATETIME NOT NULL
+);
+INSERT INTO "new_Specimen" ("createdAt", "generatorVersion", "id", "isReserved", "seed", "stage", "state", "truth") SELECT "createdAt", "generatorVersion", "id", "isReserved", "seed", "stage", "state", "truth" FROM "Specimen";
+DROP TABLE "Specimen";
+ALTER TABLE "new_Specimen" RENAME TO "Specimen";
+CREATE UNIQUE INDEX "Specimen_seed_key" ON "Specimen"("seed");
+CREATE INDEX "Specimen_kind_state_createdAt_idx" ON "Specimen"("kind", "state", "createdAt");
 CREATE TABLE "new_Workshop" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "name" TEXT NOT NULL,
     "allowsOwnAccounts" BOOLEAN NOT NULL DEFAULT true,
     "platePassMark" REAL NOT NULL DEFAULT 70,
+    "filletPassMark" REAL NOT NULL DEFAULT 70,
     "createdAt" DATETIME NOT NULL
 );
 INSERT INTO "new_Workshop" ("platePassMark", "allowsOwnAccounts", "createdAt", "id", "name") SELECT min("capPassMark", "rootPassMark"), "allowsOwnAccounts", "createdAt", "id", "name" FROM "Workshop";
