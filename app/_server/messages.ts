@@ -59,7 +59,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 404,
     sentence: "There is no such practice among yours. Go back to Today for the plates that are.",
   },
-  "no-such-surface": { status: 404, sentence: "A plate has a cap face and a root face, and no other." },
+  "no-such-surface": {
+    status: 404,
+    sentence:
+      "This piece has no such surface: a plate has a cap face and a root face, a fillet weld its weld face and two ends.",
+  },
   "too-many-open": {
     status: 409,
     sentence:

@@ -23,3 +23,13 @@ export async function requireOwnPractice(caller: Caller, id: string): Promise<Pe
   if (!practice || practice.userId !== signedIn.actor.id) return refuse("no-such-practice");
   return { ok: true, practice };
 }
+
+/** A practice whose piece the caller may look at: their own, and for a tutor every one that is handed in. */
+export async function requireVisiblePiece(caller: Caller, id: string): Promise<Permitted<{ practice: Practice }>> {
+  const signedIn = requireSignedIn(caller);
+  if (!signedIn.ok) return signedIn;
+  const practice = await readPractice(id);
+  const { actor } = signedIn;
+  const mayLook = practice?.userId === actor.id || (actor.role === "tutor" && practice?.state === "handed-in");
+  return practice && mayLook ? { ok: true, practice } : refuse("no-such-practice");
+}

@@ -3,7 +3,7 @@ import type { SpecimenSource } from "./specimen-source";
 
 /** Where the routes get specimens: the maker of this process, opened when it is first needed. */
 export const specimens: SpecimenSource = {
-  takeReady: () => specimenMaker().takeReady(),
-  requestOne: () => specimenMaker().requestOne(),
+  takeReady: (kind) => specimenMaker().takeReady(kind),
+  requestOne: (kind) => specimenMaker().requestOne(kind),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
 };

@@ -1,28 +1,58 @@
 import { promisify } from "node:util";
 import { constants, gzip } from "node:zlib";
-import { BLUEPRINTS, type MadeFace as Generated, generateMetFace } from "@/lib/specimen";
-import { encodeFace } from "@/lib/surface";
-import type { ButtJoint, Face } from "@/lib/weld";
+import {
+  BLUEPRINTS,
+  FILLET_BLUEPRINTS,
+  type FilletTruth,
+  type MadeFace as Generated,
+  generateFilletSpecimen,
+  generateMetFace,
+} from "@/lib/specimen";
+import { encodeFace, type Surface } from "@/lib/surface";
+import type { ButtJoint, EndViews, Face, SurfaceFace } from "@/lib/weld";
 import { encodeWebp } from "./encode-image";
 
-export interface MadeFace extends Omit<Generated, "surface"> {
-  readonly joint: ButtJoint;
-  /** How many faces were made until one met the blueprint. */
+interface Packed {
+  /** How many were made until one met the blueprint. */
   readonly attempts: number;
   /** The packed surface, gzip-compressed as it is stored and sent. */
   readonly packed: Uint8Array;
 }
 
+/** One face of a plate, measured by itself. */
+export interface MadePlateFace extends Omit<Generated, "surface">, Packed {
+  readonly joint: ButtJoint;
+}
+
+/** The one face of a fillet: the whole piece. */
+export interface MadeFilletFace extends Packed {
+  readonly face: "fillet";
+  readonly truth: FilletTruth;
+  readonly ends: EndViews;
+}
+
+export type MadeFace = MadePlateFace | MadeFilletFace;
+
 /** Residuals repeat as runs of one value and nothing else: looking for longer matches takes ten times as long and finds less. */
 const RUNS_ONLY = { strategy: constants.Z_RLE };
 
-/**
- * Makes one face of the practice specimen of a seed and packs it; the other face has no say in it. `onStage` tells in plain
- * words what is being done.
- */
-export async function makeFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadeFace> {
+/** Makes one face of the practice specimen of a seed and packs it. `onStage` tells in plain words what is being done. */
+export function makeFace(seed: string, face: SurfaceFace, onStage: (stage: string) => void): Promise<MadeFace> {
+  return face === "fillet" ? makeFillet(seed, onStage) : makePlateFace(seed, face, onStage);
+}
+
+/** One face of the practice plate of a seed; the other face has no say in it. */
+async function makePlateFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadePlateFace> {
   const { surface, recipe, ...made } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
+  return { ...made, joint: recipe.joint, packed: await pack(surface, onStage) };
+}
+
+async function makeFillet(seed: string, onStage: (stage: string) => void): Promise<MadeFilletFace> {
+  const { surface, truth, ends, attempts } = generateFilletSpecimen(seed, FILLET_BLUEPRINTS.practice, onStage);
+  return { face: "fillet", truth, ends, attempts, packed: await pack(surface, onStage) };
+}
+
+async function pack(surface: Surface, onStage: (stage: string) => void): Promise<Uint8Array> {
   onStage("packing");
-  const packed = await promisify(gzip)(await encodeFace(surface, encodeWebp), RUNS_ONLY);
-  return { ...made, joint: recipe.joint, packed };
+  return promisify(gzip)(await encodeFace(surface, encodeWebp), RUNS_ONLY);
 }

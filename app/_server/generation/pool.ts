@@ -1,11 +1,11 @@
 import { Worker } from "node:worker_threads";
-import type { Face } from "@/lib/weld";
+import type { SurfaceFace } from "@/lib/weld";
 import type { MadeFace } from "./make-face";
 
 export interface JobRequest {
   readonly job: number;
   readonly seed: string;
-  readonly face: Face;
+  readonly face: SurfaceFace;
 }
 
 export type JobAnswer =
@@ -29,7 +29,11 @@ interface Hand {
  * A learner who waits goes before work done ahead.
  */
 export interface Pool {
-  make(seed: string, face: Face, options: { urgent: boolean; onStage?: (stage: string) => void }): Promise<MadeFace>;
+  make(
+    seed: string,
+    face: SurfaceFace,
+    options: { urgent: boolean; onStage?: (stage: string) => void },
+  ): Promise<MadeFace>;
   close(): Promise<void>;
 }
 

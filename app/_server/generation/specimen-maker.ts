@@ -1,22 +1,25 @@
 import { randomBytes } from "node:crypto";
 import { assembleTruth, GENERATOR_VERSION } from "@/lib/specimen";
-import { FACES } from "@/lib/weld";
+import { JOINT_KINDS, type JointKind, PIECES } from "@/lib/weld";
 import {
   countStock,
   failSpecimen,
   finishSpecimen,
+  type MadeSpecimen,
   orderSpecimen,
   putBackInterruptedOrders,
   readSpecimenProgress,
+  type SpecimenOrder,
   takeOrder,
   takeReadySpecimen,
   writeStage,
 } from "@/prisma/stores/specimens";
 import { randomId } from "../random-id";
+import type { MadeFace } from "./make-face";
 import { openPool, type Pool } from "./pool";
 import type { SpecimenSource } from "./specimen-source";
 
-/** Specimens kept ready ahead, so that a learner need not wait for one. */
+/** Specimens of each kind kept ready ahead, so that a learner need not wait for one. */
 const STOCK = 1;
 /** Restocking waits until the browser of whoever took the last one has unpacked it. */
 const RESTOCK_AFTER_MS = 5000;
@@ -33,15 +36,17 @@ function createMaker(workerFile: string): SpecimenMaker {
   let inHand = 0;
   let isTaking = false;
 
-  async function order(isReserved: boolean): Promise<{ specimenId: string }> {
+  async function order(kind: JointKind, isReserved: boolean): Promise<{ specimenId: string }> {
     const specimenId = randomId();
-    await orderSpecimen({ id: specimenId, seed: randomBytes(16).toString("hex") }, isReserved, new Date());
+    await orderSpecimen({ id: specimenId, kind, seed: randomBytes(16).toString("hex") }, isReserved, new Date());
     void work();
     return { specimenId };
   }
 
   async function restock(): Promise<void> {
-    for (let missing = STOCK - (await countStock()); missing > 0; missing--) await order(false);
+    for (const kind of JOINT_KINDS) {
+      for (let missing = STOCK - (await countStock(kind)); missing > 0; missing--) await order(kind, false);
+    }
   }
 
   /** Starts what has been ordered, at most two specimens at a time; the pool lets the one that is waited for go first. */
@@ -53,7 +58,7 @@ function createMaker(workerFile: string): SpecimenMaker {
         const next = await takeOrder();
         if (!next) return;
         inHand++;
-        void make(pool, next.id, next.seed, next.isReserved).finally(() => {
+        void make(pool, next, next.isReserved).finally(() => {
           inHand--;
           void work();
         });
@@ -71,19 +76,19 @@ function createMaker(workerFile: string): SpecimenMaker {
       });
       return opened;
     },
-    async takeReady() {
-      const specimenId = await takeReadySpecimen();
+    async takeReady(kind) {
+      const specimenId = await takeReadySpecimen(kind);
       setTimeout(() => void restock().catch(report), RESTOCK_AFTER_MS).unref();
       return specimenId ? { specimenId } : null;
     },
-    requestOne: () => order(true),
+    requestOne: (kind) => order(kind, true),
     async stageOf(specimenId) {
       return (await readSpecimenProgress(specimenId)) ?? { state: "failed", stage: "" };
     },
   };
 }
 
-async function make(pool: Pool, id: string, seed: string, isUrgent: boolean): Promise<void> {
+async function make(pool: Pool, { id, kind, seed }: SpecimenOrder, isUrgent: boolean): Promise<void> {
   let shown = "";
   const onStage = (stage: string) => {
     if (stage === shown) return;
@@ -91,17 +96,22 @@ async function make(pool: Pool, id: string, seed: string, isUrgent: boolean): Pr
     void writeStage(id, stage).catch(report);
   };
   try {
-    const faces = await Promise.all(FACES.map((face) => pool.make(seed, face, { urgent: isUrgent, onStage })));
-    const [cap, root] = faces;
-    await finishSpecimen(id, {
-      truth: assembleTruth(faces[0].joint, faces),
-      generatorVersion: GENERATOR_VERSION,
-      surfaces: { cap: cap.packed, root: root.packed },
-    });
+    const faces = PIECES[kind].faces.map((face) => pool.make(seed, face, { urgent: isUrgent, onStage }));
+    await finishSpecimen(id, pieceOf(await Promise.all(faces)));
   } catch (error) {
     report(error);
     await failSpecimen(id).catch(report);
   }
+}
+
+/** The whole piece from its faces. */
+function pieceOf(faces: readonly MadeFace[]): MadeSpecimen {
+  const surfaces = Object.fromEntries(faces.map(({ face, packed }) => [face, packed]));
+  const common = { generatorVersion: GENERATOR_VERSION, surfaces };
+  const [first] = faces;
+  if (first.face === "fillet") return { ...common, truth: first.truth, ends: first.ends };
+  const plateFaces = faces.filter((made) => made.face !== "fillet");
+  return { ...common, truth: assembleTruth(first.joint, plateFaces), ends: null };
 }
 
 /** The server's log is where whoever runs the workshop looks; nothing about a specimen's seed is written there. */

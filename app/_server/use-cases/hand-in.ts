@@ -28,7 +28,7 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
 async function closePractice(caller: Caller, { id, specimenId, report, sequence, section, passMark }: Practice) {
   const answers = await readTruth(specimenId);
   if (!answers) return refuse("specimen-not-made");
-  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS, passMark });
+  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS[section], passMark });
   const { mark, passed, ruleVersion } = result;
   const isStored = await storeHandIn({
     id,

@@ -1,3 +1,4 @@
+import { isFilletTruth, type Truth } from "@/lib/specimen";
 import type { JointFacts } from "@/lib/weld";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
@@ -5,14 +6,21 @@ import type { SpecimenSource } from "../generation/specimen-source";
 import { followProgress } from "./follow-progress";
 
 /**
- * The caller's practice with how far its plate is, and what a drawing would say of the joint; that is null while the plate
+ * The caller's practice with how far its piece is, and what a drawing would say of the joint; that is null while the piece
  * is not made. Nothing else of the truth leaves.
  */
 export async function openBench(caller: Caller, id: string, specimens: SpecimenSource) {
   const followed = await followProgress(caller, id, specimens);
   if (!followed.ok) return followed;
   const made = followed.plate.state === "made" ? await readTruth(followed.practice.specimenId) : null;
-  return { ...followed, joint: made && factsOf(made.truth.joint) };
+  return { ...followed, joint: made && factsOf(made.truth) };
 }
 
-const factsOf = ({ process, position, thickness }: JointFacts): JointFacts => ({ process, position, thickness });
+function factsOf(truth: Truth): JointFacts {
+  if (!isFilletTruth(truth)) {
+    const { kind, process, position, thickness } = truth.joint;
+    return { kind, process, position, thickness };
+  }
+  const { kind, process, position, baseThickness, standingThickness, size } = truth.joint;
+  return { kind, process, position, baseThickness, standingThickness, size, stations: truth.stations };
+}

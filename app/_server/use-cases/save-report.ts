@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { answerSave, type Practice } from "@/lib/practice";
-import { reportSchema } from "@/lib/report";
+import { REPORT_SCHEMAS } from "@/lib/report";
+import { JOINT_OF } from "@/lib/results";
+import type { JointKind } from "@/lib/weld";
 import { saveReport as storeReport } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
 import { describeProblem } from "../input-problem";
@@ -9,11 +11,14 @@ import { refuse } from "../refusal";
 
 const windowSchema = z.strictObject({ id: z.string().regex(/^[a-z0-9]{8,40}$/), base: z.number().int().min(0) });
 
-export const saveSchema = z.strictObject({
-  sequence: z.number().int().min(0),
-  report: reportSchema,
-  window: windowSchema.optional(),
-});
+const saveSchemaOf = (kind: JointKind) =>
+  z.strictObject({
+    sequence: z.number().int().min(0),
+    report: REPORT_SCHEMAS[kind],
+    window: windowSchema.optional(),
+  });
+/** What a report may say depends on the piece. */
+const SAVE_SCHEMAS = { butt: saveSchemaOf("butt"), fillet: saveSchemaOf("fillet") };
 
 /** What is kept, for the window that does not know it. */
 export const keptVersion = ({ sequence, report, savedAt }: Practice) => ({ sequence, report, savedAt });
@@ -26,7 +31,7 @@ export const keptVersion = ({ sequence, report, savedAt }: Practice) => ({ seque
 export async function saveReport(caller: Caller, id: string, input: unknown) {
   const own = await requireOwnPractice(caller, id);
   if (!own.ok) return own;
-  const parsed = saveSchema.safeParse(input);
+  const parsed = SAVE_SCHEMAS[JOINT_OF[own.practice.section]].safeParse(input);
   if (!parsed.success) return refuse("malformed-report", { problem: describeProblem(parsed.error) });
   const { sequence, report, window } = parsed.data;
 

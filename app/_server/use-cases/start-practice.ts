@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { MAX_OPEN_PRACTICES } from "@/lib/practice";
-import { marksSchema } from "@/lib/results";
+import { JOINT_OF, marksSchema, SECTIONS } from "@/lib/results";
 import { countOpenPractices, createPractice } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
@@ -10,9 +10,9 @@ import { requireSignedIn } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
 
-const inputSchema = z.strictObject({ passMark: marksSchema.optional() });
+const inputSchema = z.strictObject({ section: z.enum(SECTIONS).default("plate"), passMark: marksSchema.optional() });
 
-/** Puts a fresh plate on the caller's bench: one that is ready, or else one made for them while they wait. */
+/** Puts a fresh piece for one section on the caller's bench, a plate unless another is asked for: one that is ready, or else one made for them while they wait. */
 export async function startPractice(caller: Caller, input: unknown, specimens: SpecimenSource) {
   const signedIn = requireSignedIn(caller);
   if (!signedIn.ok) return signedIn;
@@ -22,14 +22,16 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
   if (!workshop) return refuse("not-set-up");
   if ((await countOpenPractices(signedIn.actor.id)) >= MAX_OPEN_PRACTICES) return refuse("too-many-open");
 
-  const { specimenId } = (await specimens.takeReady()) ?? (await specimens.requestOne());
+  const { section, passMark = workshop.passMarks[section] } = parsed.data;
+  const kind = JOINT_OF[section];
+  const { specimenId } = (await specimens.takeReady(kind)) ?? (await specimens.requestOne(kind));
   const id = randomId();
   await createPractice({
     id,
     userId: signedIn.actor.id,
     specimenId,
-    section: "plate",
-    passMark: parsed.data.passMark ?? workshop.passMarks.plate,
+    section,
+    passMark,
     startedAt: caller.clock(),
   });
   return { ok: true, id } as const;
