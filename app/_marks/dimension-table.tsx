@@ -1,9 +1,15 @@
-import type { DimensionLine } from "@/lib/results";
-import { DIMENSION_FACTS } from "@/lib/weld";
+import type { DimensionLine, StatementLine } from "@/lib/results";
+import { ANSWER_NAMES, DIMENSION_FACTS, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { marks } from "./line-words";
+import { statementStory } from "./statement-words";
 
-/** What was measured, what is true and where, how far off, how far off was allowed, what it earned. */
-export function DimensionTable({ lines }: { readonly lines: readonly DimensionLine[] }) {
+interface DimensionTableProps {
+  readonly lines: readonly DimensionLine[];
+  readonly statements: readonly StatementLine[];
+}
+
+/** What was measured, what is true and where, how far off, how far off was allowed, what it earned; then what was stated. */
+export function DimensionTable({ lines, statements }: DimensionTableProps) {
   return (
     <div className="overflow-x-auto px-3">
       <table className="w-full text-left text-sm [&_td]:align-top [&_th]:align-top">
@@ -18,7 +24,10 @@ export function DimensionTable({ lines }: { readonly lines: readonly DimensionLi
         </thead>
         <tbody>
           {lines.map((line) => (
-            <DimensionRow key={line.dimension} line={line} />
+            <DimensionRow key={nameAsked(line)} line={line} />
+          ))}
+          {statements.map((line) => (
+            <StatementRow key={line.statement} line={line} />
           ))}
         </tbody>
       </table>
@@ -27,14 +36,13 @@ export function DimensionTable({ lines }: { readonly lines: readonly DimensionLi
 }
 
 function DimensionRow({ line }: { readonly line: DimensionLine }) {
-  const { name, unit } = DIMENSION_FACTS[line.dimension];
-  const short = unit === "mm" ? " mm" : "°";
+  const short = DIMENSION_FACTS[line.dimension].unit === "mm" ? " mm" : "°";
   const value = (number: number) => `${number.toFixed(1)}${short}`;
   const at = (place: number | null) => place !== null && <span className="text-ink-2"> at {Math.round(place)} mm</span>;
   return (
     <tr className="break-inside-avoid border-t border-line/70">
       <th scope="row" className="py-1 pr-2 font-normal">
-        {name}
+        {nameAsked(line)}
       </th>
       <td className="py-1 pr-2">
         {line.written === null ? (
@@ -57,9 +65,33 @@ function DimensionRow({ line }: { readonly line: DimensionLine }) {
         {line.error !== null && <span className="whitespace-nowrap">{value(line.error)}</span>}{" "}
         <span className="text-xs whitespace-nowrap text-ink-2">full to {value(line.tolerance)}</span>
       </td>
-      <td className="py-1 text-right whitespace-nowrap">
-        {marks(line.earned)} <span className="text-ink-2">of {marks(line.worth)}</span>
-      </td>
+      <Marks line={line} />
     </tr>
+  );
+}
+
+function StatementRow({ line }: { readonly line: StatementLine }) {
+  return (
+    <tr className="break-inside-avoid border-t border-line/70">
+      <th scope="row" className="py-1 pr-2 font-normal">
+        {STATEMENT_FACTS[line.statement].name}
+      </th>
+      <td className="py-1 pr-2">
+        {line.written === null ? <span className="text-ink-2">nothing</span> : ANSWER_NAMES[line.written]}
+      </td>
+      <td className="py-1 pr-2" colSpan={2}>
+        {line.right.map((answer) => ANSWER_NAMES[answer]).join(" or ")}
+        <span className="block text-xs text-ink-2">{statementStory(line)}</span>
+      </td>
+      <Marks line={line} />
+    </tr>
+  );
+}
+
+function Marks({ line }: { readonly line: { readonly worth: number; readonly earned: number } }) {
+  return (
+    <td className="py-1 text-right whitespace-nowrap">
+      {marks(line.earned)} <span className="text-ink-2">of {marks(line.worth)}</span>
+    </td>
   );
 }

@@ -1,6 +1,7 @@
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { AccountLine, Part } from "@/lib/results";
+import { JOINT_KINDS, PIECES } from "@/lib/weld";
 import type { TruthView } from "./sheet-view";
 
 /** What one line of the account says in words. */
@@ -132,8 +133,12 @@ export function placeWords({ place }: AccountLine): string | null {
 }
 
 /** Where to look again for a miss without giving it away: a stretch of 50 mm in which it begins. */
-export function vagueStretch(truth: Pick<TruthView, "start">): { readonly words: string; readonly middle: number } {
-  const from = Math.min(250, Math.floor(truth.start / 50) * 50);
+export function vagueStretch({ start, face }: Pick<TruthView, "start" | "face">): {
+  readonly words: string;
+  readonly middle: number;
+} {
+  const lengths = JOINT_KINDS.filter((kind) => PIECES[kind].faces.includes(face)).map((kind) => PIECES[kind].length);
+  const from = Math.min(...lengths.map((length) => length - 50), Math.floor(start / 50) * 50);
   return { words: `between ${from} and ${from + 50} mm`, middle: from + 25 };
 }
 

@@ -29,7 +29,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
   const misses = allLines.filter((line) => line.kind === "missed");
   const place = placeOf(sheet, chosen);
-  const truthOf = (line: AccountLine) => sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0 };
+  const truthOf = (line: AccountLine) =>
+    sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0, face: "cap" };
 
   const choose = (line: AccountLine) => {
     if (line === chosen) return setChosen(null);
@@ -66,8 +67,12 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
     });
   }, [sheet, allLines, uncovered, chosen]);
 
+  // nothing draws a fillet with both its plates here: its lines stand by themselves
+  const isDrawn = sheet.sections.every(({ section }) => section !== "fillet");
   return (
-    <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
+    <div
+      className={`mt-6 grid items-start gap-5 print:block ${isDrawn ? "lg:grid-cols-[minmax(25rem,5fr)_7fr]" : "max-w-4xl"}`}
+    >
       <div className="order-2 space-y-5 lg:order-1">
         {misses.length > 0 && (
           <button
@@ -94,28 +99,30 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           />
         ))}
       </div>
-      <div className="sticky top-3 order-1 space-y-3 lg:order-2 print:hidden">
-        <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
-          <SpecimenView
-            sources={sources}
-            highlights={highlights}
-            chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
-            onHeights={onHeights}
-            handle={view}
-          />
+      {isDrawn && (
+        <div className="sticky top-3 order-1 space-y-3 lg:order-2 print:hidden">
+          <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
+            <SpecimenView
+              sources={sources}
+              highlights={highlights}
+              chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
+              onHeights={onHeights}
+              handle={view}
+            />
+          </div>
+          <p className="text-sm text-ink-2">
+            Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
+            nothing there.
+          </p>
+          {chosen && place && !isCovered(chosen) && (
+            <PlaceProfile
+              heights={heights[place.face] ?? null}
+              truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
+              place={place}
+            />
+          )}
         </div>
-        <p className="text-sm text-ink-2">
-          Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
-          nothing there.
-        </p>
-        {chosen && place && !isCovered(chosen) && (
-          <PlaceProfile
-            heights={heights[place.face] ?? null}
-            truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
-            place={place}
-          />
-        )}
-      </div>
+      )}
     </div>
   );
 }
@@ -124,8 +131,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
 function placeOf(sheet: SheetView, line: AccountLine | null): { x: number; y: number; face: Face } | null {
   if (!line) return null;
   const truth = sheet.truths.find((candidate) => candidate.id === line.truthIds[0]);
-  if (truth) return { x: truth.worst[0], y: truth.worst[1], face: truth.face };
+  if (truth) return truth.face === "fillet" ? null : { x: truth.worst[0], y: truth.worst[1], face: truth.face };
   const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
-  if (!call || call.start === null) return null;
+  if (!call || call.start === null || call.face === "fillet") return null;
   return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
 }

@@ -2,7 +2,7 @@
 import { FACE_NAMES, SECTION_NAMES } from "@/app/_ui/section-names";
 import type { Call } from "@/lib/report";
 import type { AccountLine, SectionResult } from "@/lib/results";
-import { FACES, type Face } from "@/lib/weld";
+import { SURFACE_FACES, type SurfaceFace } from "@/lib/weld";
 import { DimensionTable } from "./dimension-table";
 import { LineItem } from "./line-item";
 import { marks } from "./line-words";
@@ -22,11 +22,11 @@ interface SectionAccountProps {
 export function SectionAccount(props: SectionAccountProps) {
   const { result, truths, calls } = props;
   const { indications, dimensions } = result;
-  const faceOf = (line: AccountLine): Face | null =>
+  const faceOf = (line: AccountLine): SurfaceFace | null =>
     truths.find(({ id }) => line.truthIds.includes(id))?.face ??
     calls.find(({ id }) => line.callIds.includes(id))?.face ??
     null;
-  const groups = [...FACES, null]
+  const groups = [...SURFACE_FACES, null]
     .map((face) => ({ face, lines: indications.lines.filter((line) => faceOf(line) === face) }))
     .filter(({ lines }) => lines.length > 0);
   return (
@@ -40,9 +40,14 @@ export function SectionAccount(props: SectionAccountProps) {
       <Sum name="All indications" part={indications} />
       {dimensions && (
         <>
-          <h3 className="break-after-avoid border-t border-line px-3 pt-4 pb-2 font-semibold">Dimensions</h3>
-          <DimensionTable lines={dimensions.lines} />
-          <Sum name="All dimensions" part={dimensions} />
+          <h3 className="break-after-avoid border-t border-line px-3 pt-4 pb-2 font-semibold">
+            {dimensions.statements.length > 0 ? "Dimensions and statements" : "Dimensions"}
+          </h3>
+          <DimensionTable lines={dimensions.lines} statements={dimensions.statements} />
+          <Sum
+            name={dimensions.statements.length > 0 ? "All dimensions and statements" : "All dimensions"}
+            part={dimensions}
+          />
         </>
       )}
       <p className="flex justify-between border-t-2 border-ink-2 px-3 py-2 font-semibold">
@@ -57,7 +62,7 @@ export function SectionAccount(props: SectionAccountProps) {
 
 interface FaceLinesProps extends SectionAccountProps {
   /** Null for what belongs to no face: a clean piece, and the lift to 0. */
-  readonly face: Face | null;
+  readonly face: SurfaceFace | null;
   readonly lines: readonly AccountLine[];
 }
 

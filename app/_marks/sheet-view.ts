@@ -1,12 +1,12 @@
 import type { Clutter, ImperfectionType } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
-import type { Face } from "@/lib/weld";
+import type { SurfaceFace } from "@/lib/weld";
 
 /** What was there, as the browser may know it once the report is handed in. Lengths in mm, as in the stored truth. */
 export interface TruthView {
   readonly id: string;
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly type: ImperfectionType;
   readonly start: number;
   readonly end: number;
@@ -20,7 +20,7 @@ export interface TruthView {
 /** What lay there and tempted to a false call, as the browser may know it once the report is handed in. */
 export interface ClutterView {
   readonly id: string;
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly kind: Clutter;
   readonly outline: readonly (readonly [number, number])[];
 }

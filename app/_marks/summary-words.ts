@@ -1,7 +1,7 @@
 import { FACE_WORDS, SECTION_WORDS } from "@/app/_ui/section-names";
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
-import type { AccountLine, DimensionLine, Part, SectionResult } from "@/lib/results";
-import { DIMENSION_FACTS } from "@/lib/weld";
+import type { AccountLine, DimensionsResult, Part, SectionResult } from "@/lib/results";
+import { type JointKind, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { extentWords, marks } from "./line-words";
 import type { SheetView, TruthView } from "./sheet-view";
 
@@ -15,7 +15,7 @@ function wentWell({ sections }: SheetView): string {
   const there = totals.reduce((sum, total) => sum + total.indications, 0);
   const called = totals.reduce((sum, total) => sum + total.indications - total.missed, 0);
   const stray = totals.reduce((sum, total) => sum + total.falseCalls, 0);
-  if (there === 0) return stray === 0 ? "You left a clean plate clean." : "The plate was clean.";
+  if (there === 0) return stray === 0 ? "You left a clean piece clean." : "The piece was clean.";
   if (called === 0) return `None of the ${there} indications was called. Look at each of them again below.`;
   const calm = stray === 0 && called > 0 ? ", without a single false call" : "";
   return `You found ${called} of ${there} indications${calm}.`;
@@ -27,25 +27,35 @@ function loss(line: AccountLine): number {
   return line.worth - line.earned;
 }
 
-const dimensionLoss = ({ worth, earned }: DimensionLine): number => worth - earned;
+/** What a dimension or a statement lost, and what to say of it. */
+interface MeasuredLoss {
+  readonly lost: number;
+  readonly words: string;
+}
+
+function measuredLosses(part: DimensionsResult | null): MeasuredLoss[] {
+  if (!part) return [];
+  return [
+    ...part.lines.map((line) => ({
+      lost: line.worth - line.earned,
+      words: `the ${nameAsked(line).toLowerCase()} ${line.written === null ? "was not measured" : "is off"}`,
+    })),
+    ...part.statements.map((line) => ({
+      lost: line.worth - line.earned,
+      words: `the statement on the ${STATEMENT_FACTS[line.statement].name.toLowerCase()} ${line.written === null ? "was left out" : "is wrong"}`,
+    })),
+  ];
+}
 
 function dearestMistake(sheet: SheetView): string {
   const lines = sheet.sections.flatMap(({ indications }) => indications.lines);
   const line = lines.reduce((most, next) => (loss(next) > loss(most) ? next : most), lines[0]);
-  const dimension = sheet.sections
-    .flatMap(({ dimensions }) => dimensions?.lines ?? [])
-    .reduce<DimensionLine | null>(
-      (most, next) => (most && dimensionLoss(most) >= dimensionLoss(next) ? most : next),
-      null,
-    );
-  const inDimension = dimension ? dimensionLoss(dimension) : 0;
+  const measured = sheet.sections
+    .flatMap(({ dimensions }) => measuredLosses(dimensions))
+    .reduce<MeasuredLoss>((most, next) => (next.lost > most.lost ? next : most), { lost: 0, words: "" });
   const inLine = line ? loss(line) : 0;
-  if (Math.max(inLine, inDimension) < 500) return "No mistake cost you more than half a mark.";
-  if (dimension && inDimension > inLine) {
-    const what = DIMENSION_FACTS[dimension.dimension].name.toLowerCase();
-    const how = dimension.written === null ? "was not measured" : "is off";
-    return `Your dearest mistake: the ${what} ${how} (${marks(inDimension)} marks).`;
-  }
+  if (Math.max(inLine, measured.lost) < 500) return "No mistake cost you more than half a mark.";
+  if (measured.lost > inLine) return `Your dearest mistake: ${measured.words} (${marks(measured.lost)} marks).`;
   const cost = `${marks(inLine)} marks`;
   const truth = sheet.truths.find((candidate) => line.truthIds.includes(candidate.id));
   if (line.kind === "false-call" || !truth) {
@@ -60,30 +70,38 @@ function dearestMistake(sheet: SheetView): string {
   return `Your dearest mistake: the ${name} on the ${FACE_WORDS[face]}, ${extentWords(truth.start, truth.end)} (${cost}).`;
 }
 
+const MEASURING_ADVICE: Readonly<Record<JointKind, string>> = {
+  butt: "walk the whole weld for the largest before you set the gauge down.",
+  fillet:
+    "set the gauge home in the corner at each station, square to the weld, and walk the whole weld for its smallest place.",
+};
+const FILLET_SEARCH = "walk the weld and both its toes from the datum to the far end, once from above each plate.";
+
 function toPractise({ sections, truths }: SheetView): string {
   const all = sections.flatMap(({ indications }) => indications.lines);
+  const isFillet = sections.some(({ section }) => section === "fillet");
   const misses = all.filter((line) => line.kind === "missed");
   const parts = all.flatMap((line) => line.parts);
   const losses = (...names: readonly Part[]) =>
     parts.filter(({ part }) => names.includes(part)).reduce((sum, { full, earned }) => sum + full - earned, 0);
   const missed = misses.reduce((sum, miss) => sum + miss.worth, 0);
   const measured = sections
-    .flatMap(({ dimensions }) => dimensions?.lines ?? [])
-    .reduce((sum, line) => sum + dimensionLoss(line), 0);
+    .flatMap(({ dimensions }) => measuredLosses(dimensions))
+    .reduce((sum, { lost }) => sum + lost, 0);
   const stray = all.filter((entry) => entry.kind === "false-call").reduce((sum, entry) => sum - entry.earned, 0);
   const options: readonly (readonly [number, string])[] = [
-    [missed, `Practise searching: ${searchAdvice(misses, truths)}`],
+    [missed, `Practise searching: ${isFillet ? FILLET_SEARCH : searchAdvice(misses, truths)}`],
     [losses("type"), "Practise naming: before you write, ask what else it could be, and turn the torch once round it."],
     [losses("size"), "Practise sizing: set the gauge down on sound plate, square to the weld, and read it twice."],
     [
       losses("start", "end"),
       "Practise finding the ends: follow each indication under low light until it is really gone.",
     ],
-    [measured, "Practise measuring: walk the whole weld for the largest before you set the gauge down."],
+    [measured, `Practise measuring: ${MEASURING_ADVICE[isFillet ? "fillet" : "butt"]}`],
     [stray, "Practise leaving things alone: ripple, dressed stops and shallow marks are not recorded."],
   ];
   const [worst, advice] = options.reduce((most, next) => (next[0] > most[0] ? next : most));
-  return worst < 1000 ? "Take another plate, and try to be as careful in less time." : advice;
+  return worst < 1000 ? "Take another piece, and try to be as careful in less time." : advice;
 }
 
 function searchAdvice(misses: readonly AccountLine[], truths: readonly TruthView[]): string {

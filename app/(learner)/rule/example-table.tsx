@@ -1,10 +1,10 @@
 import { imperfection } from "@/lib/imperfections";
-import { DEFAULT_PASS_MARK, isPass } from "@/lib/results";
+import { DEFAULT_PAPER, isPass } from "@/lib/results";
 import { EXAMPLE_LINES, EXAMPLE_MARK } from "./worked-example";
 
 /** A section marked line by line, to see the rule at work. */
 export function ExampleTable() {
-  const verdict = isPass(EXAMPLE_MARK, DEFAULT_PASS_MARK) ? "passed" : "not passed";
+  const verdict = isPass(EXAMPLE_MARK, DEFAULT_PAPER.plate.passMark) ? "passed" : "not passed";
   return (
     <>
       <p className="mt-2 leading-relaxed">
@@ -38,7 +38,7 @@ export function ExampleTable() {
               </th>
               <td className="py-2 pr-4 text-right font-semibold">{EXAMPLE_MARK.toFixed(1)}</td>
               <td className="py-2">
-                {DEFAULT_PASS_MARK} needed: {verdict}
+                {DEFAULT_PAPER.plate.passMark} needed: {verdict}
               </td>
             </tr>
           </tfoot>

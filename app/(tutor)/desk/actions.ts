@@ -43,7 +43,7 @@ export async function changeSettings(_before: SettingsState | null, form: FormDa
   const changed = await changeWorkshopSettings(await currentCaller(), {
     name: input.name,
     allowsOwnAccounts: input.allowsOwnAccounts === "on",
-    passMarks: { plate: Number(input.plate) },
+    passMarks: { plate: Number(input.plate), fillet: Number(input.fillet) },
   });
   if (!changed.ok) return { isStored: false, problem: problemOf(changed, input) };
   revalidatePath("/desk");

@@ -33,7 +33,10 @@ export function SettingsForm({ settings, change }: SettingsFormProps) {
       />
       <fieldset>
         <legend className="mb-2 text-sm font-medium">Marks needed to pass, unless a learner sets others</legend>
-        <PassMarkFields passMarks={settings.passMarks} problems={{ plate: problem?.fields["passMarks.plate"] }} />
+        <PassMarkFields
+          passMarks={settings.passMarks}
+          problems={{ plate: problem?.fields["passMarks.plate"], fillet: problem?.fields["passMarks.fillet"] }}
+        />
       </fieldset>
       <label className="flex min-h-11 cursor-pointer items-center gap-3">
         <input

@@ -113,7 +113,7 @@ export function useBench(practice: Practice) {
   const addPoint = useStable(() => add({ face, start: cursor.x, end: null, across: cursor.y }));
 
   const showCall = useStable((call: Call) => {
-    if (call.start === null) return;
+    if (call.start === null || call.face === "fillet") return;
     const place = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
     setCursor(place);
     setLensAt(place);

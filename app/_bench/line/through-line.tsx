@@ -199,6 +199,7 @@ function flagRows(calls: readonly Call[], width: number): readonly (0 | 1)[] {
 const FLAG_SPOTS = {
   cap: ["top-[14px] z-[1] items-center", "top-0 items-start pt-px"],
   root: ["bottom-[14px] z-[1] items-center", "bottom-0 items-end pb-px"],
+  fillet: ["top-[14px] z-[1] items-center", "top-0 items-start pt-px"],
 } as const;
 
 interface FlagProps {

@@ -1,6 +1,6 @@
 "use client";
 import { toScreen, type Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
+import type { Face, SurfaceFace } from "@/lib/weld";
 import { MarkTag } from "./call-marks";
 import { DRAWN } from "./palette";
 import { TwoToneLine } from "./two-tone";
@@ -8,7 +8,7 @@ import { TwoToneLine } from "./two-tone";
 /** A closed outline on a face: what was there (unbroken) or what was called (broken). */
 export interface Highlight {
   readonly id: string;
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly style: "truth" | "call";
   /** Corners in order, mm: x from the datum, y across. */
   readonly outline: readonly (readonly [x: number, y: number])[];

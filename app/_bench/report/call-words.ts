@@ -1,10 +1,14 @@
 import type { BlankField } from "@/lib/bench";
 import { imperfection, type SizeKind } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
-import type { Face } from "@/lib/weld";
+import type { SurfaceFace } from "@/lib/weld";
 
 /** How the report says things. */
-export const FACE_NAMES: Readonly<Record<Face, string>> = { cap: "Cap face", root: "Root face" };
+export const FACE_NAMES: Readonly<Record<SurfaceFace, string>> = {
+  cap: "Cap face",
+  root: "Root face",
+  fillet: "Weld face",
+};
 
 export const SIZE_LABELS: Readonly<Record<SizeKind, string>> = {
   depth: "Depth",

@@ -2,7 +2,7 @@
 import type { Dispatch } from "react";
 import type { WritingEvent } from "@/lib/bench";
 import type { Measure } from "@/lib/report";
-import { BUTT_PLATE_LENGTH, DIMENSION_FACTS, DIMENSIONS, type Dimension } from "@/lib/weld";
+import { ASKED_DIMENSIONS, BUTT_PLATE_LENGTH, DIMENSION_FACTS, type Dimension } from "@/lib/weld";
 import { NumberField } from "./number-field";
 
 interface DimensionListProps {
@@ -21,11 +21,11 @@ export function DimensionList({ measures, write, reading, ruled }: DimensionList
       <h3 id="dimensions" className="px-3 pt-3 font-semibold">
         Dimensions{" "}
         <span className="font-normal text-ink-2 text-sm">
-          {measuredCount} of {DIMENSIONS.length} measured
+          {measuredCount} of {ASKED_DIMENSIONS.butt.length} measured
         </span>
       </h3>
       <ul>
-        {DIMENSIONS.map((dimension) => (
+        {ASKED_DIMENSIONS.butt.map(({ dimension }) => (
           <DimensionRow
             key={dimension}
             dimension={dimension}
@@ -50,7 +50,8 @@ interface DimensionRowProps {
 function DimensionRow({ dimension, measure, taken, write }: DimensionRowProps) {
   const { name, unit, asks, most } = DIMENSION_FACTS[dimension];
   const onLeave = () => write({ kind: "leave-field" });
-  const change = (field: "value" | "at", value: number | null) => write({ kind: "measure", dimension, field, value });
+  const change = (field: "value" | "at", value: number | null) =>
+    write({ kind: "measure", dimension, station: null, field, value });
   return (
     <li className="border-line border-b px-3 py-2 last:border-b-0">
       <fieldset>

@@ -20,7 +20,7 @@ export interface HandInDialogProps {
 export function HandInDialog(props: HandInDialogProps) {
   const { report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
   const dialog = useRef<HTMLDialogElement>(null);
-  const { blanks, alike, unmeasured } = checkForHandIn(report);
+  const { blanks, alike, unmeasured } = checkForHandIn(report, "butt");
   const count = report.calls.length;
 
   useEffect(() => {
@@ -66,7 +66,7 @@ export function HandInDialog(props: HandInDialogProps) {
         {unmeasured.length > 0 && (
           <p>
             <b>Not measured:</b>{" "}
-            {unmeasured.map((dimension) => DIMENSION_FACTS[dimension].name.toLowerCase()).join(", ")}.
+            {unmeasured.map(({ dimension }) => DIMENSION_FACTS[dimension].name.toLowerCase()).join(", ")}.
           </p>
         )}
         {alike.length > 0 && (

@@ -2,10 +2,10 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { byFamily, FAMILY_NAMES, findTypes } from "@/lib/bench";
 import { type ImperfectionType, imperfection } from "@/lib/imperfections";
-import type { Face } from "@/lib/weld";
+import type { SurfaceFace } from "@/lib/weld";
 
 export interface TypePickerProps {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly value: ImperfectionType | null;
   readonly onChange: (type: ImperfectionType | null) => void;
 }

@@ -5,6 +5,7 @@ import { specimens } from "@/app/_server/generation";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { FACES } from "@/lib/weld";
+import { NoBench } from "./no-bench";
 import { PreparingPlate } from "./preparing-plate";
 
 export const metadata: Metadata = { title: "Bench" };
@@ -16,6 +17,7 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   const { practice, plate, joint } = opened;
   if (practice.state === "handed-in") redirect(`/practice/${id}/marks`);
   if (!joint) return <PreparingPlate id={id} stage={plate.stage} hasFailed={plate.state === "failed"} />;
+  if (joint.kind === "fillet") return <NoBench />;
   const { passMark, report, sequence } = practice;
   return (
     <InspectionBench id={id} joint={joint} passMark={passMark} report={report} sequence={sequence} faces={FACES} />
