@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import type { z } from "zod";
-import { reportSchema } from "../../lib/report";
+import { REPORT_SCHEMAS } from "../../lib/report";
 import { marksSchema } from "../../lib/results";
 import { DEFAULT_SETTINGS, markSection } from "../../lib/scoring";
 import { truthSchema } from "../../lib/specimen";
@@ -11,7 +11,7 @@ const USAGE = `Marks a report against the truth of its specimen and prints the a
 
   npm run mark -- truth.json report.json [--pass 70]
 
---pass: marks that the plate needs, 0 to 100, at most one decimal; 70 if left out.
+--pass: marks that the piece needs, 0 to 100, at most one decimal; 70 if left out.
 Exit code 0: marked. Exit code 2: a file or an option cannot be read; the message says where and why.`;
 
 /** Something the person at the keyboard can mend. */
@@ -83,9 +83,11 @@ function run(): void {
   if (positionals.length !== 2) throw new BadInput(`two files are needed, found ${positionals.length}\n\n${USAGE}`);
   const pass = values.pass === undefined ? null : parsePassMark(values.pass);
   const truth = parseFile(positionals[0], truthSchema);
-  const report = parseFile(positionals[1], reportSchema);
-  const passMark = pass ?? DEFAULT_SETTINGS.passMark;
-  console.log(JSON.stringify(markSection("plate", truth, report, { ...DEFAULT_SETTINGS, passMark }), null, 2));
+  const { kind } = truth.joint;
+  const section = kind === "butt" ? "plate" : kind;
+  const report = parseFile(positionals[1], REPORT_SCHEMAS[kind]);
+  const passMark = pass ?? DEFAULT_SETTINGS[section].passMark;
+  console.log(JSON.stringify(markSection(section, truth, report, { ...DEFAULT_SETTINGS[section], passMark }), null, 2));
 }
 
 try {

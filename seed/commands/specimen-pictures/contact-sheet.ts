@@ -1,6 +1,6 @@
 import type { Truth, TruthItem } from "@/lib/specimen";
 import { type Picture, renderView, STRIP_PER_MM, type Surface, type View } from "@/lib/surface";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type Face } from "@/lib/weld";
+import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FACES, type Face } from "@/lib/weld";
 import { itemWords } from "./item-words";
 import { escaped, placed, sheetPng } from "./png";
 import { LIGHTS } from "./views";
@@ -20,14 +20,17 @@ export function contactSheet(surfaces: Record<Face, Surface>, truth: Truth): Pro
   const rows = Math.max(1, Math.ceil(truth.items.length / COLUMNS));
   const pictures: { picture: Picture; left: number; top: number }[] = [];
   const captions: string[] = [];
-  truth.items.forEach((item, n) => {
+  const shown = FACES.flatMap((face) =>
+    truth.items.filter((item) => item.face === face).map((item) => ({ face, item })),
+  );
+  shown.forEach(({ face, item }, n) => {
     const left = GAP + (n % COLUMNS) * cellWidth;
     const top = Math.floor(n / COLUMNS) * cellHeight;
     captions.push(
       `<text x="${left}" y="${top + 16}" font-size="13" fill="#e8e6df">${escaped(`${n + 1}  ${caption(item)}`)}</text>`,
     );
     LIGHTS.forEach((light, m) => {
-      const picture = renderView(surfaces[item.face], { ...tileOf(item), light });
+      const picture = renderView(surfaces[face], { ...tileOf(item), light });
       pictures.push({ picture, left: left + m * (tileWidth + GAP), top: top + CAPTION });
     });
   });

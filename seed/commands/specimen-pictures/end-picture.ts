@@ -1,5 +1,4 @@
-import type { EndView } from "@/lib/specimen";
-import type { SectionPoint } from "@/lib/weld";
+import type { EndView, SectionPoint } from "@/lib/weld";
 import { sheetPng } from "./png";
 
 const PER_MM = 12;
