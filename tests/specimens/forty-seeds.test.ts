@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { CLUTTER, IMPERFECTION_TYPES, type ImperfectionType, imperfection, typesOn } from "@/lib/imperfections";
-import { BLUEPRINTS, generateSpecimen, meetsBlueprint, type Truth, truthSchema } from "@/lib/specimen";
+import { BLUEPRINTS, type ButtTruth, generateSpecimen, meetsBlueprint, truthSchema } from "@/lib/specimen";
 import type { FeatureRequest } from "@/lib/specimen/work";
 import { FACES } from "@/lib/weld";
 
@@ -20,7 +20,7 @@ const DECOYS = new Set(Object.keys(LISTED_AS));
 const LITTER = new Set<string>(CLUTTER);
 
 describe("forty specimens at full resolution", () => {
-  const made: { truth: Truth; requests: readonly FeatureRequest[]; seed: string }[] = [];
+  const made: { truth: ButtTruth; requests: readonly FeatureRequest[]; seed: string }[] = [];
   beforeAll(() => {
     for (let n = 0; n < SEEDS; n++) {
       const seed = `forty-${n}`;

@@ -23,9 +23,11 @@ describe("words of the mark sheet", () => {
   });
 
   test("a covered miss tells no more than a stretch of 50 mm that holds its start", () => {
-    expect(vagueStretch({ start: 137 })).toEqual({ words: "between 100 and 150 mm", middle: 125 });
-    expect(vagueStretch({ start: 299 }).words).toBe("between 250 and 300 mm");
-    expect(vagueStretch({ start: 0 }).words).toBe("between 0 and 50 mm");
+    expect(vagueStretch({ start: 137, face: "cap" })).toEqual({ words: "between 100 and 150 mm", middle: 125 });
+    expect(vagueStretch({ start: 299, face: "root" }).words).toBe("between 250 and 300 mm");
+    expect(vagueStretch({ start: 0, face: "cap" }).words).toBe("between 0 and 50 mm");
+    // a fillet ends at 200 mm
+    expect(vagueStretch({ start: 200, face: "fillet" }).words).toBe("between 150 and 200 mm");
   });
 });
 

@@ -8,6 +8,7 @@ import { EMPTY_REPORT, type Report } from "@/lib/report";
 const reportOf = (...ids: string[]): Report => ({
   version: 1,
   measures: [],
+  statements: [],
   calls: ids.map((id) => ({ id, face: "cap", type: null, start: 1, end: null, across: 0, size: null })),
 });
 

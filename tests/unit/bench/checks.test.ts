@@ -17,7 +17,7 @@ import {
   withLook,
 } from "@/lib/bench";
 import { FAMILIES, imperfection, typesOn } from "@/lib/imperfections";
-import type { Call } from "@/lib/report";
+import { type Call, EMPTY_REPORT } from "@/lib/report";
 
 const call = (rest: Partial<Call>): Call => ({
   id: "a",
@@ -41,7 +41,7 @@ describe("before handing in", () => {
   it("asks about the same thing written twice, and not about neighbours", () => {
     const undercut = { type: "continuous-undercut", start: 100, end: 110, across: 7 } as const;
     const check = (other: Partial<Call>) =>
-      checkForHandIn({ version: 1, measures: [], calls: [call({ ...undercut, size: 1 }), call({ id: "b", ...other })] })
+      checkForHandIn({ ...EMPTY_REPORT, calls: [call({ ...undercut, size: 1 }), call({ id: "b", ...other })] }, "butt")
         .alike;
     expect(check({ ...undercut, type: "intermittent-undercut", start: 111 })).toEqual([[1, 2]]);
     expect(check({ ...undercut, type: null })).toEqual([[1, 2]]);
@@ -53,7 +53,7 @@ describe("before handing in", () => {
 
   it("numbers blanks as the rows are numbered", () => {
     const complete = call({ type: "overlap", start: 1, end: 4, across: 0 });
-    const { blanks } = checkForHandIn({ version: 1, measures: [], calls: [complete, call({ id: "b", start: 200 })] });
+    const { blanks } = checkForHandIn({ ...EMPTY_REPORT, calls: [complete, call({ id: "b", start: 200 })] }, "butt");
     expect(blanks.map(({ number, fields }) => [number, fields])).toEqual([[2, ["type", "across"]]]);
   });
 });

@@ -15,13 +15,14 @@ describe("writing dimensions", () => {
   const measure = (field: "value" | "at", value: number | null): WritingEvent => ({
     kind: "measure",
     dimension: "cap-height",
+    station: null,
     field,
     value,
   });
 
   it("keeps value and place of each, and forgets one with nothing left in it", () => {
     const state = writingAfter([measure("value", 2.4), measure("at", 120)]);
-    expect(state.report.measures).toEqual([{ dimension: "cap-height", value: 2.4, at: 120 }]);
+    expect(state.report.measures).toEqual([{ dimension: "cap-height", station: null, value: 2.4, at: 120 }]);
     expect(reportSchema.safeParse(state.report).success).toBe(true);
     expect(writingAfter([measure("value", null), measure("at", null)], state).report.measures).toEqual([]);
   });
@@ -29,7 +30,10 @@ describe("writing dimensions", () => {
   it("is undone a field at a time, however much was typed in it", () => {
     const typed = writingAfter([measure("value", 2), measure("value", 2.4), measure("at", 120), add("a", 10, 20)]);
     const undone = writingAfter([{ kind: "undo" }, { kind: "undo" }], typed);
-    expect(undone.report).toEqual({ ...EMPTY_REPORT, measures: [{ dimension: "cap-height", value: 2.4, at: null }] });
+    expect(undone.report).toEqual({
+      ...EMPTY_REPORT,
+      measures: [{ dimension: "cap-height", station: null, value: 2.4, at: null }],
+    });
     expect(writingAfter([{ kind: "undo" }], undone).report).toEqual(EMPTY_REPORT);
     expect(writingAfter([{ kind: "redo" }, { kind: "redo" }, { kind: "redo" }], undone).report).toEqual(typed.report);
   });

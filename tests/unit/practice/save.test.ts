@@ -4,7 +4,7 @@ import { answerSave } from "@/lib/practice";
 import { type Call, EMPTY_REPORT, type Report } from "@/lib/report";
 
 const call: Call = { id: "a", face: "cap", type: "surface-pore", start: 10, end: null, across: 0, size: 1 };
-const reportAt = (start: number): Report => ({ version: 1, measures: [], calls: [{ ...call, start }] });
+const reportAt = (start: number): Report => ({ ...EMPTY_REPORT, calls: [{ ...call, start }] });
 
 describe("which save is kept", () => {
   const stored = { state: "open", sequence: 4, report: reportAt(4), windowId: "left" } as const;

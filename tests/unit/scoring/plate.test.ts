@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { EMPTY_REPORT } from "../../../lib/report";
 import { DEFAULT_TOLERANCES, sectionResultSchema } from "../../../lib/results";
 import { DEFAULT_SETTINGS, markIndications, markSection } from "../../../lib/scoring";
 import type { DimensionTruth } from "../../../lib/specimen";
@@ -19,11 +20,12 @@ const exact = (id: string) => {
 /** Highest cap 2.6 mm at 102 mm; what it is every 100 mm. */
 const height: DimensionTruth = {
   dimension: "cap-height",
+  station: null,
   value: 2.6,
   at: 102,
   along: { from: 2, step: 100, values: [1.4, 2.6, null] },
 };
-const step: DimensionTruth = { dimension: "linear-misalignment", value: 0.3, at: 40, along: null };
+const step: DimensionTruth = { dimension: "linear-misalignment", station: null, value: 0.3, at: 40, along: null };
 
 describe("both faces of a plate together", () => {
   it("share out one whole: four indications of one weight are worth a quarter each, whichever face they lie on", () => {
@@ -85,15 +87,15 @@ describe("both faces of a plate together", () => {
 });
 
 describe("a section of a plate", () => {
-  const truth = { items, clutter: [], dimensions: [height, step] };
+  const truth = { items, clutter: [], dimensions: [height, step], statements: [] };
   const calls = items.map(({ id }) => exact(id));
   const marked = (measures: Parameters<typeof markSection>[2]["measures"]) =>
-    markSection("plate", truth, { calls, measures }, DEFAULT_SETTINGS);
+    markSection("plate", truth, { calls, measures, statements: [] }, DEFAULT_SETTINGS.plate);
 
   it("gives indications 60 and dimensions 10 parts of 70, all lines adding up to the mark", () => {
     const result = marked([
-      { dimension: "cap-height", value: 2.6, at: 102 },
-      { dimension: "linear-misalignment", value: 0.3, at: null },
+      { dimension: "cap-height", station: null, value: 2.6, at: 102 },
+      { dimension: "linear-misalignment", station: null, value: 0.3, at: null },
     ]);
     // 100,000 x 60 / 70 = 85,714.3 and 14,285.7: the unit left over goes to the larger remainder
     expect([result.indications.worth, result.dimensions?.worth]).toEqual([85_714, 14_286]);
@@ -110,14 +112,14 @@ describe("a section of a plate", () => {
     { value: 9, share: 0 },
     { value: null, share: 0 },
   ])("a height of $value where 2.6 is true earns $share of its half", ({ value, share }) => {
-    const line = marked([{ dimension: "cap-height", value, at: 102 }]).dimensions!.lines[0];
+    const line = marked([{ dimension: "cap-height", station: null, value, at: 102 }]).dimensions!.lines[0];
     expect(line.worth).toBe(7_143);
     expect(line.earned).toBe(Math.round(7_143 * share));
   });
 
   it("says what it is where it was measured, and nothing where that is not known", () => {
     const there = (at: number | null) =>
-      marked([{ dimension: "cap-height", value: 1.4, at }]).dimensions!.lines[0].actualThere;
+      marked([{ dimension: "cap-height", station: null, value: 1.4, at }]).dimensions!.lines[0].actualThere;
     expect([there(0), there(49), there(55), there(202), there(300), there(null)]).toEqual([
       1.4,
       1.4,
@@ -131,14 +133,14 @@ describe("a section of a plate", () => {
   it("leaves everything to the indications where a specimen has no dimensions", () => {
     const result = markSection(
       "plate",
-      { items, clutter: [], dimensions: [] },
-      { calls, measures: [] },
-      DEFAULT_SETTINGS,
+      { items, clutter: [], dimensions: [], statements: [] },
+      { calls, measures: [], statements: [] },
+      DEFAULT_SETTINGS.plate,
     );
     expect([result.indications.worth, result.dimensions, result.mark]).toEqual([100_000, null, 100_000]);
   });
 
   it("a blank report is 0", () => {
-    expect(markSection("plate", truth, { calls: [], measures: [] }, DEFAULT_SETTINGS).mark).toBe(0);
+    expect(markSection("plate", truth, EMPTY_REPORT, DEFAULT_SETTINGS.plate).mark).toBe(0);
   });
 });

@@ -79,7 +79,7 @@ describe("hand in", () => {
 
   test("is refused while the plate is not made, and keeps the report", async () => {
     const { learner } = await openTestWorkshop();
-    await orderSpecimen({ id: "unmade", seed: "secret" }, true, NOW);
+    await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret" }, true, NOW);
     const practice = { id: "early", userId: "learner", specimenId: "unmade", section: "plate", passMark: 70 } as const;
     await createPractice({ ...practice, startedAt: NOW });
     expect(await handIn(learner, "early", { sequence: 1, report: CAP_ONLY })).toEqual({
@@ -100,6 +100,7 @@ describe("what is kept", () => {
       truth: { ...TRUTH, generator: "later", items: [] },
       generatorVersion: "later",
       surfaces: SURFACES,
+      ends: null,
     });
     expect(await readMarkSheet(learner, id)).toEqual(before);
     expect(before).toMatchObject({ ok: true, sheet: { truth: TRUTH, generatorVersion: "test-generator" } });

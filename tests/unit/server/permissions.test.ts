@@ -41,7 +41,7 @@ const TUTORS_ONLY: Readonly<Record<string, Use>> = {
   "read the desk": (caller) => readDesk(caller),
   "read a learner": (caller) => readLearner(caller, "learner"),
   "change settings": (caller) =>
-    changeWorkshopSettings(caller, { name: "New", allowsOwnAccounts: false, passMarks: { plate: 1 } }),
+    changeWorkshopSettings(caller, { name: "New", allowsOwnAccounts: false, passMarks: { plate: 1, fillet: 2 } }),
   "add a learner": (caller) => addLearner(caller, { name: "New One", signInName: "new-one" }),
   "renew a password": (caller) => renewPassword(caller, "learner"),
 };

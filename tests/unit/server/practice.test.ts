@@ -32,19 +32,29 @@ describe("start a practice", () => {
     expect(await readSurface(learner, started.id, "cap")).toEqual({ ok: false, code: "specimen-not-made" });
     const order = await takeOrder();
     if (!order) throw new Error("nothing was ordered");
-    await finishSpecimen(order.id, { truth: TRUTH, generatorVersion: "test-generator", surfaces: SURFACES });
+    await finishSpecimen(order.id, {
+      truth: TRUTH,
+      generatorVersion: "test-generator",
+      surfaces: SURFACES,
+      ends: null,
+    });
     expect(await followProgress(learner, started.id, source)).toMatchObject({ plate: { state: "made" } });
     const opened = await openBench(learner, started.id, source);
     // what a drawing says, and not a word more of the truth
-    const { process, position, thickness } = TRUTH.joint;
-    expect(opened).toMatchObject({ ok: true, joint: { process, position, thickness } });
+    const { kind, process, position, thickness } = TRUTH.joint;
+    expect(opened).toMatchObject({ ok: true, joint: { kind, process, position, thickness } });
     expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice"]);
-    expect(opened.ok && opened.joint && Object.keys(opened.joint)).toEqual(["process", "position", "thickness"]);
+    expect(opened.ok && opened.joint && Object.keys(opened.joint)).toEqual([
+      "kind",
+      "process",
+      "position",
+      "thickness",
+    ]);
   });
 
   test("goes by the workshop's pass marks unless others are given", async () => {
     const { learner } = await openTestWorkshop();
-    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { plate: 65.5 } });
+    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { plate: 65.5, fillet: 72 } });
     const source = testSource();
     const passMarkAfter = async (input: object) => {
       const started = await startPractice(learner, input, source);
@@ -52,6 +62,7 @@ describe("start a practice", () => {
     };
     expect(await passMarkAfter({})).toBe(65.5);
     expect(await passMarkAfter({ passMark: 81 })).toBe(81);
+    expect(await passMarkAfter({ section: "fillet" })).toBe(72);
   });
 
   test.each([
@@ -60,6 +71,8 @@ describe("start a practice", () => {
     [{ passMark: 101 }, { code: "invalid-input", problem: { path: "passMark", wanted: "at most 100" } }],
     [{ passMark: -1 }, { code: "invalid-input", problem: { path: "passMark", wanted: "at least 0" } }],
     [{ passMark: "70" }, { code: "invalid-input", problem: { path: "passMark", wanted: "a number" } }],
+    [{ section: "fillet", passMark: 50 }, { ok: true }],
+    [{ section: "cap" }, { code: "invalid-input", problem: { path: "section", wanted: "one of plate, fillet" } }],
     [{ passMark: 69.95 }, { code: "invalid-input", problem: { path: "passMark" } }],
     [{ passMarks: { cap: 70 } }, { code: "invalid-input", problem: { wanted: "no field named passMarks" } }],
   ])("with %j answers %j", async (input, answer) => {

@@ -94,7 +94,7 @@ describe("make an account of one's own", () => {
   test("is refused where the tutor has switched it off, and before there is a workshop", async () => {
     expect(await joinWorkshop({ clock }, learner)).toEqual({ ok: false, code: "not-set-up" });
     await setUpWorkshop({ clock }, tutor);
-    await updateWorkshop({ name: "North Bay", allowsOwnAccounts: false, passMarks: { plate: 70 } });
+    await updateWorkshop({ name: "North Bay", allowsOwnAccounts: false, passMarks: { plate: 70, fillet: 70 } });
     expect(await joinWorkshop({ clock }, learner)).toEqual({ ok: false, code: "own-accounts-off" });
   });
 });

@@ -16,38 +16,38 @@ freshDatabaseForEachTest();
 describe("the shelf", () => {
   test("never gives the same specimen to two who ask at once", async () => {
     for (const id of ["a", "b", "c"]) await makeSpecimen(id, false);
-    const taken = await Promise.all(Array.from({ length: 5 }, takeReadySpecimen));
+    const taken = await Promise.all(Array.from({ length: 5 }, () => takeReadySpecimen("butt")));
     expect(taken.filter((id) => id !== null).sort()).toEqual(["a", "b", "c"]);
     expect(taken.filter((id) => id === null)).toHaveLength(2);
   });
 
   test("keeps what somebody has reserved for them", async () => {
     await makeSpecimen("mine", true);
-    expect(await takeReadySpecimen()).toBeNull();
+    expect(await takeReadySpecimen("butt")).toBeNull();
     expect(await readSpecimenProgress("mine")).toMatchObject({ state: "taken" });
-    expect(await countStock()).toBe(0);
+    expect(await countStock("butt")).toBe(0);
   });
 });
 
 describe("orders", () => {
   test("somebody who waits comes before the stock", async () => {
-    await orderSpecimen({ id: "stock", seed: "1" }, false, NOW);
-    await orderSpecimen({ id: "waited-for", seed: "2" }, true, NOW);
-    expect(await takeOrder()).toEqual({ id: "waited-for", seed: "2", isReserved: true });
-    expect(await takeOrder()).toEqual({ id: "stock", seed: "1", isReserved: false });
+    await orderSpecimen({ id: "stock", kind: "butt", seed: "1" }, false, NOW);
+    await orderSpecimen({ id: "waited-for", kind: "butt", seed: "2" }, true, NOW);
+    expect(await takeOrder()).toEqual({ id: "waited-for", kind: "butt", seed: "2", isReserved: true });
+    expect(await takeOrder()).toEqual({ id: "stock", kind: "butt", seed: "1", isReserved: false });
     expect(await takeOrder()).toBeNull();
   });
 
   test("that a stopped server left half done are made again", async () => {
-    await orderSpecimen({ id: "half", seed: "1" }, false, NOW);
+    await orderSpecimen({ id: "half", kind: "butt", seed: "1" }, false, NOW);
     await takeOrder();
     await putBackInterruptedOrders();
     expect(await takeOrder()).toMatchObject({ id: "half" });
   });
 
   test("a seed is never used twice", async () => {
-    await orderSpecimen({ id: "one", seed: "same" }, false, NOW);
-    await expect(orderSpecimen({ id: "two", seed: "same" }, false, NOW)).rejects.toThrow();
+    await orderSpecimen({ id: "one", kind: "butt", seed: "same" }, false, NOW);
+    await expect(orderSpecimen({ id: "two", kind: "butt", seed: "same" }, false, NOW)).rejects.toThrow();
   });
 });
 

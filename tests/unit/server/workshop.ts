@@ -2,11 +2,19 @@ import type { Caller } from "@/app/_server/caller";
 import type { SpecimenSource } from "@/app/_server/generation/specimen-source";
 import { hashPassword } from "@/app/_server/passwords";
 import type { Report } from "@/lib/report";
-import type { Truth } from "@/lib/specimen";
+import type { Section } from "@/lib/results";
+import type { ButtTruth, FilletTruth, Truth } from "@/lib/specimen";
+import type { EndViews, JointKind } from "@/lib/weld";
 import { DEFAULT_PASS_MARKS, type Role } from "@/lib/workshop";
 import { createPerson } from "@/prisma/stores/people";
 import { createPractice } from "@/prisma/stores/practices";
-import { finishSpecimen, orderSpecimen, readSpecimenProgress, takeReadySpecimen } from "@/prisma/stores/specimens";
+import {
+  finishSpecimen,
+  type MadeSpecimen,
+  orderSpecimen,
+  readSpecimenProgress,
+  takeReadySpecimen,
+} from "@/prisma/stores/specimens";
 import { createWorkshop } from "@/prisma/stores/workshops";
 
 export const NOW = new Date("2026-03-02T08:00:00.000Z");
@@ -30,7 +38,7 @@ export async function openTestWorkshop(): Promise<{ tutor: Caller; learner: Call
 }
 
 /** One pore on the cap at 100 mm, one hollow in the root from 50 to 80 mm. */
-export const TRUTH: Truth = {
+export const TRUTH: ButtTruth = {
   version: 1,
   generator: "test-generator",
   joint: {
@@ -82,31 +90,109 @@ export const TRUTH: Truth = {
   ],
   clutter: [],
   dimensions: [
-    { dimension: "cap-height", value: 2.4, at: 120, along: { from: 0, step: 100, values: [1, 2.1, 2.3, null] } },
+    {
+      dimension: "cap-height",
+      station: null,
+      value: 2.4,
+      at: 120,
+      along: { from: 0, step: 100, values: [1, 2.1, 2.3, null] },
+    },
   ],
+  statements: [],
+};
+
+/** One crack on a fillet from 60 to 90 mm; one throat, the smallest leg, and a weld that is surely convex and large enough. */
+export const FILLET_TRUTH: FilletTruth = {
+  version: 1,
+  generator: "test-generator",
+  joint: {
+    kind: "fillet",
+    process: "135",
+    position: "PB",
+    length: 200,
+    baseThickness: 12,
+    standingThickness: 8,
+    size: { symbol: "a", value: 4 },
+    angle: 90,
+  },
+  items: [
+    {
+      id: "fillet-1",
+      face: "fillet",
+      type: "longitudinal-crack",
+      start: 60,
+      end: 90,
+      across: -1.25,
+      size: null,
+      width: 0.3,
+      worst: [75.5, -1.25],
+      outline: [
+        [60, -1.5],
+        [90, -1.5],
+        [75.5, -1],
+      ],
+      neutral: false,
+    },
+  ],
+  clutter: [],
+  dimensions: [
+    { dimension: "throat", station: 1, value: 4.61, at: 41, along: null },
+    {
+      dimension: "smallest-leg",
+      station: null,
+      value: 5.93,
+      at: 117,
+      along: { from: 12, step: 1, values: [6.37, 6.29] },
+    },
+  ],
+  statements: [
+    { statement: "profile", right: ["convex"], value: 0.74, limit: 0.3 },
+    { statement: "size", right: ["met"], value: 4.43, limit: 4 },
+  ],
+  stations: [41, 103, 158],
+  gap: { datum: 0.27, farEnd: 0.48 },
+};
+
+/** What is seen at the ends of it. */
+export const ENDS: EndViews = {
+  datum: { base: [{ along: -8, up: -0.01 }], standing: [{ along: 0, up: 0.26 }], weld: [{ along: 6.1, up: 0 }] },
+  farEnd: { base: [{ along: -8, up: -0.02 }], standing: [{ along: 0, up: 0.46 }], weld: [{ along: 6.2, up: 0 }] },
 };
 
 /** Reports the pore as it is and how high the cap is where that is not its highest, and nothing on the root. */
 export const CAP_ONLY: Report = {
   version: 1,
   calls: [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
-  measures: [{ dimension: "cap-height", value: 2, at: 104 }],
+  measures: [{ dimension: "cap-height", station: null, value: 2, at: 104 }],
+  statements: [],
 };
 
 export const SURFACES = { cap: new Uint8Array([1, 2, 3]), root: new Uint8Array([4, 5]) };
+export const FILLET_SURFACES = { fillet: new Uint8Array([6, 7, 8, 9]) };
 
-/** Makes a specimen with the truth above, as the generator would. */
-export async function makeSpecimen(id: string, isReserved = true): Promise<string> {
-  await orderSpecimen({ id, seed: `secret-seed-of-${id}` }, isReserved, NOW);
-  await finishSpecimen(id, { truth: TRUTH, generatorVersion: TRUTH.generator, surfaces: SURFACES });
+/** What the generator makes for each section. */
+const MADE: Readonly<Record<Section, { readonly kind: JointKind } & MadeSpecimen>> = {
+  plate: { kind: "butt", ...madeOf(TRUTH), surfaces: SURFACES, ends: null },
+  fillet: { kind: "fillet", ...madeOf(FILLET_TRUTH), surfaces: FILLET_SURFACES, ends: ENDS },
+};
+
+function madeOf(truth: Truth) {
+  return { truth, generatorVersion: truth.generator };
+}
+
+/** Makes a specimen with a truth from above, as the generator would. */
+export async function makeSpecimen(id: string, isReserved = true, section: Section = "plate"): Promise<string> {
+  const { kind, ...made } = MADE[section];
+  await orderSpecimen({ id, kind, seed: `secret-seed-of-${id}` }, isReserved, NOW);
+  await finishSpecimen(id, made);
   return id;
 }
 
 /** An open practice of somebody on a made specimen. */
-export async function openPractice({ actor }: Caller, id = "practice"): Promise<string> {
+export async function openPractice({ actor }: Caller, id = "practice", section: Section = "plate"): Promise<string> {
   if (!actor) throw new Error("a visitor has no practice");
-  const specimenId = await makeSpecimen(`specimen-of-${id}`);
-  await createPractice({ id, userId: actor.id, specimenId, section: "plate", passMark: 60.5, startedAt: NOW });
+  const specimenId = await makeSpecimen(`specimen-of-${id}`, true, section);
+  await createPractice({ id, userId: actor.id, specimenId, section, passMark: 60.5, startedAt: NOW });
   return id;
 }
 
@@ -114,13 +200,13 @@ export async function openPractice({ actor }: Caller, id = "practice"): Promise<
 export function testSource(): SpecimenSource {
   let asked = 0;
   return {
-    async takeReady() {
-      const specimenId = await takeReadySpecimen();
+    async takeReady(kind) {
+      const specimenId = await takeReadySpecimen(kind);
       return specimenId ? { specimenId } : null;
     },
-    async requestOne() {
+    async requestOne(kind) {
       const specimenId = `asked-${asked++}`;
-      await orderSpecimen({ id: specimenId, seed: `secret-seed-of-${specimenId}` }, true, NOW);
+      await orderSpecimen({ id: specimenId, kind, seed: `secret-seed-of-${specimenId}` }, true, NOW);
       return { specimenId };
     },
     stageOf: async (id) => (await readSpecimenProgress(id)) ?? { state: "failed", stage: "" },

@@ -17,11 +17,11 @@ describe("sign-in names", () => {
 
 describe("pass marks", () => {
   test.each([0, 70, 69.9, 100])("%d is one", (mark) => {
-    expect(passMarksSchema.safeParse({ plate: mark }).success).toBe(true);
+    expect(passMarksSchema.safeParse({ plate: mark, fillet: 70 }).success).toBe(true);
   });
 
   test.each([-0.1, 100.1, 69.95, Number.NaN, Number.POSITIVE_INFINITY, "70"])("%s is none", (mark) => {
-    expect(passMarksSchema.safeParse({ plate: mark }).success).toBe(false);
+    expect(passMarksSchema.safeParse({ plate: mark, fillet: 70 }).success).toBe(false);
   });
 });
 

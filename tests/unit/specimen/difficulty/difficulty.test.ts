@@ -152,7 +152,8 @@ describe("expected mark", () => {
         let sum = 0;
         for (let n = 0; n < runs; n++) {
           const calls = simulate(items, ability, `${factor} ${ability} ${n}`);
-          sum += markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_SETTINGS.tolerances).earned / 1000;
+          sum +=
+            markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_SETTINGS.plate.tolerances).earned / 1000;
         }
         const expected = expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
         expect(Math.abs(sum / runs - expected), `${factor} ${ability}: ${sum / runs} and ${expected}`).toBeLessThan(2);
