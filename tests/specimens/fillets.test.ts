@@ -1,9 +1,18 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { drawCleanFillet, type FilletRecipe, generateFillet, generateFilletSpecimen, sizesAt } from "@/lib/specimen";
+import { type Heights, setDown } from "@/lib/gauges";
+import { randomStream } from "@/lib/random";
+import {
+  drawCleanFillet,
+  type FilletRecipe,
+  generateFillet,
+  generateFilletSpecimen,
+  sizesAt,
+  truthSchema,
+} from "@/lib/specimen";
 import type { FeatureRequest } from "@/lib/specimen/work";
-import { type Surface, turnedFillet } from "@/lib/surface";
-import { FILLET_LENGTH, requiredThroat } from "@/lib/weld";
+import { heightAt, type Surface, turnedFillet } from "@/lib/surface";
+import { type Dimension, FILLET_HALF_WIDTH, FILLET_LENGTH, requiredThroat, STATEMENTS } from "@/lib/weld";
 
 /** A point of a section, mm along the base plate and up the standing plate; worked out here from the heights alone. */
 interface Place {
@@ -62,6 +71,14 @@ function throatAt(surface: Surface, x: number): number {
   return Math.min(base, standing, ...face.map(({ p, q }) => Math.hypot(p, q)));
 }
 
+/** Highest pixel within 0.8 mm of the line between the plates over the corner, in one column. */
+function shownAt(surface: Surface, x: number): number {
+  const { places, corner } = column(surface, x);
+  const across = ({ p, q }: Place) => Math.abs(p - corner.p - q + corner.q) / Math.SQRT2;
+  const over = ({ p, q }: Place) => (p - corner.p + q - corner.q) / Math.SQRT2;
+  return Math.max(...places.filter((place) => across(place) <= 0.8).map(over));
+}
+
 const near = (x: number) => Array.from({ length: 9 }, (_, n) => x + (n - 4) / 8);
 const fingerprint = ({ strip, plate }: Surface, truth: unknown) =>
   createHash("sha256")
@@ -111,6 +128,78 @@ describe("clean fillets", () => {
     for (const { seed, recipe, truth } of made) {
       const { value } = truth.dimensions.find(({ dimension }) => dimension === "smallest-throat")!;
       expect(value, seed).toBeGreaterThan(requiredThroat(recipe.joint.size) - 0.3);
+    }
+  });
+
+  it("have dimensions that plain loops over the pixels find too: at every station, and least along the whole weld", () => {
+    for (const { seed, surface, truth } of made) {
+      const at = (dimension: Dimension, station: number | null) =>
+        truth.dimensions.find((one) => one.dimension === dimension && one.station === station)!;
+      for (const [n, x] of truth.stations.entries()) {
+        const legs = near(x).map((place) => legsAt(surface, place));
+        const words = `${seed}, station ${n + 1}`;
+        expect(at("throat", n + 1).at, words).toBe(x);
+        const base = middleOf(legs.map((leg) => leg.base));
+        expect(Math.abs(at("base-leg", n + 1).value - base), words).toBeLessThan(0.3);
+        const standing = middleOf(legs.map((leg) => leg.standing));
+        expect(Math.abs(at("standing-leg", n + 1).value - standing), words).toBeLessThan(0.3);
+        const shown = middleOf(near(x).map((place) => shownAt(surface, place)));
+        expect(Math.abs(at("throat", n + 1).value - shown), words).toBeLessThan(0.12);
+      }
+      // a blade 3 mm thick shows the largest under it
+      const under = (size: (x: number) => number, x: number) =>
+        Math.max(...[-1.5, -1, -0.5, 0, 0.5, 1, 1.5].map((away) => size(x + away)));
+      const places = Array.from({ length: 167 }, (_, n) => 17 + n);
+      const throat = Math.min(...places.map((x) => under((place) => shownAt(surface, place), x)));
+      expect(Math.abs(at("smallest-throat", null).value - throat), seed).toBeLessThan(0.2);
+      const leg = Math.min(
+        ...places.map((x) => under((place) => Math.min(...Object.values(legsAt(surface, place))), x)),
+      );
+      expect(Math.abs(at("smallest-leg", null).value - leg), seed).toBeLessThan(0.35);
+      for (const dimension of ["smallest-leg", "smallest-throat"] as const) {
+        const { value, along, at: place } = at(dimension, null);
+        const values = along!.values.filter((one) => one !== null);
+        expect(value, `${seed} ${dimension}`).toBe(Math.min(...values));
+        expect(along!.values[(place! - along!.from) / along!.step], `${seed} ${dimension}`).toBe(value);
+      }
+    }
+  });
+
+  it("have a throat that the leg-and-throat gauge reads when it is set down there", () => {
+    for (const { seed, surface, truth } of made) {
+      const heights: Heights = {
+        heightAt: (x, y) => heightAt(surface, x, y),
+        extent: { x0: 0, x1: FILLET_LENGTH, y0: -FILLET_HALF_WIDTH, y1: FILLET_HALF_WIDTH },
+        corner: 90,
+      };
+      for (const { dimension, station, value, at } of truth.dimensions) {
+        if (dimension !== "throat" && dimension !== "smallest-throat") continue;
+        const spot = { kind: "fillet-gauge", use: "throat", x: at!, y: 0, turn: 90 } as const;
+        const standing = setDown(heights, spot, randomStream(seed));
+        if (!standing.ok) throw new Error(`${seed} ${dimension} ${station}: ${standing.code}`);
+        // what the gauge's own seating adds is another matter: within half the tolerance
+        expect(Math.abs(standing.exact - value), `${seed} ${dimension} ${station}`).toBeLessThan(0.25);
+      }
+    }
+  });
+
+  it("are stated in the words of their own dimensions", () => {
+    for (const { seed, recipe, truth } of made) {
+      const { symbol, value } = recipe.joint.size;
+      const least = truth.dimensions.find(
+        ({ dimension }) => dimension === (symbol === "a" ? "smallest-throat" : "smallest-leg"),
+      )!.value;
+      const stated = truth.statements.find(({ statement }) => statement === "size")!;
+      expect(stated.value, seed).toBe(least);
+      expect(stated.right.includes("met"), seed).toBe(least >= value - 0.2);
+      const legs = truth.statements.find(({ statement }) => statement === "asymmetry")!;
+      // nothing is recorded on these
+      expect(legs.right, seed).toContain("equal");
+      expect(
+        truth.statements.map(({ statement }) => statement),
+        seed,
+      ).toEqual([...STATEMENTS]);
+      expect(truthSchema.parse(JSON.parse(JSON.stringify(truth))), seed).toEqual(truth);
     }
   });
 

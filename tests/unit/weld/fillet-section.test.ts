@@ -41,6 +41,22 @@ describe("size on a drawing", () => {
   });
 });
 
+describe("what a throat gauge shows", () => {
+  it("is the throat of equal legs, and with unequal ones sqrt 2 z1 z2 / (z1 + z2) and what the end rides up", () => {
+    expect(filletSizes(flat(7, 7)).gaugeThroat).toBeCloseTo(7 / Math.SQRT2, 10);
+    // legs 6 and 8: along = up = 24/7, so 4.8487 mm; the face rises 1 in 7 across, over half an end of 0.8 mm 0.1143 mm
+    expect(filletSizes(flat(6, 8)).gaugeThroat).toBeCloseTo(4.8487 + 0.1143, 3);
+    expect(filletSizes(flat(8, 6)).gaugeThroat).toBeCloseTo(4.8487 + 0.1143, 3);
+    expect(filletSizes(flat(6, 8, 3)).gaugeThroat).toBeCloseTo(4.8487 + 0.1143, 3);
+  });
+
+  it("grows with what stands out under the gauge's end and with nothing else", () => {
+    expect(filletSizes(bowed(7, 7, 0.6)).gaugeThroat).toBeCloseTo(7 / Math.SQRT2 + 0.6, 3);
+    // hollow: the end of 1.6 mm rests on its edges, 4 x 0.6 x (0.8 / 9.9)^2 = 0.0157 mm above the deepest place
+    expect(filletSizes(bowed(7, 7, -0.6)).gaugeThroat).toBeCloseTo(7 / Math.SQRT2 - 0.6 + 0.0157, 3);
+  });
+});
+
 describe("sizes of a section", () => {
   it("reads a mitre fillet with equal legs: a = z / sqrt 2, twice", () => {
     const sizes = filletSizes(flat(7, 7));

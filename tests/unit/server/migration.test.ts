@@ -1,0 +1,138 @@
+import { cpSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Database from "libsql";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { RULE_VERSION } from "@/lib/results";
+import { closeDatabase } from "@/prisma/client";
+import { listPractices, readHandedInPractice, readPractice } from "@/prisma/stores/practices";
+import { countStock, readEndViews, readTruth, takeReadySpecimen } from "@/prisma/stores/specimens";
+import { readWorkshop } from "@/prisma/stores/workshops";
+import { migrate } from "@/prisma/tools/migrate.mjs";
+import { markCap } from "../../support/marking-simulation";
+import { TRUTH } from "./workshop";
+
+const MIGRATIONS = "prisma/migrations";
+let folder: string;
+let url: string;
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "toeline-migration-"));
+  url = `file:${join(folder, "old.db")}`;
+  process.env.DATABASE_URL = url;
+});
+afterEach(async () => {
+  await closeDatabase();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Only the migrations of before sections of papers. */
+function migrateOld(): void {
+  const old = join(folder, "migrations");
+  const names = readdirSync(MIGRATIONS).filter((name) => /^\d/.test(name) && !name.endsWith("_sections_of_papers"));
+  expect(names).toHaveLength(2);
+  for (const name of names) cpSync(join(MIGRATIONS, name), join(old, name), { recursive: true });
+  migrate(url, old);
+}
+
+/** What was stored while each face of a plate was a section and nothing but indications was marked. */
+function oldRows() {
+  const { clutter: _, dimensions: __, statements: ___, ...truth } = TRUTH;
+  const report = {
+    version: 1,
+    calls: [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
+  };
+  const { totals, lines, earned } = markCap(
+    TRUTH.items.filter(({ face }) => face === "cap"),
+    [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
+  );
+  const common = {
+    version: 1,
+    ruleVersion: "1.0",
+    passMark: 62.5,
+    mark: earned,
+    shown: 100,
+    passed: true,
+    totals,
+    lines,
+  };
+  return {
+    truth: JSON.stringify(truth),
+    report: JSON.stringify(report),
+    result: JSON.stringify({ ...common, section: "cap" }),
+    earned,
+  };
+}
+
+test("a database of before sections of papers keeps its rows, and everything in them is read back", async () => {
+  migrateOld();
+  const { truth, report, result, earned } = oldRows();
+  const database = new Database(join(folder, "old.db"));
+  const day = "2026-03-02T08:00:00.000+00:00";
+  database
+    .prepare(
+      "INSERT INTO Workshop (id, name, allowsOwnAccounts, capPassMark, rootPassMark, createdAt) VALUES ('workshop', 'Old shop', 0, 71.5, 68, ?)",
+    )
+    .run(day);
+  database
+    .prepare(
+      "INSERT INTO User (id, name, email, username, role, createdAt, updatedAt) VALUES ('ada', 'Ada', 'a@x', 'ada', 'learner', ?, ?)",
+    )
+    .run(day, day);
+  const specimen = database.prepare(
+    "INSERT INTO Specimen (id, seed, state, isReserved, stage, generatorVersion, truth, createdAt) VALUES (?, ?, ?, 0, '', '1', ?, ?)",
+  );
+  specimen.run("taken", "seed 1", "taken", truth, day);
+  specimen.run("ready", "seed 2", "ready", truth, day);
+  const surface = database.prepare("INSERT INTO SpecimenSurface (specimenId, face, bytes) VALUES ('taken', ?, ?)");
+  for (const face of ["cap", "root"]) surface.run(face, Buffer.from([1, 2]));
+  const practice = database.prepare(
+    "INSERT INTO Practice (id, userId, specimenId, state, capPassMark, rootPassMark, report, sequence, startedAt, handedInAt, truth, generatorVersion) VALUES (?, 'ada', 'taken', ?, ?, ?, ?, 3, ?, ?, ?, ?)",
+  );
+  practice.run("open", "open", 60, 75, report, day, null, null, null);
+  practice.run("done", "handedIn", 62.5, 70, report, day, day, truth, "1");
+  database
+    .prepare(
+      "INSERT INTO Attempt (id, practiceId, section, passMark, markThousandths, isPassed, ruleVersion, result, handedInAt) VALUES ('m', 'done', 'cap', 62.5, ?, 1, '1.0', ?, ?)",
+    )
+    .run(earned, result, day);
+  database.close();
+
+  expect(migrate(url)).toEqual([expect.stringMatching(/_sections_of_papers$/)]);
+
+  // what was asked of either face is never asked more of
+  expect(await readWorkshop()).toEqual({
+    name: "Old shop",
+    allowsOwnAccounts: false,
+    passMarks: { plate: 68, fillet: 70 },
+  });
+  expect(await readPractice("open")).toMatchObject({
+    section: "plate",
+    passMark: 60,
+    sequence: 3,
+    report: { measures: [], statements: [] },
+  });
+  expect(await listPractices("ada")).toHaveLength(2);
+  const done = await readHandedInPractice("done");
+  expect(done).toMatchObject({
+    truth: { ...TRUTH, dimensions: [], statements: [] },
+    practice: { section: "plate", passMark: 62.5 },
+    sections: [
+      {
+        section: "cap",
+        passMark: 62.5,
+        markThousandths: earned,
+        ruleVersion: "1.0",
+        result: { version: 2, dimensions: null },
+      },
+    ],
+  });
+  expect(RULE_VERSION).not.toBe("1.0");
+  expect((await readTruth("taken"))?.truth).toEqual({ ...TRUTH, dimensions: [], statements: [] });
+  expect(await readEndViews("taken")).toBeNull();
+  // what lay ready is a plate
+  expect([await countStock("butt"), await countStock("fillet")]).toEqual([1, 0]);
+  expect(await takeReadySpecimen("fillet")).toBeNull();
+  expect(await takeReadySpecimen("butt")).toBe("ready");
+  expect(migrate(url)).toEqual([]);
+});
