@@ -1,4 +1,4 @@
-import { DIMENSION_FACTS, DIMENSIONS, type Dimension, type JointKind, STATEMENT_LIMITS } from "../weld";
+import { DIMENSION_FACTS, DIMENSIONS, type Dimension, FILLET_ENDS, type JointKind, STATEMENT_LIMITS } from "../weld";
 import { PART_SHARES, RULE } from "./rule";
 import { DEFAULT_PAPER } from "./sections";
 import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
@@ -73,7 +73,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     paragraphs: [
       "Every dimension and every statement of a piece is worth the same. A dimension earns in full up to its tolerance, then less and less, and nothing from twice that on.",
       `On a butt plate, what you write is held against the largest value there is along the weld, wherever you measured; write down where, and your mark sheet says what would have been right there. Tolerances: ${tolerancesOf("butt")}.`,
-      `On a fillet weld, both legs and the throat are held against what they are at each marked station, and the smallest leg and throat against the smallest along the whole weld but its start and finish. A throat is what a throat gauge shows along the bisector. Tolerances: ${tolerancesOf("fillet")}.`,
+      `On a fillet weld, both legs and the throat are held against what they are at each marked station, and the smallest leg and throat against the smallest along the whole weld but its first and last ${FILLET_ENDS} mm. A throat is what a throat gauge shows along the bisector. Tolerances: ${tolerancesOf("fillet")}.`,
       `A statement on the profile, the legs or the size of a fillet weld earns all of its marks or none. Where the weld lies within ${STATEMENT_LIMITS.doubt} mm of the limit between two answers, nobody can tell them apart by gauge, and both are right.`,
     ],
   },

@@ -1,4 +1,4 @@
-import { FILLET_STATIONS, type JointKind } from "./pieces";
+import { FILLET_ENDS, FILLET_STATIONS, type JointKind } from "./pieces";
 
 /** What is measured on a piece besides its imperfections: the first five on a butt plate, the others on a fillet. */
 export const DIMENSIONS = [
@@ -98,7 +98,7 @@ export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
     taken: "least",
     name: "Smallest leg",
     unit: "mm",
-    asks: "The shortest leg along the whole weld, whichever plate it lies on.",
+    asks: `The shortest leg along the weld, whichever plate it lies on; the first and last ${FILLET_ENDS} mm do not count.`,
     most: 30,
   },
   "smallest-throat": {
@@ -106,7 +106,7 @@ export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
     taken: "least",
     name: "Smallest throat",
     unit: "mm",
-    asks: "The smallest throat along the whole weld, as a throat gauge shows it.",
+    asks: `The smallest throat along the weld, as a throat gauge shows it; the first and last ${FILLET_ENDS} mm do not count.`,
     most: 30,
   },
 };

@@ -36,7 +36,7 @@ export {
   type Process,
 } from "./joint";
 export { type ButtFacts, describeJoint, type FilletFacts, type JointFacts } from "./joint-facts";
-export { FILLET_STATIONS, JOINT_KINDS, type JointKind, PIECES, type PieceFacts } from "./pieces";
+export { FILLET_ENDS, FILLET_STATIONS, JOINT_KINDS, type JointKind, PIECES, type PieceFacts } from "./pieces";
 export {
   ANSWER_NAMES,
   type Answer,

@@ -19,5 +19,8 @@ export const PIECES: Readonly<Record<JointKind, PieceFacts>> = {
   fillet: { faces: ["fillet"], length: FILLET_LENGTH, halfWidth: FILLET_HALF_WIDTH },
 };
 
+/** Start and finish of a fillet weld, which nobody measures, mm from where it begins and ends. Common practice, no source. */
+export const FILLET_ENDS: Mm = 10;
+
 /** So many stations are scribed on a fillet's base plate for legs and throat, 1 at the datum end. */
 export const FILLET_STATIONS = 3;

@@ -1,5 +1,5 @@
 import type { Surface } from "../../surface";
-import type { Dimension, FilletSizes } from "../../weld";
+import { type Dimension, FILLET_ENDS, type FilletSizes } from "../../weld";
 import type { DimensionTruth } from "../truth";
 import { sizesAt } from "./section";
 
@@ -9,8 +9,7 @@ export interface SizesAt {
   readonly sizes: FilletSizes;
 }
 
-/** Start and finish of a weld, which nobody measures, mm; and how closely the rest is looked at. */
-const ENDS = 10;
+/** A weld is looked at every so many mm. */
 const STEP = 1;
 
 /** Every mm of a weld with its sizes, without its start and finish; places without weld are left out. */
@@ -24,7 +23,7 @@ export function sizesAlong({ strip }: Pick<Surface, "strip">): SizesAt[] {
   }
   const from = all[0]?.x ?? 0;
   const to = all[all.length - 1]?.x ?? 0;
-  return all.filter(({ x }) => x >= from + ENDS && x <= to - ENDS);
+  return all.filter(({ x }) => x >= from + FILLET_ENDS && x <= to - FILLET_ENDS);
 }
 
 const hundredths = (value: number): number => Math.round(value * 100) / 100;

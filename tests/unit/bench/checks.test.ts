@@ -51,6 +51,25 @@ describe("before handing in", () => {
     expect(check({ ...undercut, type: "spatter" })).toEqual([]);
   });
 
+  it("asks for what is missing on a piece of its kind: every station, the whole weld and every statement", () => {
+    const blank = checkForHandIn(EMPTY_REPORT, "fillet");
+    expect([blank.unmeasured.length, blank.unstated]).toEqual([11, ["profile", "asymmetry", "size"]]);
+    const measured = checkForHandIn(
+      {
+        ...EMPTY_REPORT,
+        measures: [{ dimension: "throat", station: 2, value: 4.5, at: null }],
+        statements: [{ statement: "size", answer: "met" }],
+      },
+      "fillet",
+    );
+    expect(measured.unmeasured.filter(({ dimension }) => dimension === "throat").map(({ station }) => station)).toEqual(
+      [1, 3],
+    );
+    expect(measured.unstated).toEqual(["profile", "asymmetry"]);
+    const onPlate = checkForHandIn(EMPTY_REPORT, "butt");
+    expect([onPlate.unmeasured.length, onPlate.unstated]).toEqual([5, []]);
+  });
+
   it("numbers blanks as the rows are numbered", () => {
     const complete = call({ type: "overlap", start: 1, end: 4, across: 0 });
     const { blanks } = checkForHandIn({ ...EMPTY_REPORT, calls: [complete, call({ id: "b", start: 200 })] }, "butt");

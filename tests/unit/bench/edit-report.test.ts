@@ -39,6 +39,43 @@ describe("writing dimensions", () => {
   });
 });
 
+describe("writing what is measured and stated on a fillet", () => {
+  it("keeps each station of a dimension apart", () => {
+    const at = (station: number, value: number | null): WritingEvent => ({
+      kind: "measure",
+      dimension: "throat",
+      station,
+      field: "value",
+      value,
+    });
+    const state = writingAfter([at(1, 4.5), at(2, 4.8), at(1, 4.6)]);
+    expect(state.report.measures).toEqual([
+      { dimension: "throat", station: 2, value: 4.8, at: null },
+      { dimension: "throat", station: 1, value: 4.6, at: null },
+    ]);
+    expect(writingAfter([at(2, null)], state).report.measures).toEqual([state.report.measures[1]]);
+  });
+
+  it("has one answer to each question, which can be changed, taken away and undone", () => {
+    const met: WritingEvent = { kind: "state", stated: { statement: "size", answer: "met" } };
+    const convex: WritingEvent = { kind: "state", stated: { statement: "profile", answer: "convex" } };
+    const mitre: WritingEvent = { kind: "state", stated: { statement: "profile", answer: "mitre" } };
+    const state = writingAfter([convex, met, mitre]);
+    expect(state.report.statements).toEqual([
+      { statement: "size", answer: "met" },
+      { statement: "profile", answer: "mitre" },
+    ]);
+    expect(reportSchema.safeParse(state.report).success).toBe(true);
+    expect(writingAfter([{ kind: "undo" }], state).report.statements).toEqual([
+      { statement: "profile", answer: "convex" },
+      { statement: "size", answer: "met" },
+    ]);
+    const without = writingAfter([{ kind: "unstate", statement: "profile" }], state);
+    expect(without.report.statements).toEqual([{ statement: "size", answer: "met" }]);
+    expect(writingAfter([{ kind: "unstate", statement: "profile" }], without)).toBe(without);
+  });
+});
+
 describe("writing the report", () => {
   it("opens a new row with face, place and extent filled in", () => {
     const state = writingAfter([add("a", 131.52, 120.04)]);

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { sectionResultSchema } from "../../../lib/results";
+import { FILLET_TRUTH } from "../server/workshop";
 
 const folder = mkdtempSync(join(tmpdir(), "toeline-mark-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -55,6 +56,20 @@ describe("npm run mark", () => {
     const { section, mark: marks, passMark, indications } = sectionResultSchema.parse(JSON.parse(stdout));
     expect([section, marks, passMark]).toEqual(["plate", 100_000, 80.5]);
     expect(indications.lines.map(({ kind }) => kind)).toEqual(["found"]);
+  });
+
+  it("marks a fillet as the section that its joint says, and keeps its report within the piece", () => {
+    const filletPath = write("fillet.json", FILLET_TRUTH);
+    const crack = { ...right, face: "fillet", type: "longitudinal-crack", start: 60, end: 90, across: -1.2 };
+    const { status, stdout } = mark(filletPath, write("fillet-report.json", { version: 1, calls: [crack] }));
+    expect(status).toBe(0);
+    const { section, mark: marks, passMark } = sectionResultSchema.parse(JSON.parse(stdout));
+    // 20 of 70 parts for the crack and nothing measured
+    expect([section, marks, passMark]).toEqual(["fillet", 28_571, 70]);
+    const far = mark(filletPath, write("far.json", { version: 1, calls: [{ ...crack, end: 240 }, right] }));
+    expect(far.status).toBe(2);
+    expect(far.stderr).toMatch(/far\.json: calls\[0\]\.end: .*200; found 240/);
+    expect(far.stderr).toMatch(/far\.json: calls\[1\]\.face: .*"fillet".*; found "cap"/);
   });
 
   it("names file, field, what would be right and what is there", () => {

@@ -1,0 +1,38 @@
+import { execFileSync } from "node:child_process";
+import { resolve } from "node:path";
+import { gunzipSync } from "node:zlib";
+import { expect, test } from "vitest";
+import { openPool } from "@/app/_server/generation/pool";
+import { truthSchema } from "@/lib/specimen";
+import { decodeFace, FILLET_STRIP_GRID } from "@/lib/surface";
+import { endViewsSchema } from "@/lib/weld";
+
+test("a worker thread makes a whole fillet: surface, ends and truth as they are stored, telling what is being done", async () => {
+  execFileSync("node", ["app/_server/build-worker.mjs"]);
+  const pool = openPool(resolve("dist/specimen-worker.mjs"), 1);
+  const stages: string[] = [];
+  const onStage = (stage: string) => void (stages[stages.length - 1] !== stage && stages.push(stage));
+  const made = await pool.make("worker fillet", "fillet", { urgent: true, onStage });
+  await pool.close();
+  if (made.face !== "fillet") throw new Error(`made ${made.face}`);
+  // once a try
+  const once = ["cutting the plates", "welding", "cleaning", "measuring"];
+  expect(stages).toEqual([...Array.from({ length: made.attempts }, () => once).flat(), "packing"]);
+  expect(truthSchema.parse(JSON.parse(JSON.stringify(made.truth)))).toEqual(made.truth);
+  expect(endViewsSchema.parse(JSON.parse(JSON.stringify(made.ends)))).toEqual(made.ends);
+  const { face, strip } = decodeFace(gunzipSync(made.packed));
+  const { columns, rows } = FILLET_STRIP_GRID;
+  expect([face, strip.height.length]).toEqual(["fillet", columns * rows]);
+  // both ends have plates to put a feeler between, and the leaf that goes in is no thicker than the gap
+  for (const end of ["datum", "farEnd"] as const) {
+    const { base, standing, weld } = made.ends[end];
+    for (const line of [base, standing, weld]) expect(line.length, end).toBeGreaterThan(20);
+    const foot = standing.filter(
+      ({ along, up }) => along < -0.5 && along > -made.truth.joint.standingThickness + 0.5 && up < 20,
+    );
+    const least = Math.min(...foot.map(({ up }) => up));
+    const highest = Math.max(...base.filter(({ along, up }) => along < 0 && up > -3).map(({ up }) => up));
+    expect(made.truth.gap[end], end).toBeGreaterThanOrEqual(least - highest - 1e-9);
+    expect(made.truth.gap[end], end).toBeLessThan(least - highest + 0.15);
+  }
+});
