@@ -15,7 +15,7 @@ export type Answer = (typeof STATEMENT_ANSWERS)[Statement][number];
 /** Common practice, no source; mm. */
 export const STATEMENT_LIMITS = {
   /** A face that stands out over the line from toe to toe, or falls back behind it, by less than this is a mitre. */
-  mitre: 0.3,
+  mitre: 0.5,
   /** Measuring uncertainty of what decides: nearer to the limit between two answers than this, both are right. */
   doubt: 0.2,
 } as const;

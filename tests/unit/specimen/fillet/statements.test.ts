@@ -27,15 +27,15 @@ const right = (along: ReturnType<typeof weld>, statement: Statement, symbol: "a"
 
 describe("what is right to state", () => {
   it.each([
-    // limits at 0.3 mm to either side; within 0.2 mm of one both its answers are right
-    [{ convexity: 0.6 }, ["convex"]],
-    [{ convexity: 0.5 }, ["mitre", "convex"]],
-    [{ convexity: 0.1 }, ["mitre", "convex"]],
-    [{ convexity: 0.09 }, ["mitre"]],
+    // limits at 0.5 mm to either side; within 0.2 mm of one both its answers are right
+    [{ convexity: 0.71 }, ["convex"]],
+    [{ convexity: 0.7 }, ["mitre", "convex"]],
+    [{ convexity: 0.3 }, ["mitre", "convex"]],
+    [{ convexity: 0.29 }, ["mitre"]],
     [{}, ["mitre"]],
-    [{ concavity: 0.09 }, ["mitre"]],
-    [{ concavity: 0.1 }, ["concave", "mitre"]],
-    [{ concavity: 0.51 }, ["concave"]],
+    [{ concavity: 0.29 }, ["mitre"]],
+    [{ concavity: 0.3 }, ["concave", "mitre"]],
+    [{ concavity: 0.71 }, ["concave"]],
     // stands out in one place of a section and falls back in another: what is left
     [{ convexity: 0.9, concavity: 0.85 }, ["mitre"]],
   ])("of a profile of %j: %j", (change, answers) => expect(right(weld(change), "profile")).toEqual(answers));
