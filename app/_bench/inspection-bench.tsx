@@ -17,9 +17,18 @@ export interface InspectionBenchProps extends Practice {
   readonly marksUrl?: string;
   /** Where "leave the bench" goes; everything written is kept. */
   readonly leaveUrl?: string;
+  /** Whether the bench explains what a gauge reads when it is asked: in practice it does. */
+  readonly mayAskReading: boolean;
 }
 
 /** The bench of one practice. It lives in the browser only: canvas, workers and what the browser kept. */
-export function InspectionBench({ marksUrl, leaveUrl = "/", ...practice }: InspectionBenchProps) {
-  return <BenchDesk practice={practice} marksUrl={marksUrl ?? `/practice/${practice.id}/marks`} leaveUrl={leaveUrl} />;
+export function InspectionBench({ marksUrl, leaveUrl = "/", mayAskReading, ...practice }: InspectionBenchProps) {
+  return (
+    <BenchDesk
+      practice={practice}
+      marksUrl={marksUrl ?? `/practice/${practice.id}/marks`}
+      leaveUrl={leaveUrl}
+      mayAskReading={mayAskReading}
+    />
+  );
 }

@@ -20,9 +20,20 @@ export {
 } from "./edit-report";
 export { byFamily, FAMILY_NAMES, findTypes } from "./find-types";
 export { rowsOfFlags } from "./flags";
+export {
+  BUTT_TRAY,
+  firstTurn,
+  hasScale,
+  isStanding,
+  settingsOf,
+  type TrayKind,
+  type TrayPlacement,
+} from "./gauge-tray";
+export { type GaugeOut, type Measuring, type MeasuringEvent, measure, NOTHING_OUT } from "./hold-gauge";
 export { lensScale } from "./lens";
 export { type Tick, ticksBetween } from "./ruler";
 export { isUnsent, type Saving, type SavingEvent, save, startSaving, waitBeforeSending } from "./saving";
+export { type Goal, goalsOf, takenOver } from "./take-over";
 export {
   carryTorch,
   exposureUnder,

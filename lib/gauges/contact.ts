@@ -23,11 +23,15 @@ export function slideTo(standing: Standing, wanted: Mm): Mm {
 }
 
 /** Where it stands when the gauge is set down: drawn back from the metal as far as it goes. */
-export const drawnBack = (standing: Standing): Mm =>
-  senseOf(standing.placement) > 0 ? runOf(standing).highest : runOf(standing).lowest;
+export const drawnBack = ({ placement }: Pick<Standing, "placement">): Mm =>
+  senseOf(placement) > 0 ? runOf({ placement }).highest : runOf({ placement }).lowest;
+
+/** The place on the scale `by` mm nearer to the metal than `position`, whatever may be in the way. */
+export const nearerBy = ({ placement }: Pick<Standing, "placement">, position: Mm, by: Mm): Mm =>
+  position - senseOf(placement) * by;
 
 /** The moving part may run half a step past the ends of its scale. */
-function runOf({ placement }: Standing): { lowest: Mm; highest: Mm } {
+function runOf({ placement }: Pick<Standing, "placement">): { lowest: Mm; highest: Mm } {
   const { range, step } = GAUGES[placement.kind];
   if (range === null) throw new Error(`${placement.kind} has no scale`);
   return { lowest: range.lowest - step / 2, highest: range.highest + step / 2 };

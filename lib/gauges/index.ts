@@ -8,11 +8,11 @@ export {
   readBridgeGauge,
   type Seat,
 } from "./bridge-gauge";
-export { type Contacting, contactAt, drawnBack, slideTo } from "./contact";
+export { type Contacting, contactAt, drawnBack, nearerBy, slideTo } from "./contact";
 export { drawGauge } from "./drawing/draw-gauge";
 export { drawComb, drawLeaf, drawRule } from "./drawing/flat-tools";
 export { drawBlade } from "./drawing/in-corner";
-export type { Box, Corner, Drawing, Label, Mark, Shape, ShapeRole, Stroke } from "./drawing/shapes";
+export type { Corner, Drawing, Label, LensBox, Mark, Shape, ShapeRole, Stroke } from "./drawing/shapes";
 export { type Elevation, lookAlong } from "./elevation";
 export { type ExplainedReading, explainReading, explainVernier } from "./explain";
 export { gapAt, type LeafFit, tryLeaf } from "./feeler";

@@ -1,10 +1,11 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
-import { bounded, shareSeen, wholePlate, zoomed } from "@/lib/bench";
+import { BUTT_TRAY, bounded, goalsOf, shareSeen, takenOver, wholePlate, zoomed } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { describeJoint } from "@/lib/weld";
+import { GaugePanel } from "../gauge/gauge-panel";
+import { GaugeTray } from "../gauge/gauge-tray";
 import { ThroughLine } from "../line/through-line";
-import { lengthOfRule } from "../overlay/laid-rule";
 import { ConflictNotice } from "../report/conflict-notice";
 import { HandInDialog } from "../report/hand-in-dialog";
 import { ReportPanel } from "../report/report-panel";
@@ -24,15 +25,18 @@ export interface BenchDeskProps {
   readonly marksUrl: string;
   /** Where "leave the bench" goes; everything is kept. */
   readonly leaveUrl: string;
+  /** Whether the bench explains what a gauge reads when it is asked. */
+  readonly mayAskReading: boolean;
 }
 
 /** A window in which the report would leave no room for the plate; bench.css lays it over the plate there. */
 const LOW_SCREEN = "(max-width: 1199px) and (max-height: 599px)";
 
 /** The whole bench: plate, weld line, clipboard, and the strip above them. */
-export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
+export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: BenchDeskProps) {
   const bench = useBench(practice);
   const { looking, report } = bench;
+  const { out } = bench.gauge;
   const { writing, autosave } = report;
   const plate = useRef<HTMLDivElement>(null);
   const clipboard = useRef<HTMLDivElement>(null);
@@ -53,7 +57,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
     const row = writing.openId ? `[data-row="${writing.openId}"]` : "button";
     requestAnimationFrame(() => clipboard.current?.querySelector<HTMLElement>(row)?.focus());
   };
-  const onKeyDown = plateKeys(bench, { focusReport, showKeys: () => setAreKeysShown(true) });
+  const focusGauge = () => document.querySelector<HTMLElement>(":is([data-slide], [data-reading-slip] input)")?.focus();
+  const onKeyDown = plateKeys(bench, { focusReport, focusGauge, showKeys: () => setAreKeysShown(true) });
   const zoomInMiddle = (factor: number) =>
     looking.changeView((view) => zoomed(view, factor, { left: view.width / 2, top: view.height / 2 }));
   const lookAt = useStable((x: number) => looking.changeView((view) => bounded({ ...view, x })));
@@ -94,18 +99,37 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
         <ToolRail
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
-          onTool={(tool) => {
-            bench.setTool(tool);
-            if (tool === "gauge" && !bench.gauge.placement) bench.gauge.setDown(bench.cursor);
-          }}
+          onTool={bench.setTool}
           onLens={bench.toggleLens}
           onTurn={bench.turnPlate}
           onZoom={zoomInMiddle}
           onWhole={() => looking.changeView(({ width, height }) => wholePlate(width, height))}
           onKeys={() => setAreKeysShown(true)}
         />
-        <div className="min-h-0 min-w-0 flex-1">
-          <PlateView bench={bench} ref={plate} onKeyDown={onKeyDown} />
+        <div className="measuring-area flex min-h-0 min-w-0 flex-1">
+          <div className="min-h-0 min-w-0 flex-1">
+            <PlateView bench={bench} ref={plate} onKeyDown={onKeyDown} />
+          </div>
+          {out && (
+            <GaugePanel
+              gauge={bench.gauge}
+              out={out}
+              mayAskReading={mayAskReading}
+              goals={goalsOf(out.placement.kind, out.face, writing.report, writing.openId)}
+              onTake={(goal, reading) => {
+                for (const event of takenOver(goal, reading, out.placement.x)) report.write(event);
+              }}
+              onEscape={() => plate.current?.focus()}
+            />
+          )}
+          {bench.tool === "gauge" && (
+            <GaugeTray
+              kinds={BUTT_TRAY}
+              out={out?.placement.kind ?? null}
+              onTake={bench.takeGauge}
+              onPutAway={() => bench.gauge.send({ kind: "put-away" })}
+            />
+          )}
         </div>
       </div>
 
@@ -149,14 +173,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl }: BenchDeskProps) {
           </div>
         )}
         <div className="sheet-body min-h-0 flex-1">
-          <ReportPanel
-            writing={writing}
-            write={report.write}
-            reading={bench.gauge.reading?.ok ? bench.gauge.reading.reading : null}
-            ruled={bench.rule && Math.round(lengthOfRule(bench.rule) * 10) / 10}
-            onShow={bench.showCall}
-            onAdd={bench.addPoint}
-          />
+          <ReportPanel writing={writing} write={report.write} onShow={bench.showCall} onAdd={bench.addPoint} />
         </div>
       </div>
 

@@ -33,18 +33,23 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
     ],
   ],
   [
-    "Rule and gauge",
+    "Gauges",
     [
-      ["U", "the rule begins at the cursor; again: it ends there; again: away"],
-      ["G", "set the gauge down at the cursor"],
-      ["Q  E", "turn it by 15 degrees"],
+      ["G", "the gauge tray"],
+      ["1 to 5", "rule, height, depth, hook gauge, comb: take it to the cursor"],
+      ["Arrows", "move it with the cursor"],
+      ["Q  E", "turn it by 15 degrees; with Shift by 1"],
+      ["X", "feet on both sides, on one side"],
+      ["J  K", "nearest foot or sole closer, further"],
+      [",  .", "feet closer together, further apart"],
+      ["O", "to its moving part: down and up slide it 0.2 mm, with Shift 2, with Alt 0.02; End pushes it home"],
       ["H", "put it away"],
     ],
   ],
   [
     "Tools",
     [
-      ["V  M  C", "move the plate, mark, lay the rule"],
+      ["V  M  G", "move the plate, mark, gauges"],
       ["?", "this list"],
     ],
   ],

@@ -1,15 +1,13 @@
 "use client";
-import { type KeyboardEvent, type Ref, useState } from "react";
-import { describePlace, heightOfTorch, type Place, sideOfTorch, toScreen } from "@/lib/bench";
-import { type GaugeCorner, GaugeTray } from "../gauge/gauge-tray";
+import type { KeyboardEvent, Ref } from "react";
+import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
 import { FACE_NAMES } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
-import type { Looking } from "../viewer/use-looking";
 import { PlateOverlay } from "./plate-overlay";
 import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
 
-const CURSORS = { hand: "grab", mark: "crosshair", rule: "crosshair", gauge: "cell" } as const;
+const CURSORS = { hand: "grab", mark: "crosshair", gauge: "cell" } as const;
 
 export interface PlateViewProps {
   readonly bench: Bench;
@@ -22,8 +20,6 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
   const { looking, report, gauge, cursor, hover, drawing } = bench;
   const { face, torch } = looking;
   const read = hover ?? cursor;
-  const [isMoved, setIsMoved] = useState(false);
-  const corner = cornerAwayFrom(looking, gauge.placement, isMoved);
   return (
     <SpecimenStage
       ref={ref}
@@ -41,10 +37,9 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
           face={face}
           calls={report.writing.report.calls}
           openId={report.writing.openId}
-          gauge={gauge.placement}
-          rule={bench.rule}
+          gauge={gauge.out?.placement ?? null}
           drawing={drawing}
-          cursor={cursor}
+          cursor={bench.isGaugeInHand ? null : cursor}
         />
       )}
     >
@@ -57,28 +52,9 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
           light {sideOfTorch(torch)}, {Math.round(torch.elevation)}°
         </span>
       </p>
-      {gauge.placement && (
-        <GaugeTray
-          placement={gauge.placement}
-          reading={gauge.reading}
-          heights={bench.heights}
-          corner={corner}
-          onOtherSide={() => setIsMoved(!isMoved)}
-          onChange={gauge.setPlacement}
-          onPutAway={gauge.putAway}
-        />
-      )}
       <Spoken
         text={`${FACE_NAMES[face]}: ${describePlace(cursor)}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${heightOfTorch(torch)}.`}
       />
     </SpecimenStage>
   );
-}
-
-/** The panel lies aside of the gauge's tip, below the weld where the tip is not there; `isMoved` puts it on the other side. */
-function cornerAwayFrom({ view, face }: Looking, tip: Place | null, isMoved: boolean): GaugeCorner {
-  if (!view || !tip) return "bottom-left";
-  const { left, top } = toScreen(view, face, tip);
-  const isRight = left < view.width / 2 !== isMoved;
-  return `${top > view.height * 0.6 ? "top" : "bottom"}-${isRight ? "right" : "left"}`;
 }

@@ -33,18 +33,10 @@ export function ToolRail(props: ToolRailProps) {
         <path d="M7 6H4v12h3M17 6h3v12h-3M9 12h6" />
       </RailButton>
       <RailButton
-        word="Rule"
-        isPressed={tool === "rule"}
-        onClick={() => onTool("rule")}
-        title="Drag to measure a length or a diameter (C)"
-      >
-        <path d="M2 9h20v7H2zM6 9v3M10 9v4M14 9v3M18 9v4" />
-      </RailButton>
-      <RailButton
-        word="Gauge"
+        word="Gauges"
         isPressed={tool === "gauge"}
         onClick={() => onTool("gauge")}
-        title="Take the bridge gauge to a place (G)"
+        title="The gauge tray: rule, height, depth, misalignment (G)"
       >
         <path d="M3 6h18v5h-3v6h-2v-6h-4v6h-2v-6H7v9l-1.5 2L4 20v-9H3z" />
       </RailButton>

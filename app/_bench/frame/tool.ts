@@ -1,2 +1,2 @@
-/** What a drag on the plate does: moves it, draws an indication, lays the rule, or places the gauge. */
-export type Tool = "hand" | "mark" | "rule" | "gauge";
+/** What a drag on the plate does: moves it, draws an indication, or handles the gauge that is out. */
+export type Tool = "hand" | "mark" | "gauge";

@@ -1,9 +1,11 @@
 "use client";
 import { type KeyboardEvent, useEffect } from "react";
 import {
+  BUTT_TRAY,
   centredOn,
   moveCursor,
   panned,
+  settingsOf,
   stepTorch,
   toScreen,
   turnTorch,
@@ -21,6 +23,7 @@ const DETAIL_SCALE = 12;
 
 export interface BenchKeyActions {
   readonly focusReport: () => void;
+  readonly focusGauge: () => void;
   readonly showKeys: () => void;
 }
 
@@ -70,24 +73,47 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
     s: () => looking.setTorch(stepTorch(looking.torch, -1)),
     i: bench.beginOrEnd,
     p: bench.addPoint,
-    u: bench.layRule,
     escape: bench.leaveOff,
     r: actions.focusReport,
     n: () => openNeighbour(bench, 1),
     b: () => openNeighbour(bench, -1),
     delete: () => report.writing.openId && report.write({ kind: "remove", id: report.writing.openId }),
-    g: () => gauge.setDown(cursor),
-    q: () => gauge.turnOnScreen(15),
-    e: () => gauge.turnOnScreen(-15),
-    h: gauge.putAway,
+    g: () => bench.setTool("gauge"),
+    h: () => gauge.send({ kind: "put-away" }),
+    o: actions.focusGauge,
+    ...gaugeKeys(bench, event.shiftKey ? 1 : 15),
     v: () => bench.setTool("hand"),
     m: () => bench.setTool("mark"),
-    c: () => bench.setTool("rule"),
     "?": actions.showKeys,
   };
   const act = acts[event.key.toLowerCase()];
   act?.();
   return act !== undefined;
+}
+
+/** Taking a gauge out of the tray, turning it, and setting its feet. */
+function gaugeKeys({ gauge, takeGauge }: Bench, turn: number): Readonly<Record<string, () => void>> {
+  const taking = BUTT_TRAY.map((kind, n) => [String(n + 1), () => takeGauge(kind)] as const);
+  const placement = gauge.out?.placement;
+  const settings = placement ? settingsOf(placement) : [];
+  const set = (index: number, direction: 1 | -1) => () => {
+    const row = settings.at(index);
+    if (row) gauge.send({ kind: "set", setting: row.setting, to: row.value + direction * row.step });
+  };
+  const changeStance = () => {
+    if (!placement || !("stance" in placement)) return;
+    gauge.send({ kind: "stance", stance: placement.stance === "straddling" ? "one-side" : "straddling" });
+  };
+  return {
+    ...Object.fromEntries(taking),
+    q: () => gauge.turnOnScreen(turn),
+    e: () => gauge.turnOnScreen(-turn),
+    x: changeStance,
+    j: set(0, -1),
+    k: set(0, 1),
+    ",": set(1, -1),
+    ".": set(1, 1),
+  };
 }
 
 /** Opens the next or the previous row and goes to its place. */

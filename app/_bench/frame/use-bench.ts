@@ -1,9 +1,17 @@
 "use client";
 import { useCallback, useMemo, useRef, useState } from "react";
-import { ontoPlate, type Place, revealing, type ScreenPoint, toPlace } from "@/lib/bench";
+import {
+  isOnPlate,
+  ontoPlate,
+  type Place,
+  revealing,
+  type ScreenPoint,
+  type TrayKind,
+  toPlace,
+  toScreen,
+} from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import type { Drawing } from "../overlay/drawing-band";
-import { type LaidRule, lengthOfRule } from "../overlay/laid-rule";
 import type { DragHandlers } from "../viewer/use-gestures";
 import { useLooking } from "../viewer/use-looking";
 import { useSpecimen } from "../viewer/use-specimen";
@@ -11,7 +19,7 @@ import { callAt } from "./call-at";
 import type { Practice } from "./practice";
 import type { Tool } from "./tool";
 import { useCoverage } from "./use-coverage";
-import { screenTurn, useGauge } from "./use-gauge";
+import { useGauge } from "./use-gauge";
 import { useStable } from "./use-stable";
 import { useWriting } from "./use-writing";
 
@@ -34,25 +42,30 @@ export function useBench(practice: Practice) {
 
   const report = useWriting(practice.id, { sequence: practice.sequence, report: practice.report });
   const { writing, write, add } = report;
-  const gauge = useGauge(face, heights);
+  const gauge = useGauge(practice.id, face, heights);
   const [tool, setTool] = useState<Tool>("hand");
-  const [cursor, setCursor] = useState<Place>({ x: 150, y: 0 });
+  const [ownCursor, setCursor] = useState<Place>({ x: 150, y: 0 });
   const [hover, setHover] = useState<Place | null>(null);
   const [isLensHeld, setIsLensHeld] = useState(false);
-  const [lensAt, setLensAt] = useState<Place>(cursor);
+  const [lensAt, setLensAt] = useState<Place>(ownCursor);
   const [drawing, setDrawing] = useState<Drawing | null>(null);
-  const [rule, setRule] = useState<LaidRule | null>(null);
   const [begun, setBegun] = useState<Place | null>(null);
   const coverage = useCoverage(practice.id, looking);
 
+  const { send } = gauge;
+  const held = tool === "gauge" && gauge.out ? gauge.out.placement : null;
+  const isGaugeInHand = held !== null;
+  // in the hand the gauge carries the cursor along
+  const cursor: Place = held ?? ownCursor;
   const placeAt = (at: ScreenPoint) => ontoPlate(toPlace(view!, face, at));
   const moveCursorTo = useCallback(
     (place: Place) => {
       setCursor(place);
       setLensAt(place);
       looking.changeView((now) => revealing(now, face, place));
+      if (isGaugeInHand) send({ kind: "move", place });
     },
-    [face, looking.changeView],
+    [face, looking.changeView, isGaugeInHand, send],
   );
 
   const addStretch = (from: Place, to: Place) => {
@@ -63,18 +76,17 @@ export function useBench(practice: Practice) {
 
   const handlers: DragHandlers = {
     onDragStart: (at) => {
-      if (tool === "hand") return false;
-      if (tool === "gauge") gauge.grab(at, view!);
-      else dragStart.current = placeAt(at);
+      if (tool !== "mark") return tool === "gauge" && gauge.grab(at, view!);
+      dragStart.current = placeAt(at);
       return true;
     },
     onDragMove: (at) => {
       if (tool === "gauge") return gauge.drag(at, view!);
       const from = dragStart.current;
-      if (from && tool === "rule") return setRule({ face, from, to: placeAt(at) });
       if (from) setDrawing({ start: from.x, end: placeAt(at).x, across: from.y });
     },
     onDragEnd: (at) => {
+      if (held) setCursor({ x: held.x, y: held.y });
       if (tool !== "mark" || !drawing || !dragStart.current) return;
       addStretch(dragStart.current, placeAt(at));
       setDrawing(null);
@@ -85,7 +97,7 @@ export function useBench(practice: Practice) {
       setCursor(place);
       setLensAt(place);
       if (tool === "mark") return addStretch(place, place);
-      if (tool === "rule") return setRule(null);
+      if (tool === "gauge" && gauge.out) return gauge.send({ kind: "move", place });
       if (tool === "hand") {
         const call = callAt(writing.report, view!, face, at);
         if (call) write({ kind: "open", id: call.id });
@@ -104,12 +116,16 @@ export function useBench(practice: Practice) {
     addStretch(begun, cursor);
     setBegun(null);
   };
-  /** Lays the rule from the cursor, or draws it out to there; a third time takes it away. */
-  const layRule = () =>
-    setRule((now) => {
-      if (!now || now.face !== face) return { face, from: cursor, to: cursor };
-      return lengthOfRule(now) === 0 ? { ...now, to: cursor } : null;
-    });
+  /** Takes a gauge out of the tray: to the cursor if that is in sight, else to the middle of what is. */
+  const takeGauge = (kind: TrayKind) => {
+    const at = view && toScreen(view, face, cursor);
+    const isInSight = at && at.left > 0 && at.left < view.width && at.top > 0 && at.top < view.height;
+    const middle = view && toPlace(view, face, { left: view.width / 2, top: view.height / 2 });
+    const place = !isInSight && middle && isOnPlate(middle) ? middle : cursor;
+    setTool("gauge");
+    setCursor(place);
+    gauge.send({ kind: "take", gauge: kind, face, place });
+  };
   const addPoint = useStable(() => add({ face, start: cursor.x, end: null, across: cursor.y }));
 
   const showCall = useStable((call: Call) => {
@@ -131,7 +147,9 @@ export function useBench(practice: Practice) {
     looking,
     heights,
     report,
-    gauge: { ...gauge, turnOnScreen: (by: number) => gauge.turn(screenTurn(face, by)) },
+    gauge,
+    isGaugeInHand,
+    takeGauge,
     tool,
     setTool,
     cursor,
@@ -146,12 +164,7 @@ export function useBench(practice: Practice) {
     begun,
     beginOrEnd,
     addPoint,
-    rule: rule?.face === face ? rule : null,
-    layRule,
-    leaveOff: () => {
-      setBegun(null);
-      setRule(null);
-    },
+    leaveOff: () => setBegun(null),
     coverage,
     handlers,
     showCall,

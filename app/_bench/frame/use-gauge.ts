@@ -1,92 +1,119 @@
 "use client";
-import { useCallback, useMemo, useRef, useState } from "react";
-import { type Place, type ScreenPoint, toPlace, toScreen, type Viewport } from "@/lib/bench";
-import { adjusted, BRIDGE_GAUGE, type BridgePlacement, type BridgeReading, readBridgeGauge } from "@/lib/gauges";
+import { type Dispatch, useMemo, useReducer, useRef } from "react";
+import {
+  isStanding,
+  type Measuring,
+  type MeasuringEvent,
+  measure,
+  NOTHING_OUT,
+  type Place,
+  type ScreenPoint,
+  toPlace,
+  toScreen,
+  type Viewport,
+} from "@/lib/bench";
+import {
+  drawnBack,
+  type Heights,
+  heightsOfFace,
+  nearerBy,
+  type Refusal,
+  type Standing,
+  setDown,
+  slideTo,
+} from "@/lib/gauges";
+import { randomStream } from "@/lib/random";
 import { type Face, upOnScreen } from "@/lib/weld";
-import { knobOf } from "../overlay/gauge-mark";
+import { partAt, planOf } from "../overlay/plan-of-gauge";
 import type { FaceHeights } from "../viewer/protocol";
 import { withGrids } from "../viewer/with-grids";
+import { useStable } from "./use-stable";
 
 export interface GaugeHandling {
-  /** Where it stands on the face in sight, or null while it is put away or stands on the other face. */
-  readonly placement: BridgePlacement | null;
-  readonly reading: BridgeReading | null;
-  setPlacement(placement: BridgePlacement): void;
-  /** Sets it down with its tip at a place; its adjustments stay as they were. */
-  setDown(place: Place): void;
-  turn(by: number): void;
-  putAway(): void;
-  grab(at: ScreenPoint, view: Viewport): void;
-  drag(at: ScreenPoint, view: Viewport): void;
+  /** The gauge on the face in sight, or null while none is out or it stands on the other face. */
+  readonly out: Measuring["out"];
+  readonly heights: Heights | null;
+  /** How it stands on the metal; null for what does not stand, and until the plate is here. */
+  readonly standing: Standing | Refusal | null;
+  /** Where on its scale the moving part stands, mm. */
+  readonly position: number;
+  readonly send: Dispatch<MeasuringEvent>;
+  /** Pushes the moving part so many mm towards the metal, or away; it stops at the metal. */
+  readonly push: (by: number) => void;
+  /** Turns it by degrees, counter-clockwise as seen on the screen. */
+  readonly turnOnScreen: (by: number) => void;
+  /** False where a drag from here has nothing to do with the gauge. */
+  readonly grab: (at: ScreenPoint, view: Viewport) => boolean;
+  readonly drag: (at: ScreenPoint, view: Viewport) => void;
 }
 
-/** A pointer this close to the knob turns the gauge, px; closer than that to its tip moves it. */
-const GRIP_REACH = 22;
+type Grip =
+  | { readonly kind: "turn" }
+  | { readonly kind: "move"; readonly left: number; readonly top: number }
+  | { readonly kind: "lay"; readonly from: Place };
 
-type Grip = { kind: "turn" } | { kind: "move"; left: number; top: number };
-
-export function useGauge(face: Face, heights: FaceHeights | null): GaugeHandling {
-  const [standing, setStanding] = useState<{ face: Face; placement: BridgePlacement } | null>(null);
+/** The gauge that is out, on the metal of the face in sight. */
+export function useGauge(practiceId: string, face: Face, surface: FaceHeights | null): GaugeHandling {
+  const [measuring, send] = useReducer(measure, NOTHING_OUT);
   const grip = useRef<Grip | null>(null);
-  const placement = standing?.face === face ? standing.placement : null;
+  const out = measuring.out?.face === face ? measuring.out : null;
+  const placement = out?.placement ?? null;
 
-  const reading = useMemo(
-    () => (placement && heights ? readBridgeGauge(withGrids(heights), placement) : null),
-    [placement, heights],
+  const heights = useMemo(() => surface && heightsOfFace(withGrids(surface)), [surface]);
+  // the stream belongs to the practice: it tells nothing of what the specimen was made from
+  const seating = useMemo(() => randomStream(`seating/${practiceId}/${face}`), [practiceId, face]);
+  const standing = useMemo(
+    () => (placement && isStanding(placement) && heights ? setDown(heights, placement, seating) : null),
+    [placement, heights, seating],
   );
+  const position = positionOf(out, standing);
 
-  const setPlacement = useCallback((next: BridgePlacement) => setStanding({ face, placement: adjusted(next) }), [face]);
-  const setDown = useCallback(
-    (place: Place) =>
-      setStanding((now) => {
-        // on the side of the weld it is set down on, it reaches outward over the plate
-        const outward = place.y < 0 ? 270 : 90;
-        const kept = now?.placement ?? {
-          offset: BRIDGE_GAUGE.offset.first,
-          spacing: BRIDGE_GAUGE.spacing.first,
-          turn: outward,
-        };
-        return { face, placement: adjusted({ ...kept, ...place }) };
-      }),
-    [face],
-  );
-  const turn = (by: number) => placement && setPlacement({ ...placement, turn: placement.turn + by });
+  // several pushes may come between two pictures
+  const pushedTo = useRef(position);
+  pushedTo.current = position;
+  const push = useStable((by: number) => {
+    if (!standing?.ok) return;
+    pushedTo.current = slideTo(standing, nearerBy(standing, pushedTo.current, by));
+    send({ kind: "slide", to: pushedTo.current });
+  });
+  const turnOnScreen = (by: number) => {
+    if (placement) send({ kind: "turn", to: placement.turn + by * upOnScreen(face) });
+  };
 
-  const grab = (at: ScreenPoint, view: Viewport) => {
-    const tip = placement && toScreen(view, face, placement);
-    const knob = placement && knobOf(view, face, placement);
-    if (knob && Math.hypot(knob.left - at.left, knob.top - at.top) < GRIP_REACH) {
-      grip.current = { kind: "turn" };
-    } else if (tip && isOnBar(tip, knob!, at)) {
-      grip.current = { kind: "move", left: tip.left - at.left, top: tip.top - at.top };
-    } else {
-      grip.current = { kind: "move", left: 0, top: 0 };
-      setDown(toPlace(view, face, at));
-    }
+  const grab = (at: ScreenPoint, view: Viewport): boolean => {
+    grip.current = null;
+    if (!placement) return false;
+    const part = partAt(planOf(view, face, placement), at);
+    const spot = toScreen(view, face, placement);
+    if (part === "knob") grip.current = { kind: "turn" };
+    else if (part) grip.current = { kind: "move", left: spot.left - at.left, top: spot.top - at.top };
+    else if (placement.kind === "steel-rule") grip.current = { kind: "lay", from: toPlace(view, face, at) };
+    return grip.current !== null;
   };
   const drag = (at: ScreenPoint, view: Viewport) => {
-    if (!grip.current || !placement) return;
-    if (grip.current.kind === "move") {
-      const to = { left: at.left + grip.current.left, top: at.top + grip.current.top };
-      return setPlacement({ ...placement, ...toPlace(view, face, to) });
-    }
+    const held = grip.current;
+    if (!held || !placement) return;
     const to = toPlace(view, face, at);
-    const angle = (Math.atan2(to.y - placement.y, to.x - placement.x) * 180) / Math.PI;
-    setPlacement({ ...placement, turn: Math.round(angle / 5) * 5 });
+    switch (held.kind) {
+      case "turn": {
+        const angle = (Math.atan2(to.y - placement.y, to.x - placement.x) * 180) / Math.PI;
+        return send({ kind: "turn", to: Math.round(angle) });
+      }
+      case "move": {
+        const place = toPlace(view, face, { left: at.left + held.left, top: at.top + held.top });
+        return send({ kind: "move", place });
+      }
+      case "lay":
+        return send({ kind: "lay", from: held.from, towards: to });
+    }
   };
 
-  return { placement, reading, setPlacement, setDown, turn, putAway: () => setStanding(null), grab, drag };
+  return { out, heights, standing, position, send, push, turnOnScreen, grab, drag };
 }
 
-/** Within reach of the line from tip to knob. */
-function isOnBar(tip: ScreenPoint, knob: ScreenPoint, at: ScreenPoint): boolean {
-  const along = { left: knob.left - tip.left, top: knob.top - tip.top };
-  const square = along.left ** 2 + along.top ** 2 || 1;
-  const share = ((at.left - tip.left) * along.left + (at.top - tip.top) * along.top) / square;
-  const bounded = Math.max(0, Math.min(1, share));
-  const aside = Math.hypot(at.left - tip.left - along.left * bounded, at.top - tip.top - along.top * bounded);
-  return aside < GRIP_REACH;
+/** Drawn back until it is slid; where the gauge cannot be read it stays there. */
+function positionOf(out: Measuring["out"], standing: Standing | Refusal | null): number {
+  if (!out || !isStanding(out.placement)) return 0;
+  if (!standing?.ok || out.slidTo === null) return drawnBack({ placement: out.placement });
+  return slideTo(standing, out.slidTo);
 }
-
-/** Direction in which a turn looks counter-clockwise on the screen: the root face is seen mirrored. */
-export const screenTurn = (face: Face, by: number): number => by * upOnScreen(face);

@@ -1,76 +1,79 @@
 "use client";
-import { BRIDGE_GAUGE, type BridgePlacement, type BridgeReading, cutSection } from "@/lib/gauges";
-import type { FaceHeights } from "../viewer/protocol";
-import { withGrids } from "../viewer/with-grids";
-import { type Frame, leftIn, metalPath, topIn } from "./section-drawing";
-
-const WIDTH = 300;
-const HEIGHT = 124;
+import { type ReactNode, useMemo } from "react";
+import type { TrayPlacement } from "@/lib/bench";
+import { type Drawing, GAUGES, type Heights, lookAlong, type Pose, type SectionPair, toSection } from "@/lib/gauges";
+import { DrawnMarks } from "./drawn-marks";
 
 export interface GaugeElevationProps {
-  readonly heights: FaceHeights;
-  readonly placement: BridgePlacement;
-  readonly reading: BridgeReading;
+  readonly heights: Heights;
+  readonly placement: TrayPlacement;
+  readonly drawing: Drawing;
+  /** What has to be in the picture while the moving part slides: the drawing with it drawn back. */
+  readonly largest: Drawing;
+  /** How it stands; null where it finds no rest and is held over the place. */
+  readonly pose: Pose | null;
+  readonly label: string;
+  readonly children?: ReactNode;
 }
 
-/** The gauge seen from the side, as it stands on the metal that its blade crosses. */
-export function GaugeElevation({ heights, placement, reading }: GaugeElevationProps) {
-  const from = -7;
-  const to = placement.offset + placement.spacing + 4;
-  const seat = reading.seat;
-  const frame: Frame = {
-    width: WIDTH,
-    height: HEIGHT,
-    from,
-    perMm: WIDTH / (to - from),
-    middle: (seat ? (seat.near + seat.far) / 2 : 0) + 22 / (WIDTH / (to - from)),
-  };
-  const points = cutSection(withGrids(heights), { x: placement.x, y: placement.y, turn: placement.turn, from, to });
+/** Metal that is seen beyond the gauge on both sides, and room over it, mm. */
+const ASIDE = 5;
+const OVER = 2;
+/** Metal below the lowest point that is drawn, mm. */
+const BELOW = 4;
+
+/** A gauge that finds no rest is held so far over the place, mm. */
+const HELD_OVER = 3;
+
+/** The gauge from the side, standing on the outline of the work. */
+export function GaugeElevation({ heights, placement, drawing, largest, pose, label, children }: GaugeElevationProps) {
+  const held = useMemo(
+    () => pose ?? { along: 0, height: heights.heightAt(placement.x, placement.y) + HELD_OVER, tilt: 0 },
+    [pose, heights, placement],
+  );
+  const { near, beyond, box } = useMemo(() => {
+    const corners = largest.marks.flatMap((mark) => (mark.kind === "shape" ? mark.outline : []));
+    const points = corners.map(([u, w]) => toSection(held, u, w));
+    const from = Math.min(...points.map(([along]) => along)) - ASIDE;
+    const to = Math.max(...points.map(([along]) => along)) + ASIDE;
+    const seen = lookAlong(heights, placement, from, to, GAUGES[placement.kind].thickness);
+    const lowest = Math.min(...seen.near.map(([, height]) => height), 0) - BELOW;
+    const highest = Math.max(...points.map(([, height]) => height)) + OVER;
+    return { near: seen.near, beyond: seen.beyond, box: { from, to, lowest, highest } };
+  }, [heights, placement, largest, held]);
   return (
     <svg
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-      className="block w-full rounded bg-[#e9e5da]"
+      viewBox={`${box.from} ${-box.highest} ${box.to - box.from} ${box.highest - box.lowest}`}
+      preserveAspectRatio="xMidYMax meet"
+      className="block size-full rounded bg-[#e9e5da]"
       role="img"
-      aria-label={seat ? `The gauge leans ${seat.tilt.toFixed(1)} degrees.` : "The gauge does not stand."}
+      aria-label={label}
     >
-      <path d={metalPath(frame, points)} fill="#6d7376" stroke="#20241f" strokeWidth="1.2" />
-      {seat && <StandingGauge frame={frame} placement={placement} seat={seat} reading={reading} />}
+      <g transform="scale(1 -1)">
+        <path d={groundPath(beyond, box.lowest)} fill="#8b9194" />
+        <g
+          transform={`translate(${held.along} ${held.height}) rotate(${held.tilt})`}
+          opacity={pose ? 1 : 0.45}
+          data-tilt={held.tilt.toFixed(1)}
+        >
+          <DrawnMarks marks={drawing.marks} />
+        </g>
+        <path
+          d={groundPath(near, box.lowest)}
+          fill="#555c60"
+          stroke="#20241f"
+          strokeWidth="1"
+          vectorEffect="non-scaling-stroke"
+        />
+      </g>
+      {children}
     </svg>
   );
 }
 
-interface StandingGaugeProps {
-  readonly frame: Frame;
-  readonly placement: BridgePlacement;
-  readonly seat: NonNullable<BridgeReading["seat"]>;
-  readonly reading: BridgeReading;
-}
-
-/** Drawn level and then leaned about its near foot, as the real one leans. */
-function StandingGauge({ frame, placement, seat, reading }: StandingGaugeProps) {
-  const { perMm } = frame;
-  const footX = leftIn(frame, placement.offset);
-  const footY = topIn(frame, seat.near);
-  const tipX = leftIn(frame, 0);
-  const farX = leftIn(frame, placement.offset + placement.spacing);
-  const slope = (seat.far - seat.near) / placement.spacing;
-  const height = (seat.tip - (seat.near - slope * placement.offset)) * Math.cos(Math.atan(slope));
-  const barY = footY - 34;
-  const footHalf = Math.max(2, (BRIDGE_GAUGE.footWidth * perMm) / 2);
-  const tipY = footY - height * perMm;
-  return (
-    <g transform={`rotate(${-seat.tilt} ${footX} ${footY})`} stroke="#0b0e10" strokeWidth="1.2">
-      <path
-        d={`M${tipX - 13} ${barY - 16}H${farX + 9}V${barY}H${farX + footHalf}V${footY}H${farX - footHalf}V${barY}H${footX + footHalf}V${footY}H${footX - footHalf}V${barY}H${tipX - 13}Z`}
-        fill="#c9ced0"
-      />
-      <path
-        d={`M${tipX - 1.8} ${barY - 27 - height * perMm}V${tipY - 6}L${tipX} ${tipY}L${tipX + 1.8} ${tipY - 6}V${barY - 27 - height * perMm}Z`}
-        fill="#f2c14e"
-      />
-      {reading.ok && (
-        <path d={`M${tipX - 12} ${footY}H${tipX + 12}`} strokeDasharray="2 2" stroke="#8f2d2a" strokeWidth="1" />
-      )}
-    </g>
-  );
+/** Outline of the metal, closed along the lower edge of the picture; only its upper side is known. */
+function groundPath(points: readonly SectionPair[], lowest: number): string {
+  if (points.length === 0) return "";
+  const line = points.map(([along, height]) => `${along.toFixed(3)} ${height.toFixed(3)}`).join("L");
+  return `M${points[0][0].toFixed(3)} ${lowest}L${line}L${points[points.length - 1][0].toFixed(3)} ${lowest}Z`;
 }

@@ -1,147 +1,58 @@
 "use client";
-import { adjusted, BRIDGE_GAUGE, type BridgePlacement, type BridgeReading, type BridgeRefusal } from "@/lib/gauges";
-import type { FaceHeights } from "../viewer/protocol";
-import { GaugeElevation } from "./gauge-elevation";
-
-/** Corner of the bench in which the panel lies. */
-export type GaugeCorner = `${"top" | "bottom"}-${"left" | "right"}`;
-
-/** Clear of the rule along the lower edge and of the words in the upper corner. */
-const CORNERS: Readonly<Record<GaugeCorner, string>> = {
-  "top-left": "top-11 left-2",
-  "top-right": "top-11 right-2",
-  "bottom-left": "bottom-9 left-2",
-  "bottom-right": "bottom-9 right-2",
-};
+import type { TrayKind } from "@/lib/bench";
+import { GAUGES } from "@/lib/gauges";
+import { TRAY_WORDS } from "./gauge-words";
 
 export interface GaugeTrayProps {
-  readonly placement: BridgePlacement;
-  readonly reading: BridgeReading | null;
-  readonly heights: FaceHeights | null;
-  readonly corner: GaugeCorner;
-  readonly onChange: (placement: BridgePlacement) => void;
-  readonly onOtherSide: () => void;
+  readonly kinds: readonly TrayKind[];
+  /** The one that is out on the face in sight. */
+  readonly out: TrayKind | null;
+  readonly onTake: (kind: TrayKind) => void;
   readonly onPutAway: () => void;
 }
 
-const REFUSALS: Readonly<Record<BridgeRefusal, string>> = {
-  "off-plate": "A foot or the tip hangs over the plate's edge.",
-  "too-steep": "It leans too far to be read. Find its feet a better place.",
-  "out-of-range": "The pointer is at the end of its scale.",
-};
-
-/** The gauge from the side, what it reads, and its adjustments: a low panel that leaves the weld in sight. */
-export function GaugeTray({ placement, reading, heights, corner, onChange, onOtherSide, onPutAway }: GaugeTrayProps) {
-  const button = "min-h-11 flex-1 rounded border border-bench-line px-2 text-bench-dim hover:bg-bench-line";
+/** The tray at the lower edge of the bench: a gauge is taken out of it, and put back with the same button. */
+export function GaugeTray({ kinds, out, onTake, onPutAway }: GaugeTrayProps) {
   return (
-    <section
-      aria-label="Bridge gauge"
-      data-gauge=""
-      className={`${CORNERS[corner]} gauge-panel absolute z-20 flex max-h-[calc(100%-5rem)] w-[min(28rem,calc(100%-1rem))] cursor-default touch-auto flex-wrap gap-x-3 overflow-y-auto rounded-lg border border-bench-line bg-bench-2/97 p-2 text-bench-text text-sm shadow-xl`}
-      onPointerDown={(event) => event.stopPropagation()}
+    <div
+      role="toolbar"
+      aria-label="Gauge tray"
+      className="flex shrink-0 items-center gap-1 overflow-x-auto border-bench-line border-t bg-bench-2 p-1"
     >
-      <div className="w-[13rem] grow">
-        {heights && reading && <GaugeElevation heights={heights} placement={placement} reading={reading} />}
-        <Reading reading={reading} />
-      </div>
-      <div className="grid w-[13rem] grow grid-cols-[auto_1fr_auto] content-start items-center gap-x-2">
-        <Adjustment
-          label="Turn"
-          unit="°"
-          value={placement.turn}
-          min={0}
-          max={360}
-          step={5}
-          onChange={(turn) => onChange(adjusted({ ...placement, turn }))}
-        />
-        <Adjustment
-          label="Reach"
-          unit=" mm"
-          value={placement.offset}
-          min={BRIDGE_GAUGE.offset.least}
-          max={BRIDGE_GAUGE.offset.most}
-          step={0.5}
-          onChange={(offset) => onChange(adjusted({ ...placement, offset }))}
-        />
-        <Adjustment
-          label="Feet apart"
-          unit=" mm"
-          value={placement.spacing}
-          min={BRIDGE_GAUGE.spacing.least}
-          max={BRIDGE_GAUGE.spacing.most}
-          step={1}
-          onChange={(spacing) => onChange(adjusted({ ...placement, spacing }))}
-        />
-      </div>
-      <div className="flex w-full gap-2 pt-1">
-        <button type="button" className={button} onClick={onOtherSide}>
-          To the {corner.endsWith("left") ? "right" : "left"} side
+      {kinds.map((kind, n) => (
+        <button
+          key={kind}
+          type="button"
+          aria-pressed={kind === out}
+          title={`${GAUGES[kind].name}: ${GAUGES[kind].measures} (${n + 1})`}
+          className="flex min-h-11 min-w-[5.5rem] flex-1 items-center justify-center gap-2 rounded border border-bench-line px-2 text-bench-text text-sm hover:bg-bench-line aria-pressed:bg-lamp aria-pressed:text-ink"
+          onClick={() => (kind === out ? onPutAway() : onTake(kind))}
+        >
+          <svg
+            viewBox="0 0 24 24"
+            className="size-6 shrink-0"
+            fill="none"
+            stroke="currentColor"
+            strokeWidth="1.6"
+            strokeLinecap="round"
+            strokeLinejoin="round"
+            aria-hidden="true"
+          >
+            <path d={ICONS[kind]} />
+          </svg>
+          {TRAY_WORDS[kind]}
         </button>
-        <button type="button" className={button} onClick={onPutAway}>
-          Put the gauge away
-        </button>
-      </div>
-    </section>
+      ))}
+    </div>
   );
 }
 
-function Reading({ reading }: { reading: BridgeReading | null }) {
-  return (
-    <p role="status" className="flex min-h-9 flex-wrap items-center gap-x-2 px-1 pt-1 leading-tight">
-      {reading?.ok ? (
-        <>
-          <span>
-            <b className="text-lg tabular-nums" data-reading={reading.reading}>
-              {reading.reading > 0 ? "+" : reading.reading < 0 ? "−" : ""}
-              {Math.abs(reading.reading).toFixed(1)} mm
-            </b>{" "}
-            {againstFeet(reading.reading)}
-          </span>
-          {Math.abs(reading.seat.tilt) >= 1 && (
-            <span className="text-lamp">It leans {reading.seat.tilt.toFixed(0)}°</span>
-          )}
-        </>
-      ) : (
-        <span className="text-lamp">{reading ? REFUSALS[reading.code] : "The plate is not here yet."}</span>
-      )}
-    </p>
-  );
-}
-
-function againstFeet(reading: number): string {
-  if (reading === 0) return "level with the feet";
-  return reading > 0 ? "over the feet" : "below the feet";
-}
-
-interface AdjustmentProps {
-  readonly label: string;
-  readonly unit: string;
-  readonly value: number;
-  readonly min: number;
-  readonly max: number;
-  readonly step: number;
-  readonly onChange: (value: number) => void;
-}
-
-function Adjustment({ label, unit, value, min, max, step, onChange }: AdjustmentProps) {
-  return (
-    <>
-      <span className="text-bench-dim text-xs">{label}</span>
-      <input
-        type="range"
-        aria-label={label}
-        aria-valuetext={`${value}${unit}`}
-        min={min}
-        max={max}
-        step={step}
-        value={value}
-        onChange={(event) => onChange(Number(event.target.value))}
-        className="h-10 w-full min-w-0 accent-lamp pointer-coarse:h-11"
-      />
-      <span className="w-14 whitespace-nowrap text-right text-xs tabular-nums">
-        {Math.round(value * 10) / 10}
-        {unit}
-      </span>
-    </>
-  );
-}
+/** Each by what stands on the metal and what comes to it. */
+const ICONS: Readonly<Record<TrayKind, string>> = {
+  "steel-rule": "M2 9h20v7H2zM6 9v3M10 9v4M14 9v3M18 9v4",
+  "height-gauge": "M3 20v-7h18v7M3 13v-2h18v2M12 4v12M10 4h4M2 21h3M19 21h3M8 21c1-4 7-4 8 0",
+  "depth-gauge": "M11 14v-2h11v8h-2v-6h-5v6h-2v-6zM7 4v17l-1 2M3 6a5 5 0 0 1 8 0M7 9l3-3M11 14H4",
+  "hook-gauge": "M6 3v16M4 3h4M6 9h15v9h-7v-5H6M2 20h8M13 19h9",
+  "fillet-gauge": "M3 3v18h18M3 11h9l5 5v5M12 6l5-3M17 21v-4",
+  "profile-comb": "M3 4h18v4H3zM5 8v12M8 8v11M11 8v8M14 8v8M17 8v11M20 8v12",
+};

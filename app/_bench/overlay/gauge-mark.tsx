@@ -1,71 +1,97 @@
 "use client";
 import { Circle, Group, Line, Rect } from "react-konva";
-import { toScreen, type Viewport } from "@/lib/bench";
-import { type BridgePlacement, pointsOf } from "@/lib/gauges";
+import type { TrayPlacement, Viewport } from "@/lib/bench";
 import type { Face } from "@/lib/weld";
 import { DRAWN } from "./palette";
+import { type Plan, planOf } from "./plan-of-gauge";
+import { RuleFace } from "./rule-face";
 
-/** The bridge gauge from above: a slotted bar on two feet, the pointer at its end, a knob to turn it by. */
-export function GaugeMark({ view, face, placement }: { view: Viewport; face: Face; placement: BridgePlacement }) {
-  const points = pointsOf(placement);
-  const tip = toScreen(view, face, points.tip);
-  const near = toScreen(view, face, points.near);
-  const far = toScreen(view, face, points.far);
-  const knob = knobOf(view, face, placement);
-  const angle = (Math.atan2(far.top - tip.top, far.left - tip.left) * 180) / Math.PI;
-  const distance = (at: { left: number; top: number }) => Math.hypot(at.left - tip.left, at.top - tip.top);
-  const length = distance(far) + 10;
-  const half = Math.max(6, 1.6 * view.scale);
+export interface GaugeMarkProps {
+  readonly view: Viewport;
+  readonly face: Face;
+  readonly placement: TrayPlacement;
+}
+
+/** A gauge from above, to scale: blade, feet, the place of its moving part, and a knob to turn it by. */
+export function GaugeMark({ view, face, placement }: GaugeMarkProps) {
+  const plan = planOf(view, face, placement);
   return (
-    <Group x={tip.left} y={tip.top} rotation={angle}>
-      <Rect
-        x={6}
-        y={-half}
-        width={length - 6}
-        height={2 * half}
-        cornerRadius={3}
-        fill="#3d474d"
-        opacity={0.45}
-        stroke={DRAWN.dark}
-        strokeWidth={3}
-      />
-      <Rect
-        x={6}
-        y={-half}
-        width={length - 6}
-        height={2 * half}
-        cornerRadius={3}
-        stroke={DRAWN.light}
-        strokeWidth={1.4}
-      />
-      <Line points={[14, 0, length - 8, 0]} stroke={DRAWN.dark} strokeWidth={2} opacity={0.7} />
-      {[near, far].map((foot, index) => (
+    <Group x={plan.spot.left} y={plan.spot.top} rotation={plan.angle}>
+      {placement.kind === "steel-rule" ? <RuleFace view={view} plan={plan} /> : <Blade plan={plan} />}
+      <Spot isPoint={placement.kind === "depth-gauge"} />
+      <Knob plan={plan} />
+    </Group>
+  );
+}
+
+/** Thin enough to see the weld through it, with its feet where they stand. */
+function Blade({ plan }: { plan: Plan }) {
+  const half = Math.max(plan.left, 3);
+  const edges = {
+    x: plan.from,
+    y: -half,
+    width: plan.to - plan.from,
+    height: 2 * half,
+    cornerRadius: Math.min(3, half),
+  };
+  return (
+    <>
+      <Rect {...edges} fill="#3d474d" opacity={0.42} stroke={DRAWN.dark} strokeWidth={3} />
+      <Rect {...edges} stroke={DRAWN.light} strokeWidth={1.3} />
+      {plan.feet.map(({ from, to }) => (
         <Rect
-          key={index === 0 ? "near" : "far"}
-          x={distance(foot) - 3}
-          y={-half - 3}
-          width={6}
-          height={2 * half + 6}
+          key={from}
+          x={from}
+          y={-half}
+          width={Math.max(4, to - from)}
+          height={2 * half}
           fill={DRAWN.light}
           stroke={DRAWN.dark}
           strokeWidth={1.5}
         />
       ))}
-      <Circle radius={7} stroke={DRAWN.dark} strokeWidth={4} />
-      <Circle radius={7} stroke={DRAWN.open} strokeWidth={2} />
-      <Circle radius={1.5} fill={DRAWN.open} />
-      <Circle x={distance(knob)} radius={9} fill="#3d474d" stroke={DRAWN.dark} strokeWidth={4} />
-      <Circle x={distance(knob)} radius={9} stroke={DRAWN.open} strokeWidth={2} />
-    </Group>
+    </>
   );
 }
 
-/** Screen position of the knob, beyond the far foot. */
-export function knobOf(view: Viewport, face: Face, placement: BridgePlacement) {
-  const { tip, far } = pointsOf(placement);
-  const a = toScreen(view, face, tip);
-  const b = toScreen(view, face, far);
-  const reach = Math.hypot(b.left - a.left, b.top - a.top) || 1;
-  const share = (reach + 22) / reach;
-  return { left: a.left + (b.left - a.left) * share, top: a.top + (b.top - a.top) * share };
+/** Where the moving part comes down, or the rule's nought: an open ring, so that the place itself stays in sight. */
+function Spot({ isPoint }: { isPoint: boolean }) {
+  const radius = isPoint ? 6 : 8;
+  return (
+    <>
+      {[
+        [DRAWN.dark, 4.5],
+        [DRAWN.open, 2],
+      ].map(([stroke, strokeWidth]) => (
+        <Group key={stroke}>
+          <Circle radius={radius} stroke={stroke as string} strokeWidth={strokeWidth as number} />
+          <Line points={[0, -radius - 7, 0, -radius]} stroke={stroke as string} strokeWidth={strokeWidth as number} />
+          <Line points={[0, radius, 0, radius + 7]} stroke={stroke as string} strokeWidth={strokeWidth as number} />
+        </Group>
+      ))}
+    </>
+  );
+}
+
+function Knob({ plan }: { plan: Plan }) {
+  return (
+    <>
+      {plan.knob > plan.to && (
+        <>
+          <Line points={[plan.to, 0, plan.knob - 11, 0]} stroke={DRAWN.dark} strokeWidth={4.5} />
+          <Line points={[plan.to, 0, plan.knob - 11, 0]} stroke={DRAWN.open} strokeWidth={2} />
+        </>
+      )}
+      <Circle x={plan.knob} radius={11} fill="#3d474d" stroke={DRAWN.dark} strokeWidth={4.5} />
+      <Circle x={plan.knob} radius={11} stroke={DRAWN.open} strokeWidth={2} />
+      {[-1, 1].map((side) => (
+        <Line
+          key={side}
+          points={[plan.knob - 3, side * 3, plan.knob, side * 6.5, plan.knob + 3, side * 3]}
+          stroke={DRAWN.open}
+          strokeWidth={1.8}
+        />
+      ))}
+    </>
+  );
 }

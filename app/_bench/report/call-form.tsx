@@ -11,20 +11,15 @@ import { TypePicker } from "./type-picker";
 export interface CallFormProps {
   readonly call: Call;
   readonly number: number;
-  /** What the gauge reads now, if it stands and reads. */
-  readonly reading: number | null;
-  /** Length of the rule as it lies, mm. */
-  readonly ruled: number | null;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: () => void;
   readonly onRemove: () => void;
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ call, number, reading, ruled, write, onShow, onRemove }: CallFormProps) {
+export function CallForm({ call, number, write, onShow, onRemove }: CallFormProps) {
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
-  const measured = sizeKind === "diameter" ? ruled : reading;
   const onLeave = () => write({ kind: "leave-field" });
   // between the two ends both may be under way: they are put in order when neither is written any more
   const onLeaveEnd = (event: FocusEvent) => {
@@ -109,18 +104,6 @@ export function CallForm({ call, number, reading, ruled, write, onShow, onRemove
             onChange={(value) => write({ kind: "change", id: call.id, field: "size", value })}
             onLeave={onLeave}
           />
-          {measured !== null && (
-            <button
-              type="button"
-              className="mb-2 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
-              onClick={() => {
-                write({ kind: "change", id: call.id, field: "size", value: Math.abs(measured) });
-                onLeave();
-              }}
-            >
-              Take {Math.abs(measured).toFixed(1)} from the {sizeKind === "diameter" ? "rule" : "gauge"}
-            </button>
-          )}
         </div>
       )}
       <div className="flex justify-between gap-2 pt-1">

@@ -8,13 +8,10 @@ import { NumberField } from "./number-field";
 interface DimensionListProps {
   readonly measures: readonly Measure[];
   readonly write: Dispatch<WritingEvent>;
-  readonly reading: number | null;
-  /** Length of the rule as it lies, mm. */
-  readonly ruled: number | null;
 }
 
 /** What is measured on the piece as a whole: each dimension with its largest value and where that is. */
-export function DimensionList({ measures, write, reading, ruled }: DimensionListProps) {
+export function DimensionList({ measures, write }: DimensionListProps) {
   const measuredCount = measures.filter(({ value }) => value !== null).length;
   return (
     <section aria-labelledby="dimensions" className="border-line border-t" data-dimensions="">
@@ -30,7 +27,6 @@ export function DimensionList({ measures, write, reading, ruled }: DimensionList
             key={dimension}
             dimension={dimension}
             measure={measures.find((one) => one.dimension === dimension)}
-            taken={dimension === "weld-width" ? ruled : reading}
             write={write}
           />
         ))}
@@ -42,12 +38,10 @@ export function DimensionList({ measures, write, reading, ruled }: DimensionList
 interface DimensionRowProps {
   readonly dimension: Dimension;
   readonly measure: Measure | undefined;
-  /** What the rule or the gauge says just now, mm. */
-  readonly taken: number | null;
   readonly write: Dispatch<WritingEvent>;
 }
 
-function DimensionRow({ dimension, measure, taken, write }: DimensionRowProps) {
+function DimensionRow({ dimension, measure, write }: DimensionRowProps) {
   const { name, unit, asks, most } = DIMENSION_FACTS[dimension];
   const onLeave = () => write({ kind: "leave-field" });
   const change = (field: "value" | "at", value: number | null) =>
@@ -75,18 +69,6 @@ function DimensionRow({ dimension, measure, taken, write }: DimensionRowProps) {
             onChange={(value) => change("at", value)}
             onLeave={onLeave}
           />
-          {taken !== null && unit === "mm" && (
-            <button
-              type="button"
-              className="mb-2 h-11 shrink-0 rounded border border-action px-3 text-action text-sm hover:bg-action hover:text-sheet"
-              onClick={() => {
-                change("value", Math.abs(taken));
-                onLeave();
-              }}
-            >
-              Take {Math.abs(taken).toFixed(1)}
-            </button>
-          )}
         </div>
       </fieldset>
     </li>

@@ -8,22 +8,12 @@ import { ReportTable } from "./report-table";
 export interface ReportPanelProps {
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
-  readonly reading: number | null;
-  /** Length of the rule as it lies, mm. */
-  readonly ruled: number | null;
   readonly onShow: (call: Call) => void;
   readonly onAdd: () => void;
 }
 
 /** The clipboard: the report, undo and redo, a row without drawing. */
-export const ReportPanel = memo(function ReportPanel({
-  writing,
-  write,
-  reading,
-  ruled,
-  onShow,
-  onAdd,
-}: ReportPanelProps) {
+export const ReportPanel = memo(function ReportPanel({ writing, write, onShow, onAdd }: ReportPanelProps) {
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   const panel = useRef<HTMLElement>(null);
@@ -62,14 +52,7 @@ export const ReportPanel = memo(function ReportPanel({
         </button>
       </header>
       <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
-        <ReportTable
-          writing={writing}
-          write={write}
-          reading={reading}
-          ruled={ruled}
-          onShow={onShow}
-          onRemove={remove}
-        />
+        <ReportTable writing={writing} write={write} onShow={onShow} onRemove={remove} />
         <button
           type="button"
           data-add-row=""
@@ -78,7 +61,7 @@ export const ReportPanel = memo(function ReportPanel({
         >
           Add a row at the cursor
         </button>
-        <DimensionList measures={writing.report.measures} write={write} reading={reading} ruled={ruled} />
+        <DimensionList measures={writing.report.measures} write={write} />
       </div>
     </section>
   );

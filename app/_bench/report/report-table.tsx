@@ -8,15 +8,12 @@ import { acrossWords, alongWords, FACE_NAMES, sizeWords, typeName } from "./call
 export interface ReportTableProps {
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
-  readonly reading: number | null;
-  /** Length of the rule as it lies, mm. */
-  readonly ruled: number | null;
   readonly onShow: (call: Call) => void;
   readonly onRemove: (call: Call) => void;
 }
 
 /** The indications as they will be handed in; one row is open for writing at a time. */
-export function ReportTable({ writing, write, reading, ruled, onShow, onRemove }: ReportTableProps) {
+export function ReportTable({ writing, write, onShow, onRemove }: ReportTableProps) {
   const { report, openId } = writing;
   if (report.calls.length === 0) {
     return (
@@ -87,8 +84,6 @@ export function ReportTable({ writing, write, reading, ruled, onShow, onRemove }
                     <CallForm
                       call={call}
                       number={index + 1}
-                      reading={reading}
-                      ruled={ruled}
                       write={write}
                       onShow={() => onShow(call)}
                       onRemove={() => onRemove(call)}

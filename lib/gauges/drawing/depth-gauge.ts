@@ -7,11 +7,11 @@ import { clampedLegs, slottedBar } from "./on-feet";
 import { ENGRAVED, engravedNumber } from "./scales";
 import {
   arc,
-  type Box,
   type Corner,
   type Drawing,
   disc,
   engraved,
+  type LensBox,
   label,
   type Mark,
   roundedBox,
@@ -92,7 +92,7 @@ function hand(position: Mm): readonly Mark[] {
   ];
 }
 
-function lensOver(position: Mm): Box {
+function lensOver(position: Mm): LensBox {
   const [u, w] = on(LINES_OUT - 2.5, handAt(position));
-  return { from: [u - 7, w - 5], to: [u + 7, w + 5] };
+  return { from: [u - 6, w - 5.5], to: [u + 6, w + 5.5], readAt: on(LINES_OUT - 0.4, handAt(position)) };
 }

@@ -1,6 +1,6 @@
 import type { Mm } from "../../math";
-import { scaleLines, TENTHS, vernierLines } from "../vernier";
-import { type Box, type Corner, engraved, label, type Mark } from "./shapes";
+import { readVernier, scaleLines, TENTHS, vernierLines } from "../vernier";
+import { type Corner, engraved, type LensBox, label, type Mark } from "./shapes";
 
 /** A straight scale: nought at `origin`, counting along `along` (a unit vector), its lines drawn towards `out`. */
 export interface Track {
@@ -37,10 +37,11 @@ export const tenthsVernier = (track: Track, reading: Mm): readonly Mark[] =>
 export const engravedNumber = (value: number): string => String(value).replace("-", "−");
 
 /** What to enlarge about a vernier that stands at `reading`. */
-export function lensOver(track: Track, reading: Mm): Box {
-  const ends = [onTrack(track, reading - 3.5, -7), onTrack(track, reading + 11.5, 7.5)];
+export function lensOver(track: Track, reading: Mm): LensBox {
+  const ends = [onTrack(track, reading - 3.5, -5), onTrack(track, reading + 11.5, 7)];
   return {
     from: [Math.min(ends[0][0], ends[1][0]), Math.min(ends[0][1], ends[1][1])],
     to: [Math.max(ends[0][0], ends[1][0]), Math.max(ends[0][1], ends[1][1])],
+    readAt: onTrack(track, reading + vernierLines(TENTHS)[readVernier(reading).line], 0),
   };
 }

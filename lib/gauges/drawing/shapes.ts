@@ -31,9 +31,14 @@ export interface Label {
 
 export type Mark = Shape | Stroke | Label;
 
-export interface Box {
+interface Box {
   readonly from: Corner;
   readonly to: Corner;
+}
+
+/** What to enlarge for reading a scale, and the place in it by which one reads: the coinciding line, or the index. */
+export interface LensBox extends Box {
+  readonly readAt: Corner;
 }
 
 /** A gauge as plain data, in mm and in its own frame; the pose of its seating puts it on the metal. */
@@ -41,11 +46,11 @@ export interface Drawing {
   /** In the order in which they are painted. */
   readonly marks: readonly Mark[];
   /** What to enlarge for reading the scale; null where there is none. */
-  readonly lens: Box | null;
+  readonly lens: LensBox | null;
 }
 
 /** One over the other, the last on top. */
-export const stacked = (lens: Box | null, ...layers: readonly (readonly Mark[])[]): Drawing => ({
+export const stacked = (lens: LensBox | null, ...layers: readonly (readonly Mark[])[]): Drawing => ({
   marks: layers.flat(),
   lens,
 });

@@ -20,6 +20,14 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   if (joint.kind === "fillet") return <NoBench />;
   const { passMark, report, sequence } = practice;
   return (
-    <InspectionBench id={id} joint={joint} passMark={passMark} report={report} sequence={sequence} faces={FACES} />
+    <InspectionBench
+      id={id}
+      joint={joint}
+      passMark={passMark}
+      report={report}
+      sequence={sequence}
+      faces={FACES}
+      mayAskReading
+    />
   );
 }

@@ -1,0 +1,118 @@
+"use client";
+import { useMemo, useRef } from "react";
+import { type Goal, hasScale, isStanding, type Measuring } from "@/lib/bench";
+import { contactAt, drawComb, drawGauge, drawnBack, explainReading, GAUGES, pressComb } from "@/lib/gauges";
+import type { GaugeHandling } from "../frame/use-gauge";
+import { GaugeElevation } from "./gauge-elevation";
+import { GaugeSettings } from "./gauge-settings";
+import { gaugeWords } from "./gauge-words";
+import { ReadingLens } from "./reading-lens";
+import { ReadingSlip } from "./reading-slip";
+import { useSlide } from "./use-slide";
+
+export interface GaugePanelProps {
+  readonly gauge: GaugeHandling;
+  readonly out: NonNullable<Measuring["out"]>;
+  readonly mayAskReading: boolean;
+  readonly goals: readonly Goal[];
+  readonly onTake: (goal: Goal, reading: number) => void;
+  /** Back to the plate. */
+  readonly onEscape: () => void;
+}
+
+/** The gauge that is out: from the side, its scale under the lens, its settings, and the slip to write on. */
+export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape }: GaugePanelProps) {
+  const { placement } = out;
+  const { range, name } = GAUGES[placement.kind];
+  const { standing, position, send } = gauge;
+  const explained = out.isExplained && isStanding(placement) ? explainReading(placement.kind, position).words : null;
+  return (
+    <section
+      aria-label={name}
+      data-gauge={placement.kind}
+      className="gauge-panel shrink-0 overflow-y-auto border-bench-line border-t bg-bench-2 p-2 text-bench-text"
+      onKeyDown={(event) => event.key === "Escape" && onEscape()}
+    >
+      <p className="mb-2 min-h-5 text-sm leading-tight">
+        <b className="mr-2">{name}</b>
+        <span role="status" data-gauge-says="" className={standing && !standing.ok ? "text-lamp" : "text-bench-text"}>
+          {gaugeWords(out, standing, position)}
+        </span>
+      </p>
+      <div className="gauge-parts">
+        {placement.kind !== "steel-rule" && <SideView gauge={gauge} out={out} />}
+        <GaugeSettings placement={placement} send={send} />
+        {range && hasScale(placement.kind) && (
+          <ReadingSlip
+            key={placement.kind}
+            read={out.read}
+            lowest={range.lowest}
+            highest={range.highest}
+            goals={goals}
+            explanation={explained}
+            mayAsk={mayAskReading && isStanding(placement)}
+            onRead={(value) => send({ kind: "read", value })}
+            onAsk={() => send({ kind: "explain", isExplained: !out.isExplained })}
+            onTake={(goal) => out.read !== null && onTake(goal, out.read)}
+          />
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** The gauge on the metal, and its scale enlarged; a drag, the wheel or keys on either slide the moving part. */
+function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
+  const { heights, standing, position, push } = gauge;
+  const { placement } = out;
+  const area = useRef<HTMLDivElement>(null);
+  const slide = useSlide(area, push);
+  const noise = standing?.ok ? standing.noise : 0;
+  const drawing = useMemo(
+    () => (isStanding(placement) ? drawGauge(placement, position, noise) : null),
+    [placement, position, noise],
+  );
+  const largest = useMemo(() => {
+    if (isStanding(placement)) return drawGauge(placement, drawnBack({ placement }), 0);
+    return heights && drawComb(pressComb(heights, placement));
+  }, [placement, heights]);
+  if (!heights || !largest) return <p className="text-bench-dim text-sm">The plate is not here yet.</p>;
+  const shown = drawing ?? largest;
+  const pose = drawing ? (standing?.seat?.pose ?? null) : LEVEL;
+  const elevation = (
+    <GaugeElevation
+      heights={heights}
+      placement={placement}
+      drawing={shown}
+      largest={largest}
+      pose={pose}
+      label={`The ${GAUGES[placement.kind].name.toLowerCase()} from the side, on the outline of the work`}
+    />
+  );
+  if (!shown.lens) return <div className="gauge-side">{elevation}</div>;
+  const canSlide = standing?.ok === true;
+  const isClear = canSlide && contactAt(standing, position) === "clear";
+  return (
+    <div
+      ref={area}
+      role="slider"
+      tabIndex={0}
+      aria-label="Moving part"
+      aria-orientation="vertical"
+      aria-disabled={!canSlide}
+      aria-valuemin={0}
+      aria-valuemax={1}
+      aria-valuenow={isClear || !canSlide ? 0 : 1}
+      aria-valuetext={!canSlide ? "does not stand" : isClear ? "clear of the metal" : "touches the metal"}
+      data-slide=""
+      className="gauge-side grid cursor-ns-resize touch-none select-none gap-2"
+      {...slide}
+    >
+      {elevation}
+      <ReadingLens drawing={shown} lens={shown.lens} isExplained={out.isExplained} />
+    </div>
+  );
+}
+
+/** A comb is held square to the plate. */
+const LEVEL = { along: 0, height: 0, tilt: 0 } as const;

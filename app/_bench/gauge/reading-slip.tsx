@@ -1,0 +1,71 @@
+"use client";
+import type { Goal } from "@/lib/bench";
+import { DIMENSION_FACTS } from "@/lib/weld";
+import { SIZE_LABELS } from "../report/call-words";
+import { NumberField } from "../report/number-field";
+
+export interface ReadingSlipProps {
+  readonly read: number | null;
+  readonly lowest: number;
+  readonly highest: number;
+  /** Where the reading may go. */
+  readonly goals: readonly Goal[];
+  /** The reading in words where it has been asked for. */
+  readonly explanation: string | null;
+  readonly mayAsk: boolean;
+  readonly onRead: (value: number | null) => void;
+  readonly onAsk: () => void;
+  readonly onTake: (goal: Goal) => void;
+}
+
+const goalWords = (goal: Goal): string =>
+  goal.kind === "row"
+    ? `No. ${goal.number}, ${SIZE_LABELS[goal.size].toLowerCase()}`
+    : DIMENSION_FACTS[goal.dimension].name;
+
+/** A slip of paper beside the gauge: what the learner reads, and where it goes from here. */
+export function ReadingSlip(props: ReadingSlipProps) {
+  const { read, lowest, highest, goals, explanation, mayAsk, onRead, onAsk, onTake } = props;
+  const button = "min-h-11 w-full rounded border px-2 py-1 text-sm leading-tight";
+  return (
+    <div className="rounded bg-paper p-2 text-ink" data-reading-slip="">
+      <NumberField
+        label="You read"
+        value={read}
+        min={lowest}
+        max={highest}
+        onChange={onRead}
+        onLeave={() => undefined}
+      />
+      {read !== null &&
+        goals.map((goal) => (
+          <button
+            key={goal.kind === "row" ? goal.id : goal.dimension}
+            type="button"
+            className={`${button} mt-1 border-action text-action hover:bg-action hover:text-sheet`}
+            onClick={() => onTake(goal)}
+          >
+            Take {Math.abs(read)} into {goalWords(goal)}
+          </button>
+        ))}
+      {read !== null && goals.length === 0 && (
+        <p className="mt-1 text-ink-2 text-xs">Open the row that it belongs to, and it can be taken there.</p>
+      )}
+      {mayAsk && (
+        <button
+          type="button"
+          aria-expanded={explanation !== null}
+          className={`${button} mt-1 border-line hover:border-ink-2`}
+          onClick={onAsk}
+        >
+          What does it read?
+        </button>
+      )}
+      {explanation && (
+        <p className="mt-1 text-sm leading-snug" role="status">
+          {explanation}
+        </p>
+      )}
+    </div>
+  );
+}
