@@ -92,7 +92,7 @@ function put(state: Measuring, face: Face, wanted: TrayPlacement): Measuring {
 /** Settings within their limits, and the direction on a tenth of a degree: seating tells no finer placements apart. */
 function tidy(placement: TrayPlacement): TrayPlacement {
   const turn = roundTo(((placement.turn % 360) + 360) % 360, 0.1) % 360;
-  return isStanding(placement) ? withinLimits({ ...placement, turn }) : { ...placement, turn };
+  return { ...(isStanding(placement) ? withinLimits(placement) : placement), turn };
 }
 
 function freshlyPut(kind: TrayKind, place: Place, old: TrayPlacement | null): TrayPlacement {

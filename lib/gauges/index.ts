@@ -1,13 +1,3 @@
-export {
-  adjusted,
-  BRIDGE_GAUGE,
-  type BridgePlacement,
-  type BridgeReading,
-  type BridgeRefusal,
-  pointsOf,
-  readBridgeGauge,
-  type Seat,
-} from "./bridge-gauge";
 export { type Contacting, contactAt, drawnBack, nearerBy, slideTo } from "./contact";
 export { drawGauge } from "./drawing/draw-gauge";
 export { drawComb, drawLeaf, drawRule } from "./drawing/flat-tools";

@@ -1,5 +1,5 @@
 "use client";
-import { useMemo, useRef } from "react";
+import { useMemo, useRef, useState } from "react";
 import { type Goal, hasScale, isStanding, type Measuring } from "@/lib/bench";
 import { contactAt, drawComb, drawGauge, drawnBack, explainReading, GAUGES, pressComb } from "@/lib/gauges";
 import type { GaugeHandling } from "../frame/use-gauge";
@@ -20,11 +20,19 @@ export interface GaugePanelProps {
   readonly onEscape: () => void;
 }
 
+/** Where there is no room for both, one is shown at a time. */
+type Leaf = "read" | "set";
+const LEAVES: readonly (readonly [Leaf, string])[] = [
+  ["set", "Set it"],
+  ["read", "Read it"],
+];
+
 /** The gauge that is out: from the side, its scale under the lens, its settings, and the slip to write on. */
 export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape }: GaugePanelProps) {
   const { placement } = out;
   const { range, name } = GAUGES[placement.kind];
   const { standing, position, send } = gauge;
+  const [shows, setShows] = useState<Leaf>("read");
   const explained = out.isExplained && isStanding(placement) ? explainReading(placement.kind, position).words : null;
   return (
     <section
@@ -39,8 +47,24 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
           {gaugeWords(out, standing, position)}
         </span>
       </p>
-      <div className="gauge-parts">
+      <div className="gauge-parts" data-shows={shows} data-lies={placement.kind === "steel-rule" ? "" : undefined}>
         {placement.kind !== "steel-rule" && <SideView gauge={gauge} out={out} />}
+        {isStanding(placement) && (
+          <fieldset className="gauge-leaves gap-1">
+            <legend className="sr-only">What to do with it</legend>
+            {LEAVES.map(([leaf, word]) => (
+              <button
+                key={leaf}
+                type="button"
+                aria-pressed={shows === leaf}
+                className="h-11 flex-1 rounded border border-bench-line text-sm aria-pressed:border-lamp aria-pressed:bg-bench-line"
+                onClick={() => setShows(leaf)}
+              >
+                {word}
+              </button>
+            ))}
+          </fieldset>
+        )}
         <GaugeSettings placement={placement} send={send} />
         {range && hasScale(placement.kind) && (
           <ReadingSlip
@@ -105,7 +129,7 @@ function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
       aria-valuenow={isClear || !canSlide ? 0 : 1}
       aria-valuetext={!canSlide ? "does not stand" : isClear ? "clear of the metal" : "touches the metal"}
       data-slide=""
-      className="gauge-side grid cursor-ns-resize touch-none select-none gap-2"
+      className="gauge-side gauge-slide grid cursor-ns-resize touch-none select-none gap-2"
       {...slide}
     >
       {elevation}

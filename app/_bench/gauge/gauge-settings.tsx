@@ -13,7 +13,7 @@ export interface GaugeSettingsProps {
 /** How the gauge is turned and set: where its feet are. */
 export function GaugeSettings({ placement, send }: GaugeSettingsProps) {
   return (
-    <fieldset className="min-w-0">
+    <fieldset className="gauge-settings min-w-0">
       <legend className="sr-only">How it is set</legend>
       {"stance" in placement && (
         <div role="radiogroup" aria-label="Feet" className="mb-1 flex gap-1">
@@ -61,7 +61,7 @@ function Stepper({ label, value, unit, step, onChange }: StepperProps) {
   const button = "size-11 shrink-0 rounded border border-bench-line text-lg hover:bg-bench-line";
   return (
     <div className="mb-1 flex items-center gap-1">
-      <span className="min-w-0 flex-1 text-bench-dim text-xs">{label}</span>
+      <span className="min-w-0 flex-1 text-bench-dim text-xs leading-tight">{label}</span>
       <button type="button" className={button} aria-label={`${label}: less`} onClick={() => onChange(value - step)}>
         −
       </button>

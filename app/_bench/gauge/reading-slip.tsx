@@ -28,7 +28,7 @@ export function ReadingSlip(props: ReadingSlipProps) {
   const { read, lowest, highest, goals, explanation, mayAsk, onRead, onAsk, onTake } = props;
   const button = "min-h-11 w-full rounded border px-2 py-1 text-sm leading-tight";
   return (
-    <div className="rounded bg-paper p-2 text-ink" data-reading-slip="">
+    <div className="gauge-slip rounded bg-paper p-2 text-ink" data-reading-slip="">
       <NumberField
         label="You read"
         value={read}

@@ -1,0 +1,139 @@
+import { describe, expect, it, test } from "vitest";
+import {
+  BUTT_TRAY,
+  firstTurn,
+  hasScale,
+  isStanding,
+  type Measuring,
+  type MeasuringEvent,
+  measure,
+  NOTHING_OUT,
+  settingsOf,
+} from "@/lib/bench";
+import { SETTINGS } from "@/lib/gauges";
+
+const done = (events: readonly MeasuringEvent[], from: Measuring = NOTHING_OUT) => events.reduce(measure, from);
+const take = (gauge: (typeof BUTT_TRAY)[number], x = 120, y = 0): MeasuringEvent => ({
+  kind: "take",
+  gauge,
+  face: "cap",
+  place: { x, y },
+});
+const outOf = (state: Measuring) => {
+  if (!state.out) throw new Error("no gauge is out");
+  return state.out;
+};
+
+describe("taking a gauge", () => {
+  test.each(BUTT_TRAY)("%s comes to the place with nothing read and its part drawn back", (gauge) => {
+    const out = outOf(done([take(gauge, 120.04, 3.26)]));
+    expect(out).toMatchObject({ face: "cap", slidTo: null, read: null, isExplained: false });
+    expect(out.placement).toMatchObject({ kind: gauge, x: 120, y: 3.3 });
+  });
+
+  it("brings it no further than the plate's edge", () => {
+    expect(outOf(done([take("height-gauge", 400, -90)])).placement).toMatchObject({ x: 300, y: -75 });
+  });
+
+  it("turns each as it is mostly used: feet of a depth gauge on the plate it stands on, a hook over to the other", () => {
+    expect(firstTurn("depth-gauge", { x: 0, y: 9 })).toBe(90);
+    expect(firstTurn("depth-gauge", { x: 0, y: -9 })).toBe(270);
+    expect(firstTurn("hook-gauge", { x: 0, y: -9 })).toBe(90);
+    expect(firstTurn("hook-gauge", { x: 0, y: 9 })).toBe(270);
+    expect(firstTurn("height-gauge", { x: 0, y: -9 })).toBe(90);
+    expect(firstTurn("steel-rule", { x: 0, y: -9 })).toBe(0);
+  });
+
+  it("finds its feet as they were set when it was put away", () => {
+    const set = done([take("depth-gauge"), { kind: "set", setting: "spacing", to: 22 }, { kind: "put-away" }]);
+    expect(set.out).toBeNull();
+    const again = outOf(done([take("steel-rule"), take("depth-gauge", 50, -10)], set));
+    expect(again.placement).toMatchObject({ kind: "depth-gauge", spacing: 22, x: 50, y: -10, turn: 270 });
+  });
+});
+
+describe("a gauge in the hand", () => {
+  const read: readonly MeasuringEvent[] = [
+    take("height-gauge"),
+    { kind: "slide", to: 2.43 },
+    { kind: "read", value: 2.4 },
+    { kind: "explain", isExplained: true },
+  ];
+
+  it("keeps what it is slid to and what is read there", () => {
+    expect(outOf(done(read))).toMatchObject({ slidTo: 2.43, read: 2.4, isExplained: true });
+    expect(outOf(done([...read, { kind: "draw-back" }]))).toMatchObject({ slidTo: null, read: 2.4 });
+  });
+
+  test.each<MeasuringEvent>([
+    { kind: "move", place: { x: 121, y: 0 } },
+    { kind: "turn", to: 95 },
+    { kind: "set", setting: "near", to: 12 },
+    { kind: "stance", stance: "one-side" },
+    { kind: "lay", from: { x: 10, y: 0 }, towards: { x: 20, y: 5 } },
+    take("height-gauge", 130),
+  ])("is drawn back and unread after $kind", (event) => {
+    expect(outOf(done([...read, event]))).toMatchObject({ slidTo: null, read: null, isExplained: false });
+  });
+
+  it("turns all the way round, to a tenth of a degree", () => {
+    const turned = (to: number) => outOf(done([take("height-gauge"), { kind: "turn", to }])).placement.turn;
+    expect(turned(-15)).toBe(345);
+    expect(turned(360)).toBe(0);
+    expect(turned(359.98)).toBe(0);
+    expect(turned(12.34)).toBe(12.3);
+  });
+
+  it("keeps its settings in their limits and has no others", () => {
+    const set = (setting: "near" | "spacing" | "reach", to: number) =>
+      outOf(done([take("depth-gauge"), { kind: "set", setting, to }])).placement;
+    expect(set("spacing", 500)).toMatchObject({ spacing: SETTINGS.spacing.most });
+    expect(set("near", 0)).toMatchObject({ near: SETTINGS.near.least });
+    expect(set("reach", 12)).not.toHaveProperty("reach");
+    expect(outOf(done([take("steel-rule"), { kind: "stance", stance: "one-side" }])).placement).not.toHaveProperty(
+      "stance",
+    );
+  });
+
+  it("offers what it has to be set", () => {
+    const offered = (gauge: (typeof BUTT_TRAY)[number]) =>
+      settingsOf(outOf(done([take(gauge)])).placement).map(({ setting }) => setting);
+    expect(offered("depth-gauge")).toEqual(["near", "spacing"]);
+    expect(offered("hook-gauge")).toEqual(["reach"]);
+    expect(offered("steel-rule")).toEqual([]);
+  });
+});
+
+describe("laying the rule", () => {
+  const laid = (x: number, y: number) =>
+    outOf(done([take("steel-rule"), { kind: "lay", from: { x: 100, y: -12 }, towards: { x, y } }])).placement;
+
+  it("puts its nought at one end and its edge towards the other", () => {
+    expect(laid(110, -2)).toMatchObject({ x: 100, y: -12, turn: 45 });
+    expect(laid(90, -12)).toMatchObject({ turn: 180 });
+  });
+
+  it("lies square where it is nearly square", () => {
+    expect(laid(100.3, 14)).toMatchObject({ turn: 90 });
+    expect(laid(102, 14)).toMatchObject({ turn: 85.6 });
+  });
+});
+
+it("does nothing while no gauge is out", () => {
+  const events: readonly MeasuringEvent[] = [
+    { kind: "put-away" },
+    { kind: "move", place: { x: 1, y: 1 } },
+    { kind: "slide", to: 3 },
+    { kind: "read", value: 1 },
+  ];
+  expect(done(events)).toBe(NOTHING_OUT);
+});
+
+it("tells what stands on the metal and what has a scale", () => {
+  expect(BUTT_TRAY.filter((gauge) => isStanding(outOf(done([take(gauge)])).placement))).toEqual([
+    "height-gauge",
+    "depth-gauge",
+    "hook-gauge",
+  ]);
+  expect(BUTT_TRAY.filter((gauge) => !hasScale(gauge))).toEqual(["profile-comb"]);
+});
