@@ -1,12 +1,27 @@
 import Database from "libsql";
 import type { TruthItem } from "../../../lib/specimen";
 
+interface DimensionTruth {
+  readonly dimension: string;
+  readonly along: { readonly from: number; readonly step: number; readonly values: readonly number[] };
+}
+
 /** What there is to find, read from the server's own database: a test may know what no learner does. */
-export function readTruth(practiceId: string): readonly TruthItem[] {
+export const readTruth = (practiceId: string): readonly TruthItem[] => storedTruth(practiceId).items;
+
+/** What a dimension is at a place along the weld, mm from the datum. */
+export function dimensionAt(practiceId: string, dimension: string, x: number): number {
+  const found = storedTruth(practiceId).dimensions.find((one) => one.dimension === dimension);
+  if (!found) throw new Error(`no ${dimension} in the truth`);
+  const { from, step, values } = found.along;
+  return values[Math.round((x - from) / step)];
+}
+
+function storedTruth(practiceId: string) {
   const database = new Database("test-results/e2e.db", { readonly: true });
   const row = database
     .prepare("SELECT truth FROM Specimen WHERE id = (SELECT specimenId FROM Practice WHERE id = ?)")
     .get(practiceId) as { truth: string };
   database.close();
-  return (JSON.parse(row.truth) as { items: TruthItem[] }).items;
+  return JSON.parse(row.truth) as { items: TruthItem[]; dimensions: DimensionTruth[] };
 }
