@@ -2,6 +2,7 @@ import { expect, type Page, test } from "@playwright/test";
 import { imperfection } from "../../lib/imperfections";
 import type { TruthItem } from "../../lib/specimen";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
+import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
 import { readTruth } from "./support/truth";
 
@@ -151,16 +152,6 @@ test.describe("on a tablet", () => {
     await expect(page.locator("[data-report] h2")).toContainText("1 indication");
   });
 });
-
-async function joinAs(page: Page, name: string, signInName: string): Promise<void> {
-  await page.goto("/join");
-  await page.getByLabel("Your name").fill(name);
-  await page.getByLabel("Sign-in name").fill(signInName);
-  await page.getByLabel("Password", { exact: true }).fill("torch and mirror");
-  await page.getByLabel("The same again").fill("torch and mirror");
-  await page.getByRole("button", { name: "Make the account" }).click();
-  await expect(page.getByRole("heading", { name: `Good to see you, ${name.split(" ")[0]}` })).toBeVisible();
-}
 
 /** The cursor as the bench tells it: "150.0 mm · 3.0 A". */
 async function cursorOf(page: Page): Promise<{ x: number; up: number }> {

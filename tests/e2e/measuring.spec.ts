@@ -2,11 +2,10 @@ import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { dragByTouch, gaugeSays, placeOfGauge, readByEye, slideOf, youRead } from "./support/gauge";
-import { LEARNER } from "./support/people";
+import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
 import { dimensionAt, readTruth } from "./support/truth";
 
-test.use(LEARNER);
 test.setTimeout(240_000);
 
 /** Seating noise of 0.1 mm, twice over, and the highest point between two placements. Common practice, no source. */
@@ -15,11 +14,11 @@ const CAREFUL_MM = 0.45;
 test("a cap height is measured by keyboard alone, read off the vernier, and agrees with what is stored", async ({
   page,
 }) => {
+  await joinAs(page, "Runa Falk", "runa");
   const id = await takeFreshPlate(page);
   await waitForPicture(page);
   const x = soundPlace(id);
-  const start = { x: 150, up: 0 };
-  await moveCursor(page, start, { x, up: -8 });
+  await moveCursor(page, { x: 150, up: 0 }, { x, up: -8 });
   await page.keyboard.press("2");
   await expect(page.getByRole("region", { name: "Butt-weld height gauge" })).toBeVisible();
   await expect(gaugeSays(page)).toContainText("Slide it down until it stops");
@@ -37,7 +36,6 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
     await page.keyboard.press("ArrowUp");
   }
   const largest = Math.max(...readings);
-  console.log(id, x, readings, dimensionAt(id, "cap-height", x));
   expect(Math.abs(largest - dimensionAt(id, "cap-height", x))).toBeLessThan(CAREFUL_MM);
 
   // the bench says no number: it is typed, and goes from there into the dimension
@@ -64,6 +62,7 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
 test("by pointer: gauges are dragged, turned, slid, refused with the reason, and the rule is laid", async ({
   page,
 }) => {
+  await joinAs(page, "Piet Alder", "piet");
   await takeFreshPlate(page);
   await waitForPicture(page);
   await page.getByRole("button", { name: "Gauges" }).click();
@@ -128,6 +127,7 @@ test("by pointer: gauges are dragged, turned, slid, refused with the reason, and
 });
 
 test("a bench with a gauge on it has nothing that axe finds fault with", async ({ page }) => {
+  await joinAs(page, "Odile Brandt", "odile");
   await takeFreshPlate(page);
   await waitForPicture(page);
   await page.getByRole("button", { name: "Gauges" }).click();
@@ -143,6 +143,7 @@ test.describe("on a tablet", () => {
   test.use({ viewport: { width: 1024, height: 768 }, hasTouch: true });
 
   test("a gauge is set down, slid and read by touch; every target is large enough for a finger", async ({ page }) => {
+    await joinAs(page, "Samir Holt", "samir");
     await takeFreshPlate(page);
     await waitForPicture(page);
     await page.getByRole("button", { name: "Gauges" }).tap();
