@@ -47,8 +47,8 @@ export function takenOver(goal: Goal, reading: Mm, x: Mm): readonly WritingEvent
   }
   const { dimension } = goal;
   return [
-    { kind: "measure", dimension, field: "value", value },
-    { kind: "measure", dimension, field: "at", value: roundTo(x, 0.1) },
+    { kind: "measure", dimension, station: null, field: "value", value },
+    { kind: "measure", dimension, station: null, field: "at", value: roundTo(x, 0.1) },
     { kind: "leave-field" },
   ];
 }
