@@ -1,6 +1,5 @@
 import type { Practice, SectionMark } from "@/lib/practice";
-import { shownMark } from "@/lib/results";
-import type { Face } from "@/lib/weld";
+import { type MarkedSection, shownMark } from "@/lib/results";
 import { SECTION_NAMES } from "./section-names";
 
 const WIDTH = 520;
@@ -12,7 +11,7 @@ const BOTTOM = 26;
 const MARK_LINES = [0, 25, 50, 75, 100];
 
 interface MarksChartProps {
-  readonly section: Face;
+  readonly section: MarkedSection;
   /** Handed in, the latest first. */
   readonly practices: readonly Pick<Practice, "id" | "marks">[];
 }
@@ -90,7 +89,7 @@ function thresholdPath(points: readonly Point[], level: (value: number) => numbe
     .join("");
 }
 
-function summarize(section: Face, points: readonly Point[]): string {
+function summarize(section: MarkedSection, points: readonly Point[]): string {
   const passed = points.filter(({ mark }) => mark.isPassed).length;
   const latest = points.at(-1)?.mark;
   const end = latest ? ` Latest ${shownMark(latest.markThousandths).toFixed(1)}, needed ${latest.passMark}.` : "";

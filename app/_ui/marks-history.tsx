@@ -1,5 +1,5 @@
 import type { Practice } from "@/lib/practice";
-import { FACES } from "@/lib/weld";
+import { MARKED_SECTIONS } from "@/lib/results";
 import { MarksChart } from "./marks-chart";
 import { MarksTable } from "./marks-table";
 import { Sheet } from "./sheet";
@@ -9,16 +9,19 @@ interface MarksHistoryProps {
   readonly practices: readonly Pick<Practice, "id" | "handedInAt" | "marks">[];
 }
 
-/** One learner's marks over time: a chart for each face, and every plate with its mark sheet. */
+/** One learner's marks over time: a chart for each section that was marked, and every piece with its mark sheet. */
 export function MarksHistory({ practices }: MarksHistoryProps) {
+  const marked = MARKED_SECTIONS.filter((one) =>
+    practices.some(({ marks }) => marks.some(({ section }) => section === one)),
+  );
   return (
     <>
       <div className="mt-6 grid gap-5 lg:grid-cols-2">
-        {FACES.map((face) => (
-          <MarksChart key={face} section={face} practices={practices} />
+        {marked.map((section) => (
+          <MarksChart key={section} section={section} practices={practices} />
         ))}
       </div>
-      <Sheet title="Plate by plate" className="mt-5">
+      <Sheet title="Piece by piece" className="mt-5">
         <MarksTable practices={practices} />
       </Sheet>
     </>

@@ -1,12 +1,11 @@
 import Link from "next/link";
 import type { Practice } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
-import { FACES } from "@/lib/weld";
 import { LocalTime } from "./local-time";
 import { SECTION_NAMES } from "./section-names";
 import { Verdict } from "./verdict";
 
-/** One row a plate, the latest first. */
+/** One row a piece, the latest first. */
 export function MarksTable({
   practices,
 }: {
@@ -18,11 +17,7 @@ export function MarksTable({
         <thead className="text-sm text-ink-2">
           <tr>
             <th className="py-2 font-medium">Handed in</th>
-            {FACES.map((face) => (
-              <th key={face} className="py-2 font-medium">
-                {SECTION_NAMES[face]}
-              </th>
-            ))}
+            <th className="py-2 font-medium">Marks</th>
             <th>
               <span className="sr-only">Mark sheet</span>
             </th>
@@ -34,14 +29,19 @@ export function MarksTable({
               <th scope="row" className="py-3 pr-4 font-normal">
                 {handedInAt && <LocalTime at={handedInAt} />}
               </th>
-              {marks.map((mark) => (
-                <td key={mark.section} className="py-3 pr-4">
-                  <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
-                  <span className="whitespace-nowrap text-ink-2">
-                    <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
-                  </span>
-                </td>
-              ))}
+              <td className="py-3 pr-4">
+                {marks.map((mark) => (
+                  <div key={mark.section}>
+                    <span className="inline-block w-24">{SECTION_NAMES[mark.section]}</span>{" "}
+                    <span className="inline-block w-12 font-semibold">
+                      {shownMark(mark.markThousandths).toFixed(1)}
+                    </span>{" "}
+                    <span className="whitespace-nowrap text-ink-2">
+                      <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
+                    </span>
+                  </div>
+                ))}
+              </td>
               <td className="py-3 text-right">
                 <Link
                   href={`/practice/${id}/marks`}

@@ -7,6 +7,7 @@ import { handIn } from "@/app/_server/use-cases/hand-in";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readEnds } from "@/app/_server/use-cases/read-ends";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
@@ -28,6 +29,7 @@ const OWNERS_ONLY: Readonly<Record<string, Use>> = {
   "follow progress": (caller, id) => followProgress(caller, id, source),
   "open bench": (caller, id) => openBench(caller, id, source),
   "read a surface": (caller, id) => readSurface(caller, id, "cap"),
+  "read the ends": (caller, id) => readEnds(caller, id),
   "save a report": (caller, id) => saveReport(caller, id, { sequence: 1, report: CAP_ONLY }),
   "hand in": (caller, id) => handIn(caller, id, { sequence: 1, report: CAP_ONLY }),
   "renew a specimen": (caller, id) => renewSpecimen(caller, id, source),
