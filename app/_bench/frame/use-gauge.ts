@@ -1,8 +1,8 @@
 "use client";
 import { type Dispatch, useMemo, useReducer, useRef } from "react";
 import {
+  type GaugeOut,
   isStanding,
-  type Measuring,
   type MeasuringEvent,
   measure,
   NOTHING_OUT,
@@ -31,7 +31,7 @@ import { useStable } from "./use-stable";
 
 export interface GaugeHandling {
   /** The gauge on the face in sight, or null while none is out or it stands on the other face. */
-  readonly out: Measuring["out"];
+  readonly out: GaugeOut | null;
   readonly heights: Heights | null;
   /** How it stands on the metal; null for what does not stand, and until the plate is here. */
   readonly standing: Standing | Refusal | null;
@@ -112,7 +112,7 @@ export function useGauge(practiceId: string, face: Face, surface: FaceHeights | 
 }
 
 /** Drawn back until it is slid; where the gauge cannot be read it stays there. */
-function positionOf(out: Measuring["out"], standing: Standing | Refusal | null): number {
+function positionOf(out: GaugeOut | null, standing: Standing | Refusal | null): number {
   if (!out || !isStanding(out.placement)) return 0;
   if (!standing?.ok || out.slidTo === null) return drawnBack({ placement: out.placement });
   return slideTo(standing, out.slidTo);

@@ -1,6 +1,6 @@
 "use client";
 import { useMemo, useRef, useState } from "react";
-import { type Goal, hasScale, isStanding, type Measuring } from "@/lib/bench";
+import { type GaugeOut, type Goal, hasScale, isStanding } from "@/lib/bench";
 import { contactAt, drawComb, drawGauge, drawnBack, explainReading, GAUGES, pressComb } from "@/lib/gauges";
 import type { GaugeHandling } from "../frame/use-gauge";
 import { GaugeElevation } from "./gauge-elevation";
@@ -12,7 +12,7 @@ import { useSlide } from "./use-slide";
 
 export interface GaugePanelProps {
   readonly gauge: GaugeHandling;
-  readonly out: NonNullable<Measuring["out"]>;
+  readonly out: GaugeOut;
   readonly mayAskReading: boolean;
   readonly goals: readonly Goal[];
   readonly onTake: (goal: Goal, reading: number) => void;

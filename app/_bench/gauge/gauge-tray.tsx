@@ -17,9 +17,9 @@ export function GaugeTray({ kinds, out, onTake, onPutAway }: GaugeTrayProps) {
     <div
       role="toolbar"
       aria-label="Gauge tray"
-      className="flex shrink-0 items-center gap-1 overflow-x-auto border-bench-line border-t bg-bench-2 p-1"
+      className="gauge-tray flex shrink-0 items-center gap-1 overflow-x-auto border-bench-line border-t bg-bench-2 p-1"
     >
-      {!out && <p className="px-2 text-bench-dim text-sm leading-tight">Take a gauge to the cursor:</p>}
+      {!out && <p className="hidden px-2 text-bench-dim text-sm leading-tight sm:block">Take a gauge to the cursor:</p>}
       {kinds.map((kind, n) => (
         <button
           key={kind}

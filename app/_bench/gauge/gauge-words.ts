@@ -1,7 +1,5 @@
-import type { Measuring, TrayKind } from "@/lib/bench";
+import type { GaugeOut, TrayKind } from "@/lib/bench";
 import { contactAt, REFUSAL_REASONS, type Refusal, type Standing } from "@/lib/gauges";
-
-type GaugeOut = NonNullable<Measuring["out"]>;
 
 /** Tray names: one word each. */
 export const TRAY_WORDS: Readonly<Record<TrayKind, string>> = {
@@ -27,7 +25,8 @@ export function gaugeWords(out: GaugeOut, standing: Standing | Refusal | null, p
   if (!standing) return "The plate is not here yet.";
   if (!standing.ok) return REFUSAL_REASONS[standing.code];
   const lean = leanWords(standing.seat.lean);
-  if (contactAt(standing, position) === "clear") return `${lean}Slide it down until it stops at the metal.`;
+  if (contactAt(standing, position) === "clear")
+    return `${lean}Drag it down in the picture until it stops at the metal.`;
   return `${lean}It touches the metal. ${out.read === null ? "Read the scale and write down what you read." : ""}`.trim();
 }
 
