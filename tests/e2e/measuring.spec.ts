@@ -45,6 +45,7 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
   await page.keyboard.press("Tab");
   await expect(page.getByRole("button", { name: `Take ${largest} into Excess weld metal` })).toBeFocused();
   await page.keyboard.press("Enter");
+  await expect(page.getByText("Written into the report: Excess weld metal.")).toBeVisible();
   const dimension = page.getByRole("group", { name: "Excess weld metal" });
   await expect(dimension.getByLabel("Largest")).toHaveValue(String(largest));
   await expect(dimension.getByLabel("Measured at")).toHaveValue(String(x));
@@ -99,6 +100,7 @@ test("by pointer: gauges are dragged, turned, slid, refused with the reason, and
   await page.mouse.click(edge.x, edge.y);
   await expect(gaugeSays(page)).toHaveText("A foot hangs over nothing: set both feet on metal.");
   await expect(slideOf(page)).toHaveAttribute("aria-disabled", "true");
+  await expect(page.getByRole("button", { name: "What does it read?" })).toHaveCount(0);
 
   // a depth gauge with a foot on the cap leans, and it is seen to lean
   await page.getByRole("button", { name: "Depth", exact: true }).click();
@@ -155,7 +157,7 @@ test.describe("on a tablet", () => {
 
     const box = await slideOf(page).boundingBox();
     if (!box) throw new Error("no moving part is shown");
-    const finger = { x: box.x + box.width / 2, y: box.y + 20 };
+    const finger = { x: box.x + box.width / 4, y: box.y + 20 };
     await dragByTouch(page, finger, { x: finger.x, y: finger.y + 210 });
     await expect(gaugeSays(page)).toContainText("It touches the metal.");
     const read = await readByEye(page);

@@ -33,7 +33,9 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
   const { range, name } = GAUGES[placement.kind];
   const { standing, position, send } = gauge;
   const [shows, setShows] = useState<Leaf>("read");
-  const explained = out.isExplained && isStanding(placement) ? explainReading(placement.kind, position).words : null;
+  const isReadable = standing?.ok === true && mayAskReading;
+  const explained =
+    isReadable && out.isExplained && isStanding(placement) ? explainReading(placement.kind, position).words : null;
   return (
     <section
       aria-label={name}
@@ -74,7 +76,7 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
             highest={range.highest}
             goals={goals}
             explanation={explained}
-            mayAsk={mayAskReading && isStanding(placement)}
+            mayAsk={isReadable}
             onRead={(value) => send({ kind: "read", value })}
             onAsk={() => send({ kind: "explain", isExplained: !out.isExplained })}
             onTake={(goal) => out.read !== null && onTake(goal, out.read)}
@@ -133,7 +135,7 @@ function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
       {...slide}
     >
       {elevation}
-      <ReadingLens drawing={shown} lens={shown.lens} isExplained={out.isExplained} />
+      <ReadingLens drawing={shown} lens={shown.lens} isExplained={canSlide && out.isExplained} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 "use client";
+import { useEffect, useState } from "react";
 import type { Goal } from "@/lib/bench";
 import { DIMENSION_FACTS } from "@/lib/weld";
 import { SIZE_LABELS } from "../report/call-words";
@@ -26,6 +27,10 @@ const goalWords = (goal: Goal): string =>
 /** A slip of paper beside the gauge: what the learner reads, and where it goes from here. */
 export function ReadingSlip(props: ReadingSlipProps) {
   const { read, lowest, highest, goals, explanation, mayAsk, onRead, onAsk, onTake } = props;
+  const [takenInto, setTakenInto] = useState<string | null>(null);
+  // another reading is not taken yet
+  // biome-ignore lint/correctness/useExhaustiveDependencies: told by the reading alone
+  useEffect(() => setTakenInto(null), [read]);
   const button = "min-h-11 w-full rounded border px-2 py-1 text-sm leading-tight";
   return (
     <div className="gauge-slip rounded bg-paper p-2 text-ink" data-reading-slip="">
@@ -43,11 +48,17 @@ export function ReadingSlip(props: ReadingSlipProps) {
             key={goal.kind === "row" ? goal.id : goal.dimension}
             type="button"
             className={`${button} mt-1 border-action text-action hover:bg-action hover:text-sheet`}
-            onClick={() => onTake(goal)}
+            onClick={() => {
+              onTake(goal);
+              setTakenInto(goalWords(goal));
+            }}
           >
             Take {Math.abs(read)} into {goalWords(goal)}
           </button>
         ))}
+      <p role="status" className="text-found text-xs">
+        {takenInto && `Written into the report: ${takenInto}.`}
+      </p>
       {read !== null && goals.length === 0 && (
         <p className="mt-1 text-ink-2 text-xs">Open the row that it belongs to, and it can be taken there.</p>
       )}

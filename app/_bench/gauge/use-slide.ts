@@ -18,9 +18,9 @@ const KEY_STEPS: Readonly<Record<string, number>> = {
 };
 const CAREFUL_STEP = 0.02;
 
-/** Slides the moving part: drag, wheel or keys; down is towards the metal. `push` takes mm towards it. */
+/** Slides the moving part: drag (finely on the enlarged scale), wheel or keys; down is towards the metal. `push` takes mm towards it. */
 export function useSlide(area: RefObject<HTMLElement | null>, push: (by: number) => void) {
-  const lastTop = useRef<number | null>(null);
+  const drag = useRef<{ top: number; isFine: boolean } | null>(null);
 
   useEffect(() => {
     const element = area.current;
@@ -37,18 +37,20 @@ export function useSlide(area: RefObject<HTMLElement | null>, push: (by: number)
     onPointerDown: (event: PointerEvent) => {
       if (event.button !== 0) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      lastTop.current = event.clientY;
+      const isOnScale = event.target instanceof Element && event.target.closest("[data-reading-lens]") !== null;
+      drag.current = { top: event.clientY, isFine: isOnScale };
     },
     onPointerMove: (event: PointerEvent) => {
-      if (lastTop.current === null) return;
-      push((event.clientY - lastTop.current) * PER_PIXEL * (event.shiftKey ? FINE : 1));
-      lastTop.current = event.clientY;
+      if (!drag.current) return;
+      const { top, isFine } = drag.current;
+      push((event.clientY - top) * PER_PIXEL * (event.shiftKey || isFine ? FINE : 1));
+      drag.current = { top: event.clientY, isFine };
     },
     onPointerUp: () => {
-      lastTop.current = null;
+      drag.current = null;
     },
     onPointerCancel: () => {
-      lastTop.current = null;
+      drag.current = null;
     },
     onKeyDown: (event: KeyboardEvent) => {
       const step = KEY_STEPS[event.key];
