@@ -47,6 +47,6 @@ describe("a reading taken over", () => {
     const state = startWriting(EMPTY_REPORT);
     const [goal] = goalsOf("height-gauge", "cap", state.report, null);
     const next = takenOver(goal, 2.4, 104.23).reduce(write, state);
-    expect(next.report.measures).toEqual([{ dimension: "cap-height", value: 2.4, at: 104.2 }]);
+    expect(next.report.measures).toEqual([{ dimension: "cap-height", station: null, value: 2.4, at: 104.2 }]);
   });
 });
