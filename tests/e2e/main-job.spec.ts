@@ -1,10 +1,11 @@
 import { expect, type Page, test } from "@playwright/test";
 import { imperfection } from "../../lib/imperfections";
 import type { TruthItem } from "../../lib/specimen";
+import { DIMENSION_FACTS } from "../../lib/weld";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
-import { readTruth } from "./support/truth";
+import { readDimensions, readTruth } from "./support/truth";
 
 test.setTimeout(300_000);
 
@@ -73,6 +74,15 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await expect(page.locator("[data-report] h2")).toContainText(`${truth.length} indications`);
   await expect(saved(page)).toHaveText(/Saved \d/);
 
+  // the dimensions of the whole plate, as a careful inspector would have measured them
+  for (const { dimension, value, at } of readDimensions(id)) {
+    const form = page.getByRole("group", { name: DIMENSION_FACTS[dimension].name, exact: true });
+    await form.getByLabel(/^Largest/).fill(value.toFixed(1));
+    await form.getByLabel("Measured at").fill(at.toFixed(1));
+  }
+  await expect(page.locator("[data-dimensions] h3")).toContainText("5 of 5 measured");
+  await expect(saved(page)).toHaveText(/Saved \d/);
+
   // the browser is closed and opened again: everything is still there
   await page.reload();
   await expect(page.locator("[data-report] h2")).toContainText(`${truth.length} indications`);
@@ -84,26 +94,20 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await dialog.getByRole("button", { name: "Hand in" }).click();
   await expect(page).toHaveURL(`/practice/${id}/marks`);
 
-  // exact calls to a tenth of a millimetre: both sections are passed with (nearly) full marks
-  for (const face of ["cap", "root"]) {
-    const verdict = page.getByText(`The ${face} face is passed:`);
-    await expect(verdict).toBeVisible();
-    expect(Number(/passed: ([\d.]+) marks/.exec((await verdict.textContent()) ?? "")?.[1])).toBeGreaterThanOrEqual(
-      99.5,
-    );
-  }
+  // exact calls and dimensions to a tenth of a millimetre: the plate is passed with (nearly) full marks
+  const verdict = page.getByText("The butt plate is passed:");
+  await expect(verdict).toBeVisible();
+  expect(Number(/passed: ([\d.]+) marks/.exec((await verdict.textContent()) ?? "")?.[1])).toBeGreaterThanOrEqual(99.5);
   await expect(page.getByText(`You found ${truth.length} of ${truth.length} indications`)).toBeVisible();
 
-  // every line of the account adds up to the mark that stands under it
-  for (const face of ["cap", "root"]) {
-    const section = page.getByRole("region", { name: new RegExp(`^${face} face`, "i") });
-    const lines = await section.locator("ol > li > button span.font-semibold").allInnerTexts();
-    const sum = lines.reduce((total, text) => total + Number(text), 0);
-    const total = Number(
-      /([\d.]+) shown as/.exec((await section.getByText("shown as").locator("..").textContent()) ?? "")?.[1],
-    );
-    expect(Math.abs(sum - total)).toBeLessThan(0.005 * lines.length + 0.006);
-  }
+  // every line of the account adds up to the sum that stands under it
+  const section = page.getByRole("region", { name: /^Butt plate/ });
+  const lines = await section.locator("ol > li > button span.font-semibold").allInnerTexts();
+  const sum = lines.reduce((total, text) => total + Number(text), 0);
+  const total = Number(
+    /([\d.]+) of/.exec((await section.getByText("All indications").locator("..").textContent()) ?? "")?.[1],
+  );
+  expect(Math.abs(sum - total)).toBeLessThan(0.005 * lines.length + 0.006);
 
   // choosing a line goes to its place under the light, with the weld cut across there
   const { name, number } = imperfection(root[0].type);

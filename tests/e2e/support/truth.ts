@@ -1,16 +1,22 @@
 import Database from "libsql";
 import type { TruthItem } from "../../../lib/specimen";
+import type { Dimension } from "../../../lib/weld";
 
 interface DimensionTruth {
-  readonly dimension: string;
+  readonly dimension: Dimension;
+  readonly value: number;
+  readonly at: number;
   readonly along: { readonly from: number; readonly step: number; readonly values: readonly number[] };
 }
 
 /** What there is to find, read from the server's own database: a test may know what no learner does. */
 export const readTruth = (practiceId: string): readonly TruthItem[] => storedTruth(practiceId).items;
 
+/** The largest value of each dimension, and where it is. */
+export const readDimensions = (practiceId: string): readonly DimensionTruth[] => storedTruth(practiceId).dimensions;
+
 /** What a dimension is at a place along the weld, mm from the datum. */
-export function dimensionAt(practiceId: string, dimension: string, x: number): number {
+export function dimensionAt(practiceId: string, dimension: Dimension, x: number): number {
   const found = storedTruth(practiceId).dimensions.find((one) => one.dimension === dimension);
   if (!found) throw new Error(`no ${dimension} in the truth`);
   const { from, step, values } = found.along;
