@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Goal } from "@/lib/bench";
 import { DIMENSION_FACTS } from "@/lib/weld";
 import { SIZE_LABELS } from "../report/call-words";
@@ -31,6 +31,11 @@ export function ReadingSlip(props: ReadingSlipProps) {
   // another reading is not taken yet
   // biome-ignore lint/correctness/useExhaustiveDependencies: told by the reading alone
   useEffect(() => setTakenInto(null), [read]);
+  // in a low panel the words would come up below its edge
+  const words = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (explanation) words.current?.scrollIntoView({ block: "nearest" });
+  }, [explanation]);
   const button = "min-h-11 w-full rounded border px-2 py-1 text-sm leading-tight";
   return (
     <div className="gauge-slip rounded bg-paper p-2 text-ink" data-reading-slip="">
@@ -73,7 +78,7 @@ export function ReadingSlip(props: ReadingSlipProps) {
         </button>
       )}
       {explanation && (
-        <p className="mt-1 text-sm leading-snug" role="status">
+        <p ref={words} className="mt-1 text-sm leading-snug" role="status">
           {explanation}
         </p>
       )}
