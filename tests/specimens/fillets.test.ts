@@ -135,20 +135,22 @@ describe("clean fillets", () => {
     for (const { seed, surface, truth } of made) {
       const at = (dimension: Dimension, station: number | null) =>
         truth.dimensions.find((one) => one.dimension === dimension && one.station === station)!;
-      for (const [n, x] of truth.stations.entries()) {
-        const legs = near(x).map((place) => legsAt(surface, place));
-        const words = `${seed}, station ${n + 1}`;
-        expect(at("throat", n + 1).at, words).toBe(x);
-        const base = middleOf(legs.map((leg) => leg.base));
-        expect(Math.abs(at("base-leg", n + 1).value - base), words).toBeLessThan(0.3);
-        const standing = middleOf(legs.map((leg) => leg.standing));
-        expect(Math.abs(at("standing-leg", n + 1).value - standing), words).toBeLessThan(0.3);
-        const shown = middleOf(near(x).map((place) => shownAt(surface, place)));
-        expect(Math.abs(at("throat", n + 1).value - shown), words).toBeLessThan(0.12);
-      }
       // a blade 3 mm thick shows the largest under it
       const under = (size: (x: number) => number, x: number) =>
         Math.max(...[-1.5, -1, -0.5, 0, 0.5, 1, 1.5].map((away) => size(x + away)));
+      for (const [n, x] of truth.stations.entries()) {
+        const words = `${seed}, station ${n + 1}`;
+        expect(at("throat", n + 1).at, words).toBe(x);
+        // one column's toe wanders with the grain: the middle one of those within half a millimetre
+        const leg = (side: "base" | "standing") =>
+          Math.max(...[-1, 0, 1].map((away) => middleOf(near(x + away).map((place) => legsAt(surface, place)[side]))));
+        const base = leg("base");
+        expect(Math.abs(at("base-leg", n + 1).value - base), words).toBeLessThan(0.3);
+        const standing = leg("standing");
+        expect(Math.abs(at("standing-leg", n + 1).value - standing), words).toBeLessThan(0.3);
+        const shown = under((place) => shownAt(surface, place), x);
+        expect(Math.abs(at("throat", n + 1).value - shown), words).toBeLessThan(0.15);
+      }
       const places = Array.from({ length: 167 }, (_, n) => 17 + n);
       const throat = Math.min(...places.map((x) => under((place) => shownAt(surface, place), x)));
       expect(Math.abs(at("smallest-throat", null).value - throat), seed).toBeLessThan(0.2);

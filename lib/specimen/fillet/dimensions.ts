@@ -28,9 +28,27 @@ export function sizesAlong({ strip }: Pick<Surface, "strip">): SizesAt[] {
 
 const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
+/** Half the thickness of a gauge's blade, mm: of what lies under it the largest counts. */
+const BLADE = 1.5;
+
+/** What a gauge shows from place to place along the weld: under its blade the largest of what was measured every mm. */
+export const asGaugesShow = (along: readonly SizesAt[], size: (sizes: FilletSizes) => number): number[] =>
+  along.map(({ x }) =>
+    Math.max(...along.filter((near) => Math.abs(near.x - x) <= BLADE).map(({ sizes }) => size(sizes))),
+  );
+
+export const shorterLeg = ({ baseLeg, standingLeg }: FilletSizes): number => Math.min(baseLeg, standingLeg);
+
+/** What is measured at a station, and which size of the section it is. */
+const AT_STATION = [
+  ["base-leg", ({ baseLeg }) => baseLeg],
+  ["standing-leg", ({ standingLeg }) => standingLeg],
+  ["throat", ({ gaugeThroat }) => gaugeThroat],
+] as const satisfies readonly (readonly [Dimension, (sizes: FilletSizes) => number])[];
+
 /**
  * Legs and throat at the stations, in their order, then the smallest leg and the smallest throat along the whole weld but its
- * start and finish. Throws where a station has no weld.
+ * start and finish; each as a gauge shows it. Throws where a station has no weld.
  */
 export function dimensionTruths(
   surface: Pick<Surface, "strip">,
@@ -39,32 +57,17 @@ export function dimensionTruths(
 ): DimensionTruth[] {
   return [
     ...stations.flatMap((x, n) => {
-      const sizes = sizesAt(surface.strip, x);
-      if (!sizes) throw new Error(`no weld at station ${n + 1}, ${x} mm`);
-      const at = (dimension: Dimension, value: number): DimensionTruth => ({
-        dimension,
-        station: n + 1,
-        value: hundredths(value),
-        at: x,
-        along: null,
+      const under = [x - STEP, x, x + STEP].flatMap((at) => sizesAt(surface.strip, at) ?? []);
+      if (under.length === 0) throw new Error(`no weld at station ${n + 1}, ${x} mm`);
+      return AT_STATION.map(([dimension, size]): DimensionTruth => {
+        const value = hundredths(Math.max(...under.map(size)));
+        return { dimension, station: n + 1, value, at: x, along: null };
       });
-      return [at("base-leg", sizes.baseLeg), at("standing-leg", sizes.standingLeg), at("throat", sizes.gaugeThroat)];
     }),
     least("smallest-leg", along, shorterLeg),
     least("smallest-throat", along, ({ gaugeThroat }) => gaugeThroat),
   ];
 }
-
-export const shorterLeg = ({ baseLeg, standingLeg }: FilletSizes): number => Math.min(baseLeg, standingLeg);
-
-/** Under the thickness of a gauge's blade the largest counts, so the least is sought among what it shows, mm of half thickness. */
-const BLADE = 1.5;
-
-/** What a gauge shows from place to place along the weld: under its blade the largest of what was measured every mm. */
-export const asGaugesShow = (along: readonly SizesAt[], size: (sizes: FilletSizes) => number): number[] =>
-  along.map(({ x }) =>
-    Math.max(...along.filter((near) => Math.abs(near.x - x) <= BLADE).map(({ sizes }) => size(sizes))),
-  );
 
 function least(dimension: Dimension, along: readonly SizesAt[], size: (sizes: FilletSizes) => number): DimensionTruth {
   const shown = asGaugesShow(along, size).map(hundredths);
