@@ -16,7 +16,7 @@ const TRIES = 60;
 const WIDE_GAP = [1.2, 3] as const;
 /** At the tight end of a joint that stands open at the other. */
 const TIGHT_GAP = [0.1, 0.8] as const;
-/** A station keeps this far from anything that goes wrong with the weld, where there is room, mm. */
+/** A station keeps this far from anything that goes wrong with the toes, the weld's face or the plates, where there is room, mm. */
 const STATION_ROOM = 6;
 
 /** Draws what goes wrong on the fillet of a seed. The same seed, blueprint and attempt give the same; joint, look and section depend on the seed alone. */
@@ -73,9 +73,9 @@ function plant(drawing: Drawing, rows: readonly FeatureRow[], count: number, ran
   }
 }
 
-/** The whole mm nearest to x where a station stands clear of what is wrong with the weld itself; x where there is none. */
+/** The whole mm nearest to x where a station stands clear of what would lie under a gauge; x where there is none. */
 function besideAll(x: number, { planted }: Drawing): number {
-  const taken = planted.filter(({ row }) => row.site !== "plate" && row.site !== "weld" && kindOf(row) !== "clutter");
+  const taken = planted.filter(({ row }) => row.site !== "weld" && kindOf(row) !== "clutter");
   const isClear = (at: number) => taken.every(({ zone }) => at < zone.x0 - STATION_ROOM || at > zone.x1 + STATION_ROOM);
   for (let away = 0; away < 15; away++) {
     for (const at of [x - away, x + away]) if (isClear(at)) return at;

@@ -86,7 +86,7 @@ export function generateFillet(recipe: FilletRecipe, onStage: (stage: string) =>
   paintHeat(work);
   paintWeld(work);
   leaveBlemishes(work);
-  scatterSpatter(work);
+  scatterSpatter(work, recipe.stations);
   leaveWorkshopMarks(work);
   finishPlate(work, recipe.number);
   markStations(work, recipe.stations);

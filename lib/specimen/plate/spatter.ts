@@ -12,8 +12,11 @@ const ON_FACE = { cap: 1, root: 0.23 } as const;
 const FURTHEST = 60;
 const RADIUS = { least: 0.07, most: 0.75 };
 
-/** Ordinary light spatter of the welding process beside the weld; keeps off planted imperfections. */
-export function scatterSpatter(work: FaceWork): void {
+/** Where something is measured, the plates are scraped clean so far to either side along the weld, mm. */
+const SCRAPED = 3;
+
+/** Ordinary light spatter of the welding process beside the weld; keeps off planted imperfections and places scraped clean. */
+export function scatterSpatter(work: FaceWork, scraped: readonly number[] = []): void {
   const random = work.random.child("plate/spatter");
   const { globules, radius: usual, scatter, bright, thrown } = PROCESS_STYLES[work.joint.process].fallout;
   const { spatter } = POSITION_STYLES[work.joint.position];
@@ -27,6 +30,7 @@ export function scatterSpatter(work: FaceWork): void {
     const y = toeAt(work, side, x) + side * away;
     const patch = patchAt(work, x, y);
     if (!patch || sampleAt(patch.grid, patch.clean, x, y) > 0.1) continue;
+    if (scraped.some((place) => Math.abs(x - place) < SCRAPED + radius)) continue;
     placeGlobule(work, { x, y, radius }, own, { bright });
   }
 }
