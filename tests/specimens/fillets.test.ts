@@ -79,6 +79,12 @@ function shownAt(surface: Surface, x: number): number {
   return Math.max(...places.filter((place) => across(place) <= 0.8).map(over));
 }
 
+const heightsOf = (surface: Surface): Heights => ({
+  heightAt: (x, y) => heightAt(surface, x, y),
+  extent: { x0: 0, x1: FILLET_LENGTH, y0: -FILLET_HALF_WIDTH, y1: FILLET_HALF_WIDTH },
+  corner: 90,
+});
+
 const near = (x: number) => Array.from({ length: 9 }, (_, n) => x + (n - 4) / 8);
 const fingerprint = ({ strip, plate }: Surface, truth: unknown) =>
   createHash("sha256")
@@ -169,11 +175,7 @@ describe("clean fillets", () => {
 
   it("have a throat that the leg-and-throat gauge reads when it is set down there", () => {
     for (const { seed, surface, truth } of made) {
-      const heights: Heights = {
-        heightAt: (x, y) => heightAt(surface, x, y),
-        extent: { x0: 0, x1: FILLET_LENGTH, y0: -FILLET_HALF_WIDTH, y1: FILLET_HALF_WIDTH },
-        corner: 90,
-      };
+      const heights = heightsOf(surface);
       for (const { dimension, station, value, at } of truth.dimensions) {
         if (dimension !== "throat" && dimension !== "smallest-throat") continue;
         const spot = { kind: "fillet-gauge", use: "throat", x: at!, y: 0, turn: 90 } as const;
@@ -355,9 +357,31 @@ describe("what is measured on fillets", () => {
 });
 
 describe("fillet specimens", () => {
+  const made = ["q1", "q2", "q3"].map((seed) => ({ seed, ...generateFilletSpecimen(seed) }));
+
+  it("let a careful hand read legs and throats at nearly every station within 0.5 mm", () => {
+    let within = 0;
+    for (const { seed, surface, truth } of made) {
+      const heights = heightsOf(surface);
+      const hand = randomStream(`hand ${seed}`);
+      for (const { dimension, station, value, at } of truth.dimensions) {
+        if (station === null) continue;
+        const use = dimension === "throat" ? "throat" : "leg";
+        const readings = Array.from({ length: 3 }, () => {
+          const turn = (dimension === "standing-leg" ? -90 : 90) + hand.normal(0, 1.5);
+          const spot = { kind: "fillet-gauge", use, x: at! + hand.normal(0, 0.5), y: 0, turn } as const;
+          const standing = setDown(heights, spot, hand.child("seat"));
+          return standing.ok ? standing.reading : Number.POSITIVE_INFINITY;
+        });
+        if (Math.abs(middleOf(readings) - value) <= 0.5 + 1e-9) within++;
+      }
+    }
+    // of 27; what a slide stops at before the toe is there for anybody to see
+    expect(within).toBeGreaterThanOrEqual(25);
+  });
+
   it("have at least four things to record, apart from each other and on the joint", () => {
-    for (const seed of ["q1", "q2", "q3"]) {
-      const { truth } = generateFilletSpecimen(seed);
+    for (const { seed, truth } of made) {
       const recorded = truth.items.filter(({ neutral }) => !neutral);
       expect(recorded.length, seed).toBeGreaterThanOrEqual(4);
       for (const [n, item] of recorded.entries()) {
