@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -12,9 +13,11 @@ export default defineConfig({
   },
   test: {
     include: ["tests/{unit,architecture,properties,specimens}/**/*.test.{ts,tsx}"],
-    testTimeout: 120_000,
+    // a worker for every core: most of the time goes into making specimens
+    maxWorkers: availableParallelism(),
+    testTimeout: 240_000,
     // specimens are made in hooks, and a busy machine takes its time
-    hookTimeout: 120_000,
+    hookTimeout: 240_000,
     setupFiles: ["tests/support/setup.ts"],
   },
 });
