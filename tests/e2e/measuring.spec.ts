@@ -1,5 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import { imperfection } from "../../lib/imperfections";
 import { moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { dragByTouch, gaugeSays, placeOfGauge, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
@@ -36,7 +37,9 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
     await page.keyboard.press("ArrowUp");
   }
   const largest = Math.max(...readings);
-  expect(Math.abs(largest - dimensionAt(id, "cap-height", x))).toBeLessThan(CAREFUL_MM);
+  // the feet stand some 10 mm outside the toes, where bent plates have fallen away
+  const fallen = 10 * Math.tan((dimensionAt(id, "angular-misalignment", x) * Math.PI) / 360);
+  expect(Math.abs(largest - dimensionAt(id, "cap-height", x))).toBeLessThan(CAREFUL_MM + fallen);
 
   // the bench says no number: it is typed, and goes from there into the dimension
   await expect(page.locator("[data-gauge]")).not.toContainText(`${largest} mm`);
@@ -106,13 +109,13 @@ test("by pointer: gauges are dragged, turned, slid, refused with the reason, and
   await page.getByRole("button", { name: "Depth", exact: true }).click();
   const beside = await onScreen(page, "cap", 90, 30);
   await page.mouse.click(beside.x, beside.y);
-  const lean = async () => Math.abs(Number(await page.locator("[data-tilt]").first().getAttribute("data-tilt")));
+  const lean = async () => Number(await page.locator("[data-tilt]").first().getAttribute("data-tilt"));
   await expect(gaugeSays(page)).toContainText("Drag it down");
   const flat = await lean();
   const toToe = await onScreen(page, "cap", 90, -2);
   await page.mouse.click(toToe.x, toToe.y);
-  await expect.poll(lean).toBeGreaterThan(flat + 1);
-  await expect(gaugeSays(page)).toContainText(/It leans/);
+  // whichever way the plate itself is bent
+  await expect.poll(async () => Math.abs((await lean()) - flat)).toBeGreaterThan(0.5);
 
   // the rule lies from where a drag begins towards where it ends
   await page.getByRole("button", { name: "Rule", exact: true }).click();
@@ -180,14 +183,13 @@ test.describe("on a tablet", () => {
   });
 });
 
-/** A place of the cap, mm from the datum, beside which nothing of note lies for 8 mm. */
+/** The place of the cap, mm from the datum, from which everything of note lies farthest; how the plates stand is everywhere. */
 function soundPlace(id: string): number {
-  const items = readTruth(id).filter(({ face }) => face === "cap");
-  const found = Array.from({ length: 45 }, (_, n) => 40 + 5 * n).find((x) =>
-    items.every(({ start, end }) => x < start - 8 || x > end + 8),
+  const items = readTruth(id).filter(
+    ({ face, type }) => face === "cap" && imperfection(type).family !== "misalignment",
   );
-  if (found === undefined) throw new Error("no sound place on this cap");
-  return found;
+  const away = (x: number) => Math.min(...items.map(({ start, end }) => Math.max(start - x, x - end)));
+  return Array.from({ length: 45 }, (_, n) => 40 + 5 * n).reduce((best, x) => (away(x) > away(best) ? x : best));
 }
 
 async function pushHome(page: Page): Promise<void> {
