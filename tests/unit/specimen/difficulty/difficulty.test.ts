@@ -57,11 +57,13 @@ function itemOf(type: ImperfectionType, start: number, factor: number): TruthIte
 }
 
 describe("difficulty", () => {
-  it("has every type, thresholds below what is large, bands in order", () => {
+  it("has every type, bands in order, and what newcomers find every second time near them", () => {
     for (const type of IMPERFECTION_TYPES) {
       const { measure, threshold, bands } = VISIBILITY[type];
       expect(bands[0], type).toBeLessThan(bands[1]);
-      if (type !== "angular-misalignment") expect(threshold, type).toBeLessThan(bands[1]);
+      // newcomers miss half of what a practised eye hardly misses
+      if (type !== "angular-misalignment") expect(threshold, type).toBeLessThan(1.5 * bands[1]);
+      expect(threshold, type).toBeGreaterThan(0.5 * bands[0]);
       if (measure === "size") expect(imperfection(type).size, type).not.toBeNull();
     }
   });
