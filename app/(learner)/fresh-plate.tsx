@@ -23,8 +23,8 @@ export function FreshPlate({ isSecond, ...form }: FreshPlateProps) {
   return (
     <MainCard title="A plate nobody has seen">
       <p className="mt-1 text-bench-dim">
-        Butt weld, 300 mm, manual metal arc. It is made for you alone. Take the torch over both faces and report what
-        you find; there is no clock.
+        Butt weld, 300 mm, by one of four processes. It is made for you alone. Take the torch over both faces and report
+        what you find; there is no clock.
       </p>
       <FreshPlateForm {...form} isSecond={false} />
     </MainCard>

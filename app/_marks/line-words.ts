@@ -21,7 +21,7 @@ export function extentWords(start: number | null, end: number | null): string {
   return `${start.toFixed(0)} to ${mm(Math.round(end))}`;
 }
 
-export function typeWords(type: Call["type"]): string {
+function typeWords(type: Call["type"]): string {
   if (!type) return "no type written";
   const row = imperfection(type);
   return `${row.name} (${row.number})`;

@@ -63,7 +63,11 @@ function readSecrets(id: string): Secret[] {
     .get(id) as { seed: string; truth: string };
   const seeds = database.prepare("SELECT seed FROM Specimen").all() as { seed: string }[];
   database.close();
-  const { items, clutter } = JSON.parse(row.truth) as Record<"items" | "clutter", Record<string, unknown>[]>;
+  const { items, clutter, dimensions } = JSON.parse(row.truth) as Record<
+    "items" | "clutter" | "dimensions",
+    Record<string, unknown>[]
+  >;
+  expect(dimensions.length, "dimensions are asked for").toBeGreaterThan(0);
   expect(clutter.length, "something tempts to a false call").toBeGreaterThan(0);
   const places = [...items, ...clutter].flatMap((item) => [
     ...["start", "end", "across"].map((key) => ({ what: `${item.id} ${key}`, text: `"${key}":${item[key]}` })),
@@ -72,7 +76,11 @@ function readSecrets(id: string): Secret[] {
   ]);
   const worst = items.map((item) => ({ what: `${item.id} worst`, text: JSON.stringify(item.worst) }));
   const kinds = clutter.map((item) => ({ what: `kind of ${item.id}`, text: `"kind":"${item.kind}"` }));
-  return [...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...places, ...worst, ...kinds];
+  const measured = dimensions.map(({ dimension, along }) => ({
+    what: `${dimension} along the weld`,
+    text: JSON.stringify(along).slice(0, 60),
+  }));
+  return [...measured, ...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...places, ...worst, ...kinds];
 }
 
 function unzip(bytes: Buffer): Buffer {

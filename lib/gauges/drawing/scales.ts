@@ -12,7 +12,7 @@ export interface Track {
 /** Width of an engraved line, mm. */
 export const ENGRAVED: Mm = 0.12;
 
-export const onTrack = ({ origin, along, out }: Track, at: Mm, off: Mm): Corner => [
+const onTrack = ({ origin, along, out }: Track, at: Mm, off: Mm): Corner => [
   origin[0] + along[0] * at + out[0] * off,
   origin[1] + along[1] * at + out[1] * off,
 ];

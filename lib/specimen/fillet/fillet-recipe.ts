@@ -44,7 +44,7 @@ const MOST_THROAT = 0.7;
 /** Largest leg, mm: the weld with its surroundings must lie within the fine strip. */
 const LARGEST_LEG = 11;
 
-export function drawFilletJoint(random: RandomStream): FilletJoint {
+function drawFilletJoint(random: RandomStream): FilletJoint {
   const process = random.pick(FILLET_PROCESSES);
   const position = random.pick(["PB", "PB", "PB", ...FILLET_POSITIONS] as const);
   const baseThickness = 6 + random.integer(10);

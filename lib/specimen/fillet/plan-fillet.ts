@@ -4,7 +4,6 @@ import type { FacePlan } from "../plan";
 import { planFace } from "../runs";
 import type { Look, WorkedJoint } from "../work";
 import type { BeadSection, FilletRecipe } from "./fillet-recipe";
-import { legsBetween } from "./unfolding";
 
 /** The weld's toes keep at least this far outside what is planned as the groove's edge, mm. */
 export const COVERED = 1;
@@ -72,11 +71,4 @@ export function planFillet(
   // a level is counted from the groove's edge, which lies inside the toes
   plan.fill.fill(COVERED + (single ? FILLED.single : FILLED.several));
   return plan;
-}
-
-/** Legs of a planned weld in a column, mm. */
-export function plannedLegs(plan: FacePlan, i: number): { base: number; standing: number } {
-  const first = plan.runs[0];
-  const last = plan.runs[plan.runs.length - 1];
-  return legsBetween(first.centre[i] - first.halfWidth[i], last.centre[i] + last.halfWidth[i]);
 }

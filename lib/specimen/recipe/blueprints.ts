@@ -36,7 +36,7 @@ export const PRACTICE: Blueprint = {
 };
 
 /** For a paper: every specimen of it with the same kinds in the same sizes, clear of limits, and equally hard. */
-export const ASSESSMENT: Blueprint = {
+const ASSESSMENT: Blueprint = {
   joint: ANY_JOINT,
   sections: {
     cap: {
@@ -79,7 +79,7 @@ export const ASSESSMENT: Blueprint = {
  * the plates beside the weld. That is about what has room 25 mm apart: with one more on either face, one plate in twenty has
  * none, such as one whose cap is a single weave.
  */
-export const FINAL_MOCK: Blueprint = {
+const FINAL_MOCK: Blueprint = {
   joint: { ...ANY_JOINT, thickness: [12, 20] },
   sections: {
     cap: {

@@ -8,7 +8,7 @@ export {
 export { BLUEPRINTS, PRACTICE } from "./blueprints";
 export { type Checked, checkBlueprint } from "./check-blueprint";
 export { explainDeparture } from "./departure";
-export { cleanLengthOf, type Meets, meetsBlueprint } from "./meets";
+export { type Meets, meetsBlueprint } from "./meets";
 export {
   type Attempts,
   type DrawnRecipe,

@@ -82,7 +82,7 @@ function apartDeparture(items: readonly TruthItem[]): Departure | null {
 }
 
 /** Length of weld beside or on which nothing lies, mm; ends of what is listed as a point are taken from its outline. */
-export function cleanLengthOf(items: readonly TruthItem[]): number {
+function cleanLengthOf(items: readonly TruthItem[]): number {
   const taken = items
     .filter((item) => !item.neutral && !isOfPlates(item))
     .map(({ start, end, outline }): [number, number] => [

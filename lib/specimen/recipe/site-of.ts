@@ -9,7 +9,7 @@ import type { Site } from "./rows";
 const TOE = { outside: { cap: 1.7, root: 1.1 }, inwards: 2.5, outwards: 4 };
 
 /** Sites at which the rows plant a type on a face; how the plates stand is seen along the whole weld. */
-export function sitesOf(type: ImperfectionType, face: Face): readonly Site[] {
+function sitesOf(type: ImperfectionType, face: Face): readonly Site[] {
   if (imperfection(type).family === "misalignment") return ["weld"];
   return [...new Set(FEATURE_ROWS.filter((row) => row.type === type && row.face === face).map(({ site }) => site))];
 }

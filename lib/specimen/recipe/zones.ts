@@ -18,7 +18,7 @@ export const APART = { along: 25, across: 12 };
 /** Nothing is planted nearer than this to an end of the weld, mm. */
 export const FROM_ENDS = 12;
 
-export const gapAlong = (a: Zone, b: Zone): number => Math.max(a.x0 - b.x1, b.x0 - a.x1);
+const gapAlong = (a: Zone, b: Zone): number => Math.max(a.x0 - b.x1, b.x0 - a.x1);
 export const gapAcross = (a: Zone, b: Zone): number => Math.max(a.y0 - b.y1, b.y0 - a.y1);
 export const areApart = (a: Zone, b: Zone): boolean =>
   gapAlong(a, b) >= Math.max(APART.along, a.room + b.room) || gapAcross(a, b) >= APART.across;
