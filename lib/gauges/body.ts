@@ -13,6 +13,8 @@ export interface Piece {
 export const BAR_LEVEL: Mm = 8;
 /** Half the width of the plate that carries the scale and guides the moving part, mm. */
 export const GUIDE_HALF: Mm = 9.6;
+/** A depth gauge with both feet on one side has all of its body there, so that its rod comes close to an upright plate, mm. */
+const SLIM: Mm = 1.8;
 
 /** The fillet gauge's measures, mm: along the plate from the nose's face, and over the sole. */
 export const LEG_BODY = {
@@ -29,8 +31,9 @@ export const SHOULDERS = { from: 21, to: 31 } as const;
 export function undersideOf(placement: FeetPlacement | HookPlacement): readonly Piece[] {
   const feet = feetOf(placement).map((foot): Piece => ({ ...foot, level: 0, part: "foot" }));
   const ends = feet.flatMap(({ from, to }) => [from, to]);
+  const isSlim = placement.kind === "depth-gauge" && placement.stance === "one-side";
   const bar: Piece = {
-    from: Math.min(-GUIDE_HALF, ...ends),
+    from: Math.min(isSlim ? -SLIM : -GUIDE_HALF, ...ends),
     to: Math.max(GUIDE_HALF, ...ends),
     level: BAR_LEVEL,
     part: "body",

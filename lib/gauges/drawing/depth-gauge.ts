@@ -21,18 +21,28 @@ import {
 
 /** The rod turns a hand, so that a tenth is a step the eye can tell: this much for a mm. */
 const TURN_PER_MM: Degrees = 26;
-const PIVOT: Corner = [0, 41];
 const STEM_HALF = 4.5;
 const DIAL = 20;
 const LINES_OUT = 18.6;
 
 /** Direction of the hand at a depth: clockwise, upright in the middle of the scale. */
 const handAt = (depth: Mm): Degrees => 90 + (3.5 - depth) * TURN_PER_MM;
-const on = (radius: Mm, angle: Degrees): Corner => arc(PIVOT, radius, angle, angle, 1)[0];
+const on = (pivot: Corner, radius: Mm, angle: Degrees): Corner => arc(pivot, radius, angle, angle, 1)[0];
+
+/** The dial sits over the rod, or beside it where all of the body is on one side. */
+const pivotOf = ({ stance }: FeetPlacement): Corner => [stance === "one-side" ? DIAL - 1.4 : 0, 41];
 
 /** The depth gauge with its rod's point `end` mm over the feet (negative in a hollow), its hand at `position`. */
 export function drawDepthGauge(placement: FeetPlacement, position: Mm, end: Mm): Drawing {
-  return stacked(lensOver(position), rod(end), slottedBar(placement), dial(), hand(position), clampedLegs(placement));
+  const pivot = pivotOf(placement);
+  return stacked(
+    lensOver(pivot, position),
+    rod(end),
+    slottedBar(placement),
+    dial(pivot),
+    hand(pivot, position),
+    clampedLegs(placement),
+  );
 }
 
 /** Point, cone and shaft, and the button on top by which it is pressed down. */
@@ -56,43 +66,43 @@ function rod(end: Mm): readonly Mark[] {
   ];
 }
 
-function dial(): readonly Mark[] {
+function dial(pivot: Corner): readonly Mark[] {
   const { range, step } = GAUGES["depth-gauge"];
   if (range === null) throw new Error("a depth gauge has a scale");
   const lines = scaleLines(range.lowest, range.highest, step).map((at) => {
     const tenths = Math.round(at * 10);
     const length = tenths % 10 === 0 ? 3.4 : tenths % 5 === 0 ? 2.6 : 1.7;
-    return engraved(on(LINES_OUT, handAt(at)), on(LINES_OUT - length, handAt(at)), ENGRAVED);
+    return engraved(on(pivot, LINES_OUT, handAt(at)), on(pivot, LINES_OUT - length, handAt(at)), ENGRAVED);
   });
   const numbers = scaleLines(range.lowest, range.highest, 1).flatMap((at) =>
-    label(engravedNumber(at), on(LINES_OUT - 5.2, handAt(at)), 1.7),
+    label(engravedNumber(at), on(pivot, LINES_OUT - 5.2, handAt(at)), 1.7),
   );
   return [
-    ...shape("body", roundedBox(-STEM_HALF, BAR_LEVEL, STEM_HALF, PIVOT[1], 1.2)),
-    ...shape("body", disc(PIVOT, DIAL)),
+    ...shape("body", roundedBox(pivot[0] - STEM_HALF, BAR_LEVEL, pivot[0] + STEM_HALF, pivot[1], 1.2)),
+    ...shape("body", disc(pivot, DIAL)),
     ...lines,
     ...numbers,
-    ...label("mm", [0, PIVOT[1] - 5.6], 1.5),
-    ...label("0.1", [0, PIVOT[1] - 8.6], 1.5),
+    ...label("mm", [pivot[0], pivot[1] - 5.6], 1.5),
+    ...label("0.1", [pivot[0], pivot[1] - 8.6], 1.5),
   ];
 }
 
-function hand(position: Mm): readonly Mark[] {
+function hand(pivot: Corner, position: Mm): readonly Mark[] {
   const angle = handAt(position);
   return [
-    ...shape("moving", [on(LINES_OUT - 1.2, angle), ...arc(PIVOT, 3, angle + 10, angle + 350, 24)]),
+    ...shape("moving", [on(pivot, LINES_OUT - 1.2, angle), ...arc(pivot, 3, angle + 10, angle + 350, 24)]),
     {
       kind: "stroke",
       role: "index",
-      from: on(LINES_OUT - 4.5, angle),
-      to: on(LINES_OUT - 0.4, angle),
+      from: on(pivot, LINES_OUT - 4.5, angle),
+      to: on(pivot, LINES_OUT - 0.4, angle),
       width: ENGRAVED,
     },
-    ...shape("screw-face", disc(PIVOT, 1.7)),
+    ...shape("screw-face", disc(pivot, 1.7)),
   ];
 }
 
-function lensOver(position: Mm): LensBox {
-  const [u, w] = on(LINES_OUT - 2.5, handAt(position));
-  return { from: [u - 6, w - 5.5], to: [u + 6, w + 5.5], readAt: on(LINES_OUT - 0.4, handAt(position)) };
+function lensOver(pivot: Corner, position: Mm): LensBox {
+  const [u, w] = on(pivot, LINES_OUT - 2.5, handAt(position));
+  return { from: [u - 6, w - 5.5], to: [u + 6, w + 5.5], readAt: on(pivot, LINES_OUT - 0.4, handAt(position)) };
 }

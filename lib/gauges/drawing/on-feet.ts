@@ -16,7 +16,8 @@ const SLIDE_HALF = 2.6;
 export function slottedBar(placement: FeetPlacement): readonly Mark[] {
   const bar = undersideOf(placement).find(({ part }) => part === "body");
   if (!bar) throw new Error(`${placement.kind} has no bar`);
-  const [from, to] = [bar.from - 4, bar.to + 4];
+  // past its feet the bar goes on a little; where it ends at the rod it ends there
+  const [from, to] = [bar.from > -GUIDE_HALF ? bar.from : bar.from - 4, bar.to + 4];
   return [
     ...shape("body", roundedBox(from, BAR_LEVEL, to, BAR_TOP, 1.6)),
     ...shape("recess", roundedBox(from + 2.5, 11.6, to - 2.5, 14.4, 1.4)),

@@ -35,7 +35,13 @@ function bodyOf(placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>) {
       }
     }
   }
-  const ends = [-9.6, 9.6, ...middles.map((m) => m - length / 2), ...middles.map((m) => m + length / 2)];
+  const hasSlimSide = placement.kind === "depth-gauge" && placement.stance === "one-side";
+  const ends = [
+    hasSlimSide ? -1.8 : -9.6,
+    9.6,
+    ...middles.map((m) => m - length / 2),
+    ...middles.map((m) => m + length / 2),
+  ];
   const [from, to] = [Math.min(...ends), Math.max(...ends)];
   for (let i = 0; i <= 60; i++) {
     for (let j = 0; j <= 2; j++) {
