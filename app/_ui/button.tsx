@@ -6,6 +6,7 @@ import { useFormStatus } from "react-dom";
 const LOOKS = {
   main: "border border-transparent bg-action text-white hover:bg-action-2",
   lamp: "border border-transparent bg-lamp text-ink hover:brightness-95",
+  dark: "border border-bench-dim text-bench-text hover:bg-bench-2",
   quiet: "border border-ink-2 bg-sheet text-ink hover:bg-paper-2",
 } as const;
 

@@ -1,5 +1,5 @@
 import { type Mm, roundTo } from "../math";
-import { type Face, upOnScreen } from "../weld";
+import { type Aspect, faceOf, upOnScreen } from "../weld";
 import { ontoPlate, type Place } from "./viewport";
 
 /** Screen directions of the arrow keys: right and up. */
@@ -19,19 +19,25 @@ export interface Modifiers {
 export const stepOf = ({ shift, alt }: Modifiers): Mm => (shift ? 10 : alt ? 0.1 : 1);
 
 /** The cursor after an arrow key, kept on the plate and on a tenth of a mm; null for any other key. */
-export function moveCursor(cursor: Place, face: Face, key: string, modifiers: Modifiers): Place | null {
+export function moveCursor(cursor: Place, aspect: Aspect, key: string, modifiers: Modifiers): Place | null {
   const arrow = ARROWS[key];
   if (!arrow) return null;
   const step = stepOf(modifiers);
-  return ontoPlate({
+  return ontoPlate(aspect, {
     x: roundTo(cursor.x + arrow[0] * step, 0.1),
-    y: roundTo(cursor.y + arrow[1] * step * upOnScreen(face), 0.1),
+    y: roundTo(cursor.y + arrow[1] * step * upOnScreen(aspect), 0.1),
   });
 }
 
-/** The place in words: "123.4 mm from the datum, 2.1 mm towards plate A". */
-export function describePlace(place: Place): string {
+/** What lies on either side of the middle: plate A or B, a fillet's base or standing plate. */
+export function sideNames(aspect: Aspect): readonly [positive: string, negative: string] {
+  return faceOf(aspect) === "fillet" ? ["the base plate", "the standing plate"] : ["plate A", "plate B"];
+}
+
+/** A place on a piece in words: "123.4 mm from the datum, 2.1 mm towards plate A". */
+export function describePlace(aspect: Aspect, place: Place): string {
   const along = `${place.x.toFixed(1)} mm from the datum`;
   if (Math.abs(place.y) < 0.05) return `${along}, on the centre line`;
-  return `${along}, ${Math.abs(place.y).toFixed(1)} mm towards plate ${place.y > 0 ? "A" : "B"}`;
+  const [positive, negative] = sideNames(aspect);
+  return `${along}, ${Math.abs(place.y).toFixed(1)} mm towards ${place.y > 0 ? positive : negative}`;
 }

@@ -1,7 +1,15 @@
-import { type Stance, takeFromTray, withinLimits } from "../gauges";
+import { type FilletUse, type Stance, takeFromTray, withinLimits } from "../gauges";
 import { type Degrees, type Mm, roundTo } from "../math";
-import type { Face } from "../weld";
-import { firstTurn, isStanding, type Sliding, type TrayKind, type TrayPlacement } from "./gauge-tray";
+import type { Aspect } from "../weld";
+import {
+  type CornerUse,
+  firstTurn,
+  isInCorner,
+  isStanding,
+  type Sliding,
+  type TrayKind,
+  type TrayPlacement,
+} from "./gauge-tray";
 import { ontoPlate, type Place } from "./viewport";
 
 /** The gauge that is out of the tray, and how those that were out before had been set. */
@@ -12,7 +20,8 @@ export interface Measuring {
 }
 
 export interface GaugeOut {
-  readonly face: Face;
+  /** From where it was set down: the frame of its placement. */
+  readonly aspect: Aspect;
   readonly placement: TrayPlacement;
   /** Where on its scale the hand has left the moving part, mm; null while it is drawn back. */
   readonly slidTo: Mm | null;
@@ -24,7 +33,7 @@ export interface GaugeOut {
 
 export type MeasuringEvent =
   /** Takes a gauge to a place, or the one that is out to another. */
-  | { readonly kind: "take"; readonly gauge: TrayKind; readonly face: Face; readonly place: Place }
+  | { readonly kind: "take"; readonly gauge: TrayKind; readonly aspect: Aspect; readonly place: Place }
   | { readonly kind: "put-away" }
   | { readonly kind: "move"; readonly place: Place }
   | { readonly kind: "turn"; readonly to: Degrees }
@@ -32,6 +41,8 @@ export type MeasuringEvent =
   | { readonly kind: "lay"; readonly from: Place; readonly towards: Place }
   | { readonly kind: "set"; readonly setting: Sliding; readonly to: Mm }
   | { readonly kind: "stance"; readonly stance: Stance }
+  /** Sets a tool in a corner to a leg, and turns it to that plate, or to the throat. */
+  | { readonly kind: "use"; readonly use: CornerUse }
   | { readonly kind: "slide"; readonly to: Mm }
   | { readonly kind: "draw-back" }
   | { readonly kind: "read"; readonly value: number | null }
@@ -46,29 +57,31 @@ const SNAP: Degrees = 1.5;
 export function measure(state: Measuring, event: MeasuringEvent): Measuring {
   if (event.kind === "take") {
     const old = state.shelf.find(({ kind }) => kind === event.gauge) ?? null;
-    return put(state, event.face, freshlyPut(event.gauge, event.place, old));
+    return put(state, event.aspect, freshlyPut(event.gauge, event.aspect, event.place, old));
   }
   const { out } = state;
   if (!out) return state;
-  const { face, placement } = out;
+  const { aspect, placement } = out;
   switch (event.kind) {
     case "put-away":
       return { ...state, out: null };
     case "move":
-      return put(state, face, { ...placement, ...onTenths(event.place) });
+      return put(state, aspect, { ...placement, ...onTenths(aspect, event.place) });
     case "turn":
-      return put(state, face, { ...placement, turn: event.to });
+      return put(state, aspect, { ...placement, turn: event.to });
     case "lay": {
       const { from, towards } = event;
       const turn = (Math.atan2(towards.y - from.y, towards.x - from.x) * 180) / Math.PI;
       const square = Math.round(turn / 90) * 90;
       const snapped = Math.abs(turn - square) <= SNAP ? square : turn;
-      return put(state, face, { ...placement, ...onTenths(from), turn: snapped });
+      return put(state, aspect, { ...placement, ...onTenths(aspect, from), turn: snapped });
     }
     case "set":
-      return event.setting in placement ? put(state, face, { ...placement, [event.setting]: event.to }) : state;
+      return event.setting in placement ? put(state, aspect, { ...placement, [event.setting]: event.to }) : state;
     case "stance":
-      return "stance" in placement ? put(state, face, { ...placement, stance: event.stance }) : state;
+      return "stance" in placement ? put(state, aspect, { ...placement, stance: event.stance }) : state;
+    case "use":
+      return "use" in placement ? put(state, aspect, { ...placement, ...setTo(event.use, placement.turn) }) : state;
     case "slide":
       return { ...state, out: { ...out, slidTo: event.to } };
     case "draw-back":
@@ -81,27 +94,39 @@ export function measure(state: Measuring, event: MeasuringEvent): Measuring {
 }
 
 /** Puts a gauge down: its moving part is drawn back, and what was read elsewhere is no reading of this place. */
-function put(state: Measuring, face: Face, wanted: TrayPlacement): Measuring {
+function put(state: Measuring, aspect: Aspect, wanted: TrayPlacement): Measuring {
   const placement = tidy(wanted);
   return {
-    out: { face, placement, slidTo: null, read: null, isExplained: false },
+    out: { aspect, placement, slidTo: null, read: null, isExplained: false },
     shelf: [...state.shelf.filter(({ kind }) => kind !== placement.kind), placement],
   };
+}
+
+/** Turned over to the other plate where that is meant: as far off square as before. */
+function setTo(use: CornerUse, turn: Degrees): { readonly use: FilletUse; readonly turn: Degrees } {
+  if (use === "throat") return { use, turn };
+  const isOverBase = Math.sin((turn * Math.PI) / 180) > 0;
+  return { use: "leg", turn: isOverBase === (use === "base-leg") ? turn : turn + 180 };
 }
 
 /** Settings within their limits, and the direction on a tenth of a degree: seating tells no finer placements apart. */
 function tidy(placement: TrayPlacement): TrayPlacement {
   const turn = roundTo(((placement.turn % 360) + 360) % 360, 0.1) % 360;
-  return { ...(isStanding(placement) ? withinLimits(placement) : placement), turn };
+  const y = isInCorner(placement) ? 0 : placement.y;
+  return { ...(isStanding(placement) ? withinLimits(placement) : placement), y, turn };
 }
 
-function freshlyPut(kind: TrayKind, place: Place, old: TrayPlacement | null): TrayPlacement {
-  const spot = { ...onTenths(place), turn: firstTurn(kind, place) };
-  if (old) return { ...old, ...spot };
+/** The blade of the set that a hand tries first, mm. */
+const FIRST_BLADE: Mm = 5;
+
+function freshlyPut(kind: TrayKind, aspect: Aspect, place: Place, old: TrayPlacement | null): TrayPlacement {
+  const spot = { ...onTenths(aspect, place), turn: firstTurn(kind, place) };
+  if (old) return { ...old, ...spot, ...(isInCorner(old) ? { turn: old.turn } : {}) };
+  if (kind === "fillet-blades") return { kind, ...spot, use: "throat", size: FIRST_BLADE };
   return kind === "steel-rule" || kind === "profile-comb" ? { kind, ...spot } : takeFromTray(kind, spot);
 }
 
-function onTenths(place: Place): Place {
-  const { x, y } = ontoPlate(place);
+function onTenths(aspect: Aspect, place: Place): Place {
+  const { x, y } = ontoPlate(aspect, place);
   return { x: roundTo(x, 0.1), y: roundTo(y, 0.1) };
 }

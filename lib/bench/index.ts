@@ -1,3 +1,4 @@
+export { type HeightAt, onFace, seenPlace } from "./aspect";
 export { type BlankField, blanksOf, checkForHandIn, type HandInCheck, nearlyAlike } from "./check-report";
 export {
   CLOSE_LOOK_SCALE,
@@ -9,7 +10,7 @@ export {
   shareSeen,
   withLook,
 } from "./coverage";
-export { describePlace, type Modifiers, moveCursor, stepOf } from "./cursor";
+export { describePlace, type Modifiers, moveCursor, sideNames, stepOf } from "./cursor";
 export {
   type CallChange,
   type DrawnExtent,
@@ -21,11 +22,17 @@ export {
 export { byFamily, FAMILY_NAMES, findTypes } from "./find-types";
 export { rowsOfFlags } from "./flags";
 export {
-  BUTT_TRAY,
+  CORNER_USES,
+  type CornerUse,
+  cornerUseOf,
   firstTurn,
+  type HeldBlade,
   hasScale,
+  isInCorner,
   isStanding,
+  plateTurnedTo,
   settingsOf,
+  TRAYS,
   type TrayKind,
   type TrayPlacement,
 } from "./gauge-tray";
@@ -63,11 +70,13 @@ export {
   resized,
   revealing,
   type ScreenPoint,
+  type Seen,
+  seenFrom,
   shiftBetween,
   stretchInSight,
   toPlace,
   toScreen,
-  turnedOver,
+  turnedTo,
   type Viewport,
   wholePlate,
   wholePlateScale,

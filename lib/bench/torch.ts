@@ -1,10 +1,11 @@
 import { clamp, type Degrees, type Mm, mix, type Px } from "../math";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH } from "../weld";
-import type { ScreenPoint, Viewport } from "./viewport";
+import type { Aspect } from "../weld";
+import { type ScreenPoint, seenFrom, type Viewport } from "./viewport";
 
 /**
  * The torch as the learner holds it. It stays where it is on the bench when the plate is turned: azimuth 0 shines from
- * the right of the screen, 90 from the top. Elevation is the angle of its light over the plate.
+ * the right of the screen, 90 from the top. Elevation is the angle of its light over the plate, of a fillet seen along the
+ * line between its plates over the one that its light falls along.
  */
 export interface Torch {
   readonly azimuth: Degrees;
@@ -82,15 +83,36 @@ export function carryTorch(view: Pick<Viewport, "width" | "height">, to: ScreenP
 }
 
 /** Position of the lamp in the bench frame, mm: x, up, height over the plate. It follows what is looked at. */
-export function lampPosition(torch: Torch, view: Pick<Viewport, "x" | "up">): readonly [Mm, Mm, Mm] {
+export function lampPosition(torch: Torch, view: Pick<Viewport, "aspect" | "x" | "up">): readonly [Mm, Mm, Mm] {
+  const { length, bottom, top } = seenFrom(view.aspect);
+  const [right, up, out] = towardsLamp(torch, view.aspect);
+  return [
+    clamp(view.x, 0, length) + right * TORCH_DISTANCE,
+    clamp(view.up, bottom, top) + up * TORCH_DISTANCE,
+    out * TORCH_DISTANCE,
+  ];
+}
+
+/** Held where a plate stands in the way, the lamp comes over its edge to this side: so much of the way out is left. */
+const FROM_BEHIND = 0.3;
+
+/** From what is looked at to the lamp, length 1: right, up, outward. Between the plates of a fillet it stays in front of both. */
+function towardsLamp(torch: Torch, aspect: Aspect): readonly [number, number, number] {
   const azimuth = (torch.azimuth * Math.PI) / 180;
   const elevation = (torch.elevation * Math.PI) / 180;
-  const out = Math.cos(elevation) * TORCH_DISTANCE;
-  return [
-    clamp(view.x, 0, BUTT_PLATE_LENGTH) + Math.cos(azimuth) * out,
-    clamp(view.up, -BUTT_PLATE_WIDTH / 2, BUTT_PLATE_WIDTH / 2) + Math.sin(azimuth) * out,
-    Math.sin(elevation) * TORCH_DISTANCE,
-  ];
+  const [right, up] = [Math.cos(azimuth), Math.sin(azimuth)];
+  if (aspect === "fillet") {
+    // both plates rise at 45 degrees: the light falls so steeply along the nearer one
+    const flat = Math.abs(up);
+    const steepness = Math.min(1, (Math.SQRT2 * Math.sin(elevation)) / Math.hypot(1, flat));
+    const raised = Math.min(Math.PI / 2, Math.atan(flat) + Math.asin(steepness));
+    return [right * Math.cos(raised), up * Math.cos(raised), Math.sin(raised)];
+  }
+  const flat = Math.cos(elevation);
+  // the base plate hangs below the standing one on the screen, the standing plate stands over the base
+  const isBehindPlate = aspect === "base" ? up > 0 : aspect === "standing" && up < 0;
+  const [besides, aside] = [right * flat, isBehindPlate ? -FROM_BEHIND * up * flat : up * flat];
+  return [besides, aside, Math.sqrt(Math.max(0, 1 - besides * besides - aside * aside))];
 }
 
 /** How much the eye opens for a low torch, which lights a flat plate little: 1 at the middle height. */

@@ -1,11 +1,13 @@
 import { clamp, type Mm, type Px } from "../math";
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, type Face, upOnScreen } from "../weld";
+import { type Aspect, extentOf, upOnScreen } from "../weld";
 
 /**
  * What part of the bench is on the screen. The bench frame has x in mm from the datum to the right and `up` in mm from
- * the weld's centre line to the top of the screen; a face's y is `up` on the cap face and `-up` on the root face.
+ * the weld's centre line (square on a plate of a fillet from the root corner) to the top of the screen; the y of what is
+ * looked at is `up` or `-up`, as `upOnScreen` says.
  */
 export interface Viewport {
+  readonly aspect: Aspect;
   readonly width: Px;
   readonly height: Px;
   /** Middle of the screen, mm in the bench frame. */
@@ -15,7 +17,7 @@ export interface Viewport {
   readonly scale: number;
 }
 
-/** A place on a face, mm: x from the datum, y across, positive towards plate A. */
+/** A place as it is seen from an aspect, mm: x from the datum, y across, positive towards plate A or a fillet's base plate. */
 export interface Place {
   readonly x: Mm;
   readonly y: Mm;
@@ -34,28 +36,41 @@ const MARGIN_ACROSS: Px = 64;
 /** On a low screen the plate needs the room more, share of its height. */
 const MOST_MARGIN_ACROSS = 0.14;
 
-/** Scale at which the whole plate is on the screen with some bench around it. */
-export function wholePlateScale(size: Pick<Viewport, "width" | "height">): number {
-  const across = Math.min(MARGIN_ACROSS, MOST_MARGIN_ACROSS * size.height);
-  return Math.max(
-    0.2,
-    Math.min((size.width - 2 * MARGIN_ALONG) / BUTT_PLATE_LENGTH, (size.height - 2 * across) / BUTT_PLATE_WIDTH),
-  );
+/** What is seen from an aspect in the bench frame, mm. */
+export interface Seen {
+  readonly length: Mm;
+  readonly bottom: Mm;
+  readonly top: Mm;
 }
 
-/** The view of the whole plate on a screen of this size. */
-export function wholePlate(width: Px, height: Px): Viewport {
-  return { width, height, x: BUTT_PLATE_LENGTH / 2, up: 0, scale: wholePlateScale({ width, height }) };
+export function seenFrom(aspect: Aspect): Seen {
+  const { length, low, high } = extentOf(aspect);
+  return upOnScreen(aspect) === 1 ? { length, bottom: low, top: high } : { length, bottom: -high, top: -low };
+}
+
+/** Scale at which the whole piece is on the screen with some bench around it. */
+export function wholePlateScale({ aspect, width, height }: Pick<Viewport, "aspect" | "width" | "height">): number {
+  const { length, bottom, top } = seenFrom(aspect);
+  const across = Math.min(MARGIN_ACROSS, MOST_MARGIN_ACROSS * height);
+  return Math.max(0.2, Math.min((width - 2 * MARGIN_ALONG) / length, (height - 2 * across) / (top - bottom)));
+}
+
+/** The view of the whole piece on a screen of this size. */
+export function wholePlate({ aspect, width, height }: Pick<Viewport, "aspect" | "width" | "height">): Viewport {
+  const { length, bottom, top } = seenFrom(aspect);
+  const scale = wholePlateScale({ aspect, width, height });
+  return { aspect, width, height, x: length / 2, up: (bottom + top) / 2, scale };
 }
 
 /** Bounds scale and middle, so that the plate can never be lost off the screen. */
 export function bounded(view: Viewport): Viewport {
+  const { length, bottom, top } = seenFrom(view.aspect);
   const scale = clamp(view.scale, wholePlateScale(view), MAX_SCALE);
   return {
     ...view,
     scale,
-    x: boundedMiddle(view.x, BUTT_PLATE_LENGTH / 2, BUTT_PLATE_LENGTH / 2, view.width / scale / 2),
-    up: boundedMiddle(view.up, 0, BUTT_PLATE_WIDTH / 2, view.height / scale / 2),
+    x: boundedMiddle(view.x, length / 2, length / 2, view.width / scale / 2),
+    up: boundedMiddle(view.up, (bottom + top) / 2, (top - bottom) / 2, view.height / scale / 2),
   };
 }
 
@@ -65,25 +80,26 @@ function boundedMiddle(value: Mm, middle: Mm, half: Mm, seen: Mm): Mm {
   return clamp(value, middle - room, middle + room);
 }
 
+const isWhole = (view: Viewport): boolean => view.scale <= wholePlateScale(view) * 1.001;
+
 /** A new screen size: the middle stays, a view of the whole plate stays whole. */
 export function resized(view: Viewport, width: Px, height: Px): Viewport {
-  const wasWhole = view.scale <= wholePlateScale(view) * 1.001;
   const next = { ...view, width, height };
-  return bounded(wasWhole ? { ...next, scale: wholePlateScale(next) } : next);
+  return bounded(isWhole(view) ? { ...next, scale: wholePlateScale(next) } : next);
 }
 
-/** Screen position of a place on a face. */
-export function toScreen(view: Viewport, face: Face, place: Place): ScreenPoint {
+/** Screen position of a place. */
+export function toScreen(view: Viewport, place: Place): ScreenPoint {
   return {
     left: view.width / 2 + (place.x - view.x) * view.scale,
-    top: view.height / 2 - (place.y * upOnScreen(face) - view.up) * view.scale,
+    top: view.height / 2 - (place.y * upOnScreen(view.aspect) - view.up) * view.scale,
   };
 }
 
-/** Place on a face under a screen position; it may lie off the plate. */
-export function toPlace(view: Viewport, face: Face, point: ScreenPoint): Place {
+/** Place under a screen position; it may lie off the plate. */
+export function toPlace(view: Viewport, point: ScreenPoint): Place {
   const up = view.up - (point.top - view.height / 2) / view.scale;
-  return { x: view.x + (point.left - view.width / 2) / view.scale, y: up * upOnScreen(face) };
+  return { x: view.x + (point.left - view.width / 2) / view.scale, y: up * upOnScreen(view.aspect) };
 }
 
 /** Magnifies by a factor and keeps what lies under `about` where it is, as far as the bounds allow. */
@@ -104,28 +120,30 @@ export function panned(view: Viewport, right: Px, down: Px): Viewport {
   return bounded({ ...view, x: view.x - right / view.scale, up: view.up + down / view.scale });
 }
 
-/** Brings a place on a face to the middle, at the given scale if any. */
-export function centredOn(view: Viewport, face: Face, place: Place, scale = view.scale): Viewport {
-  return bounded({ ...view, x: place.x, up: place.y * upOnScreen(face), scale });
+/** Brings a place to the middle, at the given scale if any. */
+export function centredOn(view: Viewport, place: Place, scale = view.scale): Viewport {
+  return bounded({ ...view, x: place.x, up: place.y * upOnScreen(view.aspect), scale });
 }
 
 /** Moves as little as needed for a place to lie at least `margin` px inside the screen. */
-export function revealing(view: Viewport, face: Face, place: Place, margin: Px = 60): Viewport {
-  const { left, top } = toScreen(view, face, place);
+export function revealing(view: Viewport, place: Place, margin: Px = 60): Viewport {
+  const { left, top } = toScreen(view, place);
   const right = clamp(left, margin, view.width - margin) - left;
   const down = clamp(top, margin, view.height - margin) - top;
   return right === 0 && down === 0 ? view : panned(view, right, down);
 }
 
-/** The view after the plate is turned about its long axis: the same stretch of the same plate stays in sight. */
-export function turnedOver(view: Viewport): Viewport {
-  return { ...view, up: -view.up };
+/** The view after the piece is turned so that `place` lies in the middle; what was seen whole stays whole. */
+export function turnedTo(view: Viewport, aspect: Aspect, place: Place): Viewport {
+  if (isWhole(view)) return wholePlate({ ...view, aspect });
+  return centredOn({ ...view, aspect }, place);
 }
 
-/** Stretch of the weld in sight, mm from the datum, bounded to the plate. */
+/** Stretch of the weld in sight, mm from the datum, bounded to the piece. */
 export function stretchInSight(view: Viewport): { from: Mm; to: Mm } {
+  const { length } = extentOf(view.aspect);
   const half = view.width / view.scale / 2;
-  return { from: clamp(view.x - half, 0, BUTT_PLATE_LENGTH), to: clamp(view.x + half, 0, BUTT_PLATE_LENGTH) };
+  return { from: clamp(view.x - half, 0, length), to: clamp(view.x + half, 0, length) };
 }
 
 /** How a picture made for one view must be scaled and shifted (px, from the top left) to lie right in another. */
@@ -138,11 +156,13 @@ export function shiftBetween(made: Viewport, shown: Viewport): { scale: number; 
   };
 }
 
-export const isOnPlate = (place: Place): boolean =>
-  place.x >= 0 && place.x <= BUTT_PLATE_LENGTH && Math.abs(place.y) <= BUTT_PLATE_WIDTH / 2;
+export function isOnPlate(aspect: Aspect, place: Place): boolean {
+  const { length, low, high } = extentOf(aspect);
+  return place.x >= 0 && place.x <= length && place.y >= low && place.y <= high;
+}
 
 /** The nearest place on the plate. */
-export const ontoPlate = (place: Place): Place => ({
-  x: clamp(place.x, 0, BUTT_PLATE_LENGTH),
-  y: clamp(place.y, -BUTT_PLATE_WIDTH / 2, BUTT_PLATE_WIDTH / 2),
-});
+export function ontoPlate(aspect: Aspect, place: Place): Place {
+  const { length, low, high } = extentOf(aspect);
+  return { x: clamp(place.x, 0, length), y: clamp(place.y, low, high) };
+}

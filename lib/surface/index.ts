@@ -29,4 +29,4 @@ export {
   STRIP_PER_MM,
   type Surface,
 } from "./surface";
-export { type FilletPlate, turnedFillet } from "./turned";
+export { turnedFillet } from "./turned";

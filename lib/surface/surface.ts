@@ -1,4 +1,14 @@
-import { BUTT_PLATE_LENGTH, BUTT_PLATE_WIDTH, FILLET_HALF_WIDTH, FILLET_LENGTH, type SurfaceFace } from "../weld";
+import {
+  type Aspect,
+  BUTT_PLATE_LENGTH,
+  BUTT_PLATE_WIDTH,
+  extentOf,
+  FILLET_HALF_WIDTH,
+  FILLET_LENGTH,
+  FILLET_PLATE_BEYOND,
+  type FilletPlate,
+  type SurfaceFace,
+} from "../weld";
 import { type Grid, sampleAt } from "./grid";
 
 /**
@@ -56,9 +66,29 @@ export const FILLET_PLATE_GRID: Grid = {
   y0: -FILLET_HALF_WIDTH,
 };
 
-/** Grids of a surface's two patches. */
-export const gridsOf = (face: SurfaceFace): { readonly strip: Grid; readonly plate: Grid } =>
-  face === "fillet" ? { strip: FILLET_STRIP_GRID, plate: FILLET_PLATE_GRID } : { strip: STRIP_GRID, plate: PLATE_GRID };
+/** Square on a plate of a fillet the fine strip reaches so far from the root corner, mm. */
+export const TURNED_STRIP_WIDTH = 32;
+
+/** Grids of the two patches of what is seen from an aspect. */
+export function gridsOf(aspect: Aspect): { readonly strip: Grid; readonly plate: Grid } {
+  if (aspect === "base" || aspect === "standing") return turnedGrids(aspect);
+  return aspect === "fillet"
+    ? { strip: FILLET_STRIP_GRID, plate: FILLET_PLATE_GRID }
+    : { strip: STRIP_GRID, plate: PLATE_GRID };
+}
+
+function turnedGrids(plate: FilletPlate): { readonly strip: Grid; readonly plate: Grid } {
+  const { low, high } = extentOf(plate);
+  const width = FILLET_PLATE_BEYOND + TURNED_STRIP_WIDTH;
+  return {
+    strip: {
+      ...FILLET_STRIP_GRID,
+      y0: plate === "base" ? low : high - width,
+      rows: width * FILLET_STRIP_GRID.perMm,
+    },
+    plate: { ...FILLET_PLATE_GRID, y0: low, rows: (high - low) * FILLET_PLATE_GRID.perMm },
+  };
+}
 
 /** Height in mm at (x, y) mm, from the finest patch that covers the place. */
 export function heightAt(surface: Pick<Surface, "strip" | "plate">, x: number, y: number): number {

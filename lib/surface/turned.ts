@@ -1,15 +1,7 @@
-import { FILLET_HALF_WIDTH } from "../weld";
+import type { FilletPlate } from "../weld";
 import { BRUSHING_BLOCK } from "./brushing";
 import { type Grid, rowY } from "./grid";
-import type { Patch, Surface } from "./surface";
-
-/** Square on either plate of a fillet: what is looked at. */
-export type FilletPlate = "base" | "standing";
-
-/** Beyond the corner so much of the other plate's edge is shown, mm; it stands up as high as the plates are wide. */
-const BEYOND = 2;
-const PLATE_WIDTH = Math.floor(FILLET_HALF_WIDTH * Math.SQRT2) - 1;
-const STRIP_WIDTH = 32;
+import { gridsOf, type Patch, type Surface, TURNED_STRIP_WIDTH } from "./surface";
 
 /**
  * A fillet turned by 45 degrees about its length, so that one of its plates lies square to the eye: y mm from the corner along
@@ -18,15 +10,13 @@ const STRIP_WIDTH = 32;
  */
 export function turnedFillet(surface: Surface, plate: FilletPlate): Surface {
   const sign = plate === "base" ? 1 : -1;
-  const gridOf = (patch: Patch, width: number): Grid => ({
-    ...patch.grid,
-    y0: sign > 0 ? -BEYOND : -width,
-    rows: (BEYOND + width) * patch.grid.perMm,
-  });
+  const grids = gridsOf(plate);
+  // as long as the surface that is turned
+  const gridFor = (patch: Patch, { y0, rows }: Grid): Grid => ({ ...patch.grid, y0, rows });
   return {
     face: surface.face,
-    strip: turned(surface.strip, gridOf(surface.strip, STRIP_WIDTH), sign),
-    plate: turned(surface.plate, gridOf(surface.plate, PLATE_WIDTH - (PLATE_WIDTH % 2)), sign),
+    strip: turned(surface.strip, gridFor(surface.strip, grids.strip), sign),
+    plate: turned(surface.plate, gridFor(surface.plate, grids.plate), sign),
   };
 }
 
@@ -90,7 +80,7 @@ function lookAlong(patch: Patch, grid: Grid, sign: 1 | -1, i: number, row: Float
   // the other plate is seen on its edge, and no higher than the fine strip reaches
   for (let n = 0; n < grid.rows; n++) {
     if (row[n] === NOWHERE || sign * rowY(grid, n) < EDGE) row[n] = NOWHERE;
-    top[n] = row[n] === NOWHERE ? STRIP_WIDTH : Math.min(top[n], STRIP_WIDTH);
+    top[n] = row[n] === NOWHERE ? TURNED_STRIP_WIDTH : Math.min(top[n], TURNED_STRIP_WIDTH);
   }
 }
 

@@ -38,3 +38,7 @@ export const FILLET_LENGTH: Mm = 200;
 
 /** What is seen of both plates to each side of the line between them, mm across (68 mm of plate). */
 export const FILLET_HALF_WIDTH: Mm = 48;
+
+/** What is seen square on one of its plates: so far from the root corner along it, and so far past the other plate's face, mm. */
+export const FILLET_PLATE_SEEN: Mm = 66;
+export const FILLET_PLATE_BEYOND: Mm = 2;

@@ -7,11 +7,24 @@ export {
   type DimensionFacts,
   nameAsked,
 } from "./dimensions";
-export { type EndView, type EndViews, endViewsSchema } from "./end-view";
-export { FACES, type Face, SURFACE_FACES, type SurfaceFace, upOnScreen } from "./face";
+export { type EndView, type EndViews, endViewsSchema, feeledGap } from "./end-view";
+export {
+  ASPECTS,
+  type Aspect,
+  FACES,
+  type Face,
+  FILLET_PLATES,
+  type FilletPlate,
+  faceOf,
+  SURFACE_FACES,
+  type SurfaceFace,
+  upOnScreen,
+} from "./face";
 export {
   FILLET_HALF_WIDTH,
   FILLET_LENGTH,
+  FILLET_PLATE_BEYOND,
+  FILLET_PLATE_SEEN,
   FILLET_PROCESSES,
   type FilletJoint,
   type FilletProcess,
@@ -36,7 +49,17 @@ export {
   type Process,
 } from "./joint";
 export { type ButtFacts, describeJoint, type FilletFacts, type JointFacts } from "./joint-facts";
-export { FILLET_ENDS, FILLET_STATIONS, JOINT_KINDS, type JointKind, PIECES, type PieceFacts } from "./pieces";
+export {
+  type Extent,
+  extentOf,
+  FILLET_ENDS,
+  FILLET_STATIONS,
+  JOINT_KINDS,
+  type JointKind,
+  jointOf,
+  PIECES,
+  type PieceFacts,
+} from "./pieces";
 export {
   ANSWER_NAMES,
   type Answer,

@@ -1,8 +1,10 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
-import { BUTT_TRAY, bounded, goalsOf, shareSeen, takenOver, wholePlate, zoomed } from "@/lib/bench";
+import { bounded, goalsOf, shareSeen, TRAYS, takenOver, type Writing, wholePlate, zoomed } from "@/lib/bench";
+import { imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import { describeJoint } from "@/lib/weld";
+import { EndsDialog } from "../ends/ends-dialog";
 import { GaugePanel } from "../gauge/gauge-panel";
 import { GaugeTray } from "../gauge/gauge-tray";
 import { ThroughLine } from "../line/through-line";
@@ -32,6 +34,13 @@ export interface BenchDeskProps {
 /** A window in which the report would leave no room for the plate; bench.css lays it over the plate there. */
 const LOW_SCREEN = "(max-width: 1199px) and (max-height: 599px)";
 
+/** The open row, where a feeler measures its size. */
+function openGapRow({ report: { calls }, openId }: Writing) {
+  const index = calls.findIndex(({ id }) => id === openId);
+  const call = calls[index];
+  return call?.type && imperfection(call.type).size === "gap" ? { call, number: index + 1 } : null;
+}
+
 /** The whole bench: plate, weld line, clipboard, and the strip above them. */
 export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: BenchDeskProps) {
   const bench = useBench(practice);
@@ -42,6 +51,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const clipboard = useRef<HTMLDivElement>(null);
   const [isAsking, setIsAsking] = useState(false);
   const [areKeysShown, setAreKeysShown] = useState(false);
+  const [areEndsShown, setAreEndsShown] = useState(false);
   const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
   useUndoKeys(bench);
@@ -58,7 +68,12 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
     requestAnimationFrame(() => clipboard.current?.querySelector<HTMLElement>(row)?.focus());
   };
   const focusGauge = () => document.querySelector<HTMLElement>(":is([data-slide], [data-reading-slip] input)")?.focus();
-  const onKeyDown = plateKeys(bench, { focusReport, focusGauge, showKeys: () => setAreKeysShown(true) });
+  const onKeyDown = plateKeys(bench, {
+    focusReport,
+    focusGauge,
+    showKeys: () => setAreKeysShown(true),
+    showEnds: () => setAreEndsShown(practice.joint.kind === "fillet"),
+  });
   const zoomInMiddle = (factor: number) =>
     looking.changeView((view) => zoomed(view, factor, { left: view.width / 2, top: view.height / 2 }));
   const lookAt = useStable((x: number) => looking.changeView((view) => bounded({ ...view, x })));
@@ -97,13 +112,15 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
 
       <div className="plate-area flex min-h-0 min-w-0 [grid-area:plate]">
         <ToolRail
+          kind={practice.joint.kind}
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
           onTool={bench.setTool}
           onLens={bench.toggleLens}
-          onTurn={bench.turnPlate}
+          onTurn={bench.turnOn}
+          onEnds={() => setAreEndsShown(true)}
           onZoom={zoomInMiddle}
-          onWhole={() => looking.changeView(({ width, height }) => wholePlate(width, height))}
+          onWhole={() => looking.changeView(wholePlate)}
           onKeys={() => setAreKeysShown(true)}
         />
         <div className="measuring-area flex min-h-0 min-w-0 flex-1">
@@ -115,7 +132,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
               gauge={bench.gauge}
               out={out}
               mayAskReading={mayAskReading}
-              goals={goalsOf(out.placement.kind, out.face, writing.report, writing.openId)}
+              goals={goalsOf(out.placement, out.aspect, practice.joint, writing.report, writing.openId)}
               onTake={(goal, reading) => {
                 for (const event of takenOver(goal, reading, out.placement.x)) report.write(event);
               }}
@@ -124,7 +141,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           )}
           {bench.tool === "gauge" && (
             <GaugeTray
-              kinds={BUTT_TRAY}
+              kinds={TRAYS[looking.aspect]}
               out={out?.placement.kind ?? null}
               onTake={bench.takeGauge}
               onPutAway={() => bench.gauge.send({ kind: "put-away" })}
@@ -136,7 +153,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
       <div className="min-w-0 [grid-area:line]">
         <ThroughLine
           view={looking.view}
-          face={looking.face}
+          aspect={looking.aspect}
           calls={writing.report.calls}
           openId={writing.openId}
           coverage={bench.coverage}
@@ -173,14 +190,21 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           </div>
         )}
         <div className="sheet-body min-h-0 flex-1">
-          <ReportPanel writing={writing} write={report.write} onShow={bench.showCall} onAdd={bench.addPoint} />
+          <ReportPanel
+            joint={practice.joint}
+            writing={writing}
+            write={report.write}
+            onShow={bench.showCall}
+            onAdd={bench.addPoint}
+          />
         </div>
       </div>
 
       {isAsking && (
         <HandInDialog
+          kind={practice.joint.kind}
           report={writing.report}
-          seen={{ cap: shareSeen(bench.coverage, "cap"), root: shareSeen(bench.coverage, "root") }}
+          seen={(face) => shareSeen(bench.coverage, face)}
           isSending={handing.isSending}
           problem={handing.problem}
           onHandIn={handing.handIn}
@@ -188,7 +212,23 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           onGoToRow={openRow}
         />
       )}
-      {areKeysShown && <KeyHelp onClose={() => setAreKeysShown(false)} />}
+      {areEndsShown && (
+        <EndsDialog
+          practiceId={practice.id}
+          mayAskReading={mayAskReading}
+          gapRow={openGapRow(writing)}
+          onTake={(id, value) => {
+            report.write({ kind: "change", id, field: "size", value });
+            report.write({ kind: "leave-field" });
+          }}
+          onAdd={(start) => {
+            setAreEndsShown(false);
+            report.add({ face: "fillet", start, end: null, across: 0 });
+          }}
+          onClose={() => setAreEndsShown(false)}
+        />
+      )}
+      {areKeysShown && <KeyHelp kind={practice.joint.kind} onClose={() => setAreKeysShown(false)} />}
     </main>
   );
 }

@@ -1,13 +1,14 @@
 import type { ScreenPoint, Viewport } from "@/lib/bench";
 import type { Call, Report } from "@/lib/report";
-import type { Face } from "@/lib/weld";
-import { markBox } from "../overlay/call-marks";
+import { markBox, type PlaceOfCall } from "../overlay/call-marks";
 
 /** The indication whose mark lies under a point of the screen; the smallest where marks overlap. */
-export function callAt(report: Report, view: Viewport, face: Face, at: ScreenPoint): Call | null {
+export function callAt(report: Report, view: Viewport, placeOf: PlaceOfCall, at: ScreenPoint): Call | null {
   const hits = report.calls
-    .filter((call) => call.face === face && call.start !== null)
-    .map((call) => ({ call, box: markBox(call, view, face) }))
+    .flatMap((call) => {
+      const box = markBox(call, view, placeOf);
+      return box ? [{ call, box }] : [];
+    })
     .filter(
       ({ box }) =>
         at.left >= box.left - box.half &&

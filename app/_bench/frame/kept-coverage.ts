@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { type Coverage, coverageOf, NOTHING_SEEN, seenStretches } from "@/lib/bench";
+import { SURFACE_FACES } from "@/lib/weld";
 
 const stretchesSchema = z.array(z.object({ from: z.number(), to: z.number() }));
-const keptSchema = z.object({ cap: stretchesSchema, root: stretchesSchema });
+const keptSchema = z.partialRecord(z.enum(SURFACE_FACES), stretchesSchema);
 
 const keyOf = (id: string) => `toeline.looked-at.${id}`;
 
@@ -16,9 +17,11 @@ export function readKeptCoverage(id: string): Coverage {
   }
 }
 
-export function keepCoverage(id: string, { cap, root }: Coverage): void {
+export function keepCoverage(id: string, coverage: Coverage): void {
   try {
-    localStorage.setItem(keyOf(id), JSON.stringify({ cap: seenStretches(cap), root: seenStretches(root) }));
+    const stretches = SURFACE_FACES.map((face) => [face, seenStretches(coverage[face])] as const);
+    const kept = Object.fromEntries(stretches.filter(([, seen]) => seen.length > 0));
+    localStorage.setItem(keyOf(id), JSON.stringify(kept));
   } catch {
     // a full or forbidden storage forgets the trace, and nothing else
   }

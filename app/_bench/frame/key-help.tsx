@@ -1,7 +1,33 @@
 "use client";
 import { useEffect, useRef } from "react";
+import type { JointKind } from "@/lib/weld";
 
-const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys: string, does: string])[]])[] = [
+type Row = readonly [keys: string, does: string];
+/** What stands only in the list of one kind of piece. */
+const ONLY: Readonly<Record<JointKind, Readonly<Record<string, readonly Row[]>>>> = {
+  butt: {
+    view: [["F", "turn the plate over"]],
+    gauges: [
+      ["1 to 5", "rule, height, depth, hook gauge, comb: take it to the cursor"],
+      ["X", "feet on both sides, on one side"],
+      ["J  K", "nearest foot or sole closer, further"],
+      [",  .", "feet closer together, further apart"],
+    ],
+  },
+  fillet: {
+    view: [
+      ["F", "turn it: into the corner, square on the base plate, square on the standing plate"],
+      ["T", "the ends of the joint, and the feeler"],
+    ],
+    gauges: [
+      ["1 to 4", "into the corner: rule, fillet gauge, blades, comb; square on a plate: rule, depth gauge, comb"],
+      ["X", "from one leg to the other and to the throat; of the depth gauge, feet on both sides, on one side"],
+      ["J  K", "a smaller blade, a larger one; nearest foot closer, further"],
+    ],
+  },
+};
+
+const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: readonly Row[]])[] => [
   [
     "Cursor and view (on the plate)",
     [
@@ -9,7 +35,7 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
       ["Ctrl + arrows", "move the plate"],
       ["+  −  0", "closer, further away, the whole plate"],
       ["Z", "full detail at the cursor"],
-      ["F", "turn the plate over"],
+      ...ONLY[kind].view,
       ["L", "hold the lens, put it down"],
     ],
   ],
@@ -36,12 +62,9 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
     "Gauges",
     [
       ["G", "the gauge tray"],
-      ["1 to 5", "rule, height, depth, hook gauge, comb: take it to the cursor"],
+      ...ONLY[kind].gauges,
       ["Arrows", "move it with the cursor"],
       ["Q  E", "turn it by 15 degrees; with Shift by 1"],
-      ["X", "feet on both sides, on one side"],
-      ["J  K", "nearest foot or sole closer, further"],
-      [",  .", "feet closer together, further apart"],
       ["O", "to its moving part: down and up slide it 0.2 mm, with Shift 2, with Alt 0.02; End pushes it home"],
       ["H", "put it away"],
     ],
@@ -55,7 +78,7 @@ const KEYS: readonly (readonly [heading: string, rows: readonly (readonly [keys:
   ],
 ];
 
-export function KeyHelp({ onClose }: { onClose: () => void }) {
+export function KeyHelp({ kind, onClose }: { kind: JointKind; onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (!dialog.current?.open) dialog.current?.showModal();
@@ -81,7 +104,7 @@ export function KeyHelp({ onClose }: { onClose: () => void }) {
         </button>
       </div>
       <div className="gap-x-8 sm:columns-2">
-        {KEYS.map(([heading, rows]) => (
+        {keysOf(kind).map(([heading, rows]) => (
           <section key={heading} className="mb-4 break-inside-avoid">
             <h3 className="font-semibold text-ink-2 text-sm">{heading}</h3>
             <dl className="text-sm">

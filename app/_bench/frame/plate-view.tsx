@@ -1,8 +1,10 @@
 "use client";
 import type { KeyboardEvent, Ref } from "react";
 import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
-import { FACE_NAMES } from "../report/call-words";
+import { faceOf } from "@/lib/weld";
+import { ASPECT_NAMES, sideLetter } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
+import { AspectChoice } from "./aspect-choice";
 import { PlateOverlay } from "./plate-overlay";
 import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
@@ -18,8 +20,9 @@ export interface PlateViewProps {
 /** The plate on the bench with everything that lies on it. */
 export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
   const { looking, report, gauge, cursor, hover, drawing } = bench;
-  const { face, torch } = looking;
+  const { aspect, torch } = looking;
   const read = hover ?? cursor;
+  const onPiece = bench.onPiece(read);
   return (
     <SpecimenStage
       ref={ref}
@@ -30,13 +33,13 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
       lensAt={bench.lensAt}
       onKeyDown={onKeyDown}
       cursorStyle={bench.lensAt ? "none" : CURSORS[bench.tool]}
-      label={`${FACE_NAMES[face]} of the plate. Arrow keys move the cursor, question mark tells all keys.`}
+      label={`${ASPECT_NAMES[aspect]}. Arrow keys move the cursor, question mark tells all keys.`}
       overlay={(view) => (
         <PlateOverlay
           view={view}
-          face={face}
           calls={report.writing.report.calls}
           openId={report.writing.openId}
+          placeOf={bench.placeOf}
           gauge={gauge.out?.placement ?? null}
           drawing={drawing}
           cursor={bench.isGaugeInHand ? null : cursor}
@@ -44,16 +47,18 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
       )}
     >
       <p className="pointer-events-none absolute left-2 top-2 z-10 rounded bg-bench/85 px-2 py-1 text-bench-text text-xs tabular-nums">
-        <b>{FACE_NAMES[face]}</b>
+        <b>{ASPECT_NAMES[aspect]}</b>
         <span className="ml-3">
-          {read.x.toFixed(1)} mm · {Math.abs(read.y).toFixed(1)} {read.y >= 0 ? "A" : "B"}
+          {onPiece.x.toFixed(1)} mm · {Math.abs(onPiece.y).toFixed(1)} {sideLetter(faceOf(aspect), onPiece.y)}
         </span>
+        {aspect !== faceOf(aspect) && <span className="ml-3">{Math.abs(read.y).toFixed(1)} from the corner</span>}
         <span className="ml-3 text-bench-dim">
           light {sideOfTorch(torch)}, {Math.round(torch.elevation)}°
         </span>
       </p>
+      {bench.aspects.length > 2 && <AspectChoice aspects={bench.aspects} aspect={aspect} onChoose={bench.turnTo} />}
       <Spoken
-        text={`${FACE_NAMES[face]}: ${describePlace(cursor)}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${heightOfTorch(torch)}.`}
+        text={`${ASPECT_NAMES[aspect]}: ${describePlace(aspect, bench.onPiece(cursor))}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${heightOfTorch(torch)}.`}
       />
     </SpecimenStage>
   );

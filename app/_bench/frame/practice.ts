@@ -1,5 +1,5 @@
 import type { Report } from "@/lib/report";
-import type { Face, JointFacts } from "@/lib/weld";
+import type { JointFacts } from "@/lib/weld";
 
 /** What the bench needs to know of a practice. There is no truth in it. */
 export interface Practice {
@@ -9,5 +9,4 @@ export interface Practice {
   readonly report: Report;
   /** Number of the last saved version, 0 before the first. */
   readonly sequence: number;
-  readonly faces: readonly Face[];
 }

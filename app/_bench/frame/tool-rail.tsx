@@ -1,13 +1,17 @@
 "use client";
 import type { ReactNode } from "react";
+import type { JointKind } from "@/lib/weld";
 import type { Tool } from "./tool";
 
 export interface ToolRailProps {
+  readonly kind: JointKind;
   readonly tool: Tool;
   readonly isLensHeld: boolean;
   readonly onTool: (tool: Tool) => void;
   readonly onLens: () => void;
   readonly onTurn: () => void;
+  /** Shows the ends of the joint, where there is something to see on them. */
+  readonly onEnds: () => void;
   readonly onZoom: (factor: number) => void;
   readonly onWhole: () => void;
   readonly onKeys: () => void;
@@ -15,7 +19,7 @@ export interface ToolRailProps {
 
 /** The hand tools at the left edge of the bench: a sign and a word each. */
 export function ToolRail(props: ToolRailProps) {
-  const { tool, isLensHeld, onTool, onLens, onTurn, onZoom, onWhole, onKeys } = props;
+  const { kind, tool, isLensHeld, onTool, onLens, onTurn, onEnds, onZoom, onWhole, onKeys } = props;
   return (
     <nav
       aria-label="Tools"
@@ -32,21 +36,25 @@ export function ToolRail(props: ToolRailProps) {
       >
         <path d="M7 6H4v12h3M17 6h3v12h-3M9 12h6" />
       </RailButton>
-      <RailButton
-        word="Gauges"
-        isPressed={tool === "gauge"}
-        onClick={() => onTool("gauge")}
-        title="The gauge tray: rule, height, depth, misalignment (G)"
-      >
+      <RailButton word="Gauges" isPressed={tool === "gauge"} onClick={() => onTool("gauge")} title="The gauge tray (G)">
         <path d="M3 6h18v5h-3v6h-2v-6h-4v6h-2v-6H7v9l-1.5 2L4 20v-9H3z" />
       </RailButton>
       <RailButton word="Lens" isPressed={isLensHeld} onClick={onLens} title="Hold the lens (L)">
         <circle cx="10" cy="10" r="6.5" />
         <path d="M15 15l6 6" />
       </RailButton>
-      <RailButton word="Turn" onClick={onTurn} title="Turn the plate over (F)">
+      <RailButton
+        word="Turn"
+        onClick={onTurn}
+        title={kind === "butt" ? "Turn the plate over (F)" : "Turn it: along the corner, square on either plate (F)"}
+      >
         <path d="M3 12h18M6 8c2-5 10-5 12 0M18 8l1-3M18 8l-3-1M18 16c-2 5-10 5-12 0M6 16l-1 3M6 16l3 1" />
       </RailButton>
+      {kind === "fillet" && (
+        <RailButton word="Ends" onClick={onEnds} title="The ends of the joint, and the feeler (K)">
+          <path d="M3 19h18M9 19V4h4v15M13 14l5 5" />
+        </RailButton>
+      )}
       <hr className="border-bench-line" />
       <RailButton word="Closer" onClick={() => onZoom(1.5)} title="Closer (+)">
         <path d="M12 5v14M5 12h14" />
@@ -54,7 +62,7 @@ export function ToolRail(props: ToolRailProps) {
       <RailButton word="Away" onClick={() => onZoom(1 / 1.5)} title="Further away (-)">
         <path d="M5 12h14" />
       </RailButton>
-      <RailButton word="Whole" onClick={onWhole} title="The whole plate (0)">
+      <RailButton word="Whole" onClick={onWhole} title="All of it (0)">
         <path d="M3 7h18v10H3zM3 12h18" />
       </RailButton>
       <RailButton word="Keys" onClick={onKeys} title="What the keys do (?)">

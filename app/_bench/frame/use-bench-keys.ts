@@ -1,12 +1,14 @@
 "use client";
 import { type KeyboardEvent, useEffect } from "react";
 import {
-  BUTT_TRAY,
+  CORNER_USES,
   centredOn,
+  cornerUseOf,
   moveCursor,
   panned,
   settingsOf,
   stepTorch,
+  TRAYS,
   toScreen,
   turnTorch,
   type Viewport,
@@ -25,6 +27,7 @@ export interface BenchKeyActions {
   readonly focusReport: () => void;
   readonly focusGauge: () => void;
   readonly showKeys: () => void;
+  readonly showEnds: () => void;
 }
 
 /** Keys of the plate; they act only while the plate itself has the focus, so that typing stays typing. */
@@ -51,22 +54,23 @@ function panKey({ looking }: Bench, event: KeyboardEvent): boolean {
 
 function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent): boolean {
   const { looking, cursor, gauge, report } = bench;
-  const moved = moveCursor(cursor, looking.face, event.key, { shift: event.shiftKey, alt: event.altKey });
+  const moved = moveCursor(cursor, looking.aspect, event.key, { shift: event.shiftKey, alt: event.altKey });
   if (moved) {
     bench.moveCursorTo(moved);
     return true;
   }
   if (event.altKey) return false;
   const zoomAtCursor = (factor: number) =>
-    looking.changeView((view: Viewport) => zoomed(view, factor, toScreen(view, looking.face, cursor)));
+    looking.changeView((view: Viewport) => zoomed(view, factor, toScreen(view, cursor)));
   const acts: Readonly<Record<string, () => void>> = {
     "+": () => zoomAtCursor(KEY_ZOOM),
     "=": () => zoomAtCursor(KEY_ZOOM),
     "-": () => zoomAtCursor(1 / KEY_ZOOM),
-    "0": () => looking.changeView(({ width, height }) => wholePlate(width, height)),
-    z: () => looking.changeView((view) => centredOn(view, looking.face, cursor, DETAIL_SCALE)),
-    f: bench.turnPlate,
+    "0": () => looking.changeView(wholePlate),
+    z: () => looking.changeView((view) => centredOn(view, cursor, DETAIL_SCALE)),
+    f: bench.turnOn,
     l: bench.toggleLens,
+    t: actions.showEnds,
     a: () => looking.setTorch(turnTorch(looking.torch, 1)),
     d: () => looking.setTorch(turnTorch(looking.torch, -1)),
     w: () => looking.setTorch(stepTorch(looking.torch, 1)),
@@ -92,23 +96,28 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
 }
 
 /** Taking a gauge out of the tray, turning it, and setting its feet. */
-function gaugeKeys({ gauge, takeGauge }: Bench, turn: number): Readonly<Record<string, () => void>> {
-  const taking = BUTT_TRAY.map((kind, n) => [String(n + 1), () => takeGauge(kind)] as const);
+function gaugeKeys({ gauge, takeGauge, looking }: Bench, turn: number): Readonly<Record<string, () => void>> {
+  const taking = TRAYS[looking.aspect].map((kind, n) => [String(n + 1), () => takeGauge(kind)] as const);
   const placement = gauge.out?.placement;
   const settings = placement ? settingsOf(placement) : [];
   const set = (index: number, direction: 1 | -1) => () => {
     const row = settings.at(index);
-    if (row) gauge.send({ kind: "set", setting: row.setting, to: row.value + direction * row.step });
+    if (row) gauge.send({ kind: "set", setting: row.setting, to: direction === 1 ? row.more : row.less });
   };
-  const changeStance = () => {
-    if (!placement || !("stance" in placement)) return;
-    gauge.send({ kind: "stance", stance: placement.stance === "straddling" ? "one-side" : "straddling" });
+  /** Feet on both sides or on one; in a corner from one leg to the other and to the throat. */
+  const changeUse = () => {
+    if (!placement) return;
+    if ("stance" in placement) {
+      gauge.send({ kind: "stance", stance: placement.stance === "straddling" ? "one-side" : "straddling" });
+    }
+    const use = cornerUseOf(placement);
+    if (use) gauge.send({ kind: "use", use: CORNER_USES[(CORNER_USES.indexOf(use) + 1) % CORNER_USES.length] });
   };
   return {
     ...Object.fromEntries(taking),
     q: () => gauge.turnOnScreen(turn),
     e: () => gauge.turnOnScreen(-turn),
-    x: changeStance,
+    x: changeUse,
     j: set(0, -1),
     k: set(0, 1),
     ",": set(1, -1),

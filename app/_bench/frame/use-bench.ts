@@ -1,18 +1,22 @@
 "use client";
-import { useCallback, useMemo, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import {
   isOnPlate,
+  onFace,
   ontoPlate,
   type Place,
   revealing,
   type ScreenPoint,
+  seenPlace,
   type TrayKind,
   toPlace,
   toScreen,
 } from "@/lib/bench";
 import type { Call } from "@/lib/report";
+import { type Aspect, faceOf, PIECES } from "@/lib/weld";
 import type { Drawing } from "../overlay/drawing-band";
 import type { DragHandlers } from "../viewer/use-gestures";
+import { useHeights } from "../viewer/use-heights";
 import { useLooking } from "../viewer/use-looking";
 import { useSpecimen } from "../viewer/use-specimen";
 import { callAt } from "./call-at";
@@ -32,19 +36,21 @@ export type Bench = ReturnType<typeof useBench>;
 
 /** Everything that goes on at the bench, in one place: what is looked at, held, drawn, measured and written. */
 export function useBench(practice: Practice) {
+  const { faces, aspects } = PIECES[practice.joint.kind];
   const { link, specimen } = useSpecimen(
-    practice.faces.map((face) => ({ face, url: `/api/practice/${practice.id}/surface/${face}` })),
+    faces.map((face) => ({ face, url: `/api/practice/${practice.id}/surface/${face}` })),
   );
-  const looking = useLooking(practice.faces[0]);
-  const { face, view } = looking;
-  const state = specimen.faces[face];
+  const heightsOf = useHeights(specimen);
+  const looking = useLooking(aspects[0], heightsOf);
+  const { aspect, view } = looking;
+  const state = specimen.aspects[aspect];
   const heights = state?.kind === "ready" ? state.heights : null;
 
   const report = useWriting(practice.id, { sequence: practice.sequence, report: practice.report });
   const { writing, write, add } = report;
-  const gauge = useGauge(practice.id, face, heights);
+  const gauge = useGauge(practice.id, aspect, heights);
   const [tool, setTool] = useState<Tool>("hand");
-  const [ownCursor, setCursor] = useState<Place>({ x: 150, y: 0 });
+  const [ownCursor, setCursor] = useState<Place>({ x: PIECES[practice.joint.kind].length / 2, y: 0 });
   const [hover, setHover] = useState<Place | null>(null);
   const [isLensHeld, setIsLensHeld] = useState(false);
   const [lensAt, setLensAt] = useState<Place>(ownCursor);
@@ -57,21 +63,30 @@ export function useBench(practice: Practice) {
   const isGaugeInHand = held !== null;
   // in the hand the gauge carries the cursor along
   const cursor: Place = held ?? ownCursor;
-  const placeAt = (at: ScreenPoint) => ontoPlate(toPlace(view!, face, at));
+  const placeAt = (at: ScreenPoint) => ontoPlate(aspect, toPlace(view!, at));
   const moveCursorTo = useCallback(
     (place: Place) => {
       setCursor(place);
       setLensAt(place);
-      looking.changeView((now) => revealing(now, face, place));
+      looking.changeView((now) => revealing(now, place));
       if (isGaugeInHand) send({ kind: "move", place });
     },
-    [face, looking.changeView, isGaugeInHand, send],
+    [looking.changeView, isGaugeInHand, send],
   );
 
   const addStretch = (from: Place, to: Place) => {
     const isPoint = Math.abs(to.x - from.x) < LEAST_STRETCH;
-    add({ face, start: from.x, end: isPoint ? null : to.x, across: from.y });
+    const { y } = onFace(aspect, from, heightsOf(aspect));
+    add({ face: faceOf(aspect), start: from.x, end: isPoint ? null : to.x, across: y });
   };
+  const placeOf = useCallback(
+    (call: Call): Place | null => {
+      if (call.start === null || call.face !== faceOf(aspect)) return null;
+      const middle = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
+      return seenPlace(aspect, middle, heightsOf(faceOf(aspect)));
+    },
+    [aspect, heightsOf],
+  );
   const dragStart = useRef<Place | null>(null);
 
   const handlers: DragHandlers = {
@@ -99,7 +114,7 @@ export function useBench(practice: Practice) {
       if (tool === "mark") return addStretch(place, place);
       if (tool === "gauge" && gauge.out) return gauge.send({ kind: "move", place });
       if (tool === "hand") {
-        const call = callAt(writing.report, view!, face, at);
+        const call = callAt(writing.report, view!, placeOf, at);
         if (call) write({ kind: "open", id: call.id });
       }
     },
@@ -118,28 +133,54 @@ export function useBench(practice: Practice) {
   };
   /** Takes a gauge out of the tray: to the cursor if that is in sight, else to the middle of what is. */
   const takeGauge = (kind: TrayKind) => {
-    const at = view && toScreen(view, face, cursor);
+    const at = view && toScreen(view, cursor);
     const isInSight = at && at.left > 0 && at.left < view.width && at.top > 0 && at.top < view.height;
-    const middle = view && toPlace(view, face, { left: view.width / 2, top: view.height / 2 });
-    const place = !isInSight && middle && isOnPlate(middle) ? middle : cursor;
+    const middle = view && toPlace(view, { left: view.width / 2, top: view.height / 2 });
+    const place = !isInSight && middle && isOnPlate(aspect, middle) ? middle : cursor;
     setTool("gauge");
     setCursor(place);
-    gauge.send({ kind: "take", gauge: kind, face, place });
+    gauge.send({ kind: "take", gauge: kind, aspect, place });
   };
-  const addPoint = useStable(() => add({ face, start: cursor.x, end: null, across: cursor.y }));
+  const addPoint = useStable(() => addStretch(cursor, cursor));
 
   const showCall = useStable((call: Call) => {
-    if (call.start === null || call.face === "fillet") return;
-    const place = { x: ((call.end ?? call.start) + call.start) / 2, y: call.across ?? 0 };
-    setCursor(place);
-    setLensAt(place);
-    looking.goTo(call.face, place, Math.max(view?.scale ?? 0, SHOW_SCALE));
+    const place = placeOf(call) ?? (call.start === null ? null : { x: call.start, y: call.across ?? 0 });
+    if (!place) return;
+    // what is hidden as the piece is turned is looked at on its face
+    const target = placeOf(call) ? aspect : call.face;
+    if (target === aspect) {
+      setCursor(place);
+      setLensAt(place);
+    } else cursorAfterTurn.current = place;
+    looking.goTo(target, place, Math.max(view?.scale ?? 0, SHOW_SCALE));
   });
 
-  const turnPlate = () => {
+  const turnTo = (to: Aspect) => {
     setBegun(null);
-    looking.turnPlate();
+    looking.turnTo(to);
   };
+  /** To the aspect that comes next in turning the piece. */
+  const turnOn = () => turnTo(aspects[(aspects.indexOf(aspect) + 1) % aspects.length]);
+
+  // the cursor stays on the same place of the piece
+  const shownAspect = useRef(aspect);
+  const cursorAfterTurn = useRef<Place | null>(null);
+  useEffect(() => {
+    const before = shownAspect.current;
+    if (before === aspect) return;
+    shownAspect.current = aspect;
+    const wanted = cursorAfterTurn.current;
+    cursorAfterTurn.current = null;
+    const follow = (place: Place): Place => {
+      if (wanted) return wanted;
+      if (faceOf(before) !== faceOf(aspect)) return place;
+      const onPiece = onFace(before, place, heightsOf(before));
+      return seenPlace(aspect, onPiece, heightsOf(faceOf(aspect))) ?? { x: place.x, y: 0 };
+    };
+    setHover(null);
+    setCursor(follow);
+    setLensAt(follow);
+  }, [aspect, heightsOf]);
 
   return {
     link,
@@ -168,6 +209,11 @@ export function useBench(practice: Practice) {
     coverage,
     handlers,
     showCall,
-    turnPlate,
+    aspects,
+    placeOf,
+    /** The place on the piece, as a report names it, under one that is in sight. */
+    onPiece: (place: Place) => onFace(aspect, place, heightsOf(aspect)),
+    turnTo,
+    turnOn,
   };
 }

@@ -8,17 +8,17 @@ import { keepCoverage, readKeptCoverage } from "./kept-coverage";
 const LOOK_MS = 350;
 
 /** Remembers which stretches were in sight long enough and closely enough, over reloads too. */
-export function useCoverage(practiceId: string, { face, view, turningTo }: Looking): Coverage {
+export function useCoverage(practiceId: string, { view, turningTo }: Looking): Coverage {
   const [coverage, setCoverage] = useState(() => readKeptCoverage(practiceId));
   useEffect(() => {
     if (!view || turningTo) return;
     const timer = setTimeout(() => {
-      const next = withLook(coverage, face, view);
+      const next = withLook(coverage, view);
       if (next === coverage) return;
       setCoverage(next);
       keepCoverage(practiceId, next);
     }, LOOK_MS);
     return () => clearTimeout(timer);
-  }, [practiceId, coverage, face, view, turningTo]);
+  }, [practiceId, coverage, view, turningTo]);
   return coverage;
 }

@@ -13,6 +13,7 @@ import {
   type Viewport,
 } from "@/lib/bench";
 import {
+  type BladeTrial,
   drawnBack,
   type Heights,
   heightsOfFace,
@@ -21,20 +22,23 @@ import {
   type Standing,
   setDown,
   slideTo,
+  tryBlade,
 } from "@/lib/gauges";
 import { randomStream } from "@/lib/random";
-import { type Face, upOnScreen } from "@/lib/weld";
+import { type Aspect, upOnScreen } from "@/lib/weld";
 import { partAt, planOf } from "../overlay/plan-of-gauge";
 import type { FaceHeights } from "../viewer/protocol";
 import { withGrids } from "../viewer/with-grids";
 import { useStable } from "./use-stable";
 
 export interface GaugeHandling {
-  /** The gauge on the face in sight, or null while none is out or it stands on the other face. */
+  /** The gauge on what is in sight, or null while none is out or it stands on the piece as it was turned before. */
   readonly out: GaugeOut | null;
   readonly heights: Heights | null;
   /** How it stands on the metal; null for what does not stand, and until the plate is here. */
   readonly standing: Standing | Refusal | null;
+  /** How a fillet blade that is out compares with the weld; null for any other gauge. */
+  readonly trial: BladeTrial | Refusal | null;
   /** Where on its scale the moving part stands, mm. */
   readonly position: number;
   readonly send: Dispatch<MeasuringEvent>;
@@ -52,19 +56,29 @@ type Grip =
   | { readonly kind: "move"; readonly left: number; readonly top: number }
   | { readonly kind: "lay"; readonly from: Place };
 
+/** Between the plates of a fillet joint, degrees. */
+const SQUARE = 90;
+
 /** The gauge that is out, on the metal of the face in sight. */
-export function useGauge(practiceId: string, face: Face, surface: FaceHeights | null): GaugeHandling {
+export function useGauge(practiceId: string, aspect: Aspect, surface: FaceHeights | null): GaugeHandling {
   const [measuring, send] = useReducer(measure, NOTHING_OUT);
   const grip = useRef<Grip | null>(null);
-  const out = measuring.out?.face === face ? measuring.out : null;
+  const out = measuring.out?.aspect === aspect ? measuring.out : null;
   const placement = out?.placement ?? null;
 
-  const heights = useMemo(() => surface && heightsOfFace(withGrids(surface)), [surface]);
+  const heights = useMemo(
+    () => surface && { ...heightsOfFace(withGrids(aspect, surface)), corner: aspect === "fillet" ? SQUARE : null },
+    [aspect, surface],
+  );
   // the stream belongs to the practice: it tells nothing of what the specimen was made from
-  const seating = useMemo(() => randomStream(`seating/${practiceId}/${face}`), [practiceId, face]);
+  const seating = useMemo(() => randomStream(`seating/${practiceId}/${aspect}`), [practiceId, aspect]);
   const standing = useMemo(
     () => (placement && isStanding(placement) && heights ? setDown(heights, placement, seating) : null),
     [placement, heights, seating],
+  );
+  const trial = useMemo(
+    () => (placement?.kind === "fillet-blades" && heights ? tryBlade(heights, placement) : null),
+    [placement, heights],
   );
   const position = positionOf(out, standing);
 
@@ -77,30 +91,30 @@ export function useGauge(practiceId: string, face: Face, surface: FaceHeights | 
     send({ kind: "slide", to: pushedTo.current });
   });
   const turnOnScreen = (by: number) => {
-    if (placement) send({ kind: "turn", to: placement.turn + by * upOnScreen(face) });
+    if (placement) send({ kind: "turn", to: placement.turn + by * upOnScreen(aspect) });
   };
 
   const grab = (at: ScreenPoint, view: Viewport): boolean => {
     grip.current = null;
     if (!placement) return false;
-    const part = partAt(planOf(view, face, placement), at);
-    const spot = toScreen(view, face, placement);
+    const part = partAt(planOf(view, placement), at);
+    const spot = toScreen(view, placement);
     if (part === "knob") grip.current = { kind: "turn" };
     else if (part) grip.current = { kind: "move", left: spot.left - at.left, top: spot.top - at.top };
-    else if (placement.kind === "steel-rule") grip.current = { kind: "lay", from: toPlace(view, face, at) };
+    else if (placement.kind === "steel-rule") grip.current = { kind: "lay", from: toPlace(view, at) };
     return grip.current !== null;
   };
   const drag = (at: ScreenPoint, view: Viewport) => {
     const held = grip.current;
     if (!held || !placement) return;
-    const to = toPlace(view, face, at);
+    const to = toPlace(view, at);
     switch (held.kind) {
       case "turn": {
         const angle = (Math.atan2(to.y - placement.y, to.x - placement.x) * 180) / Math.PI;
         return send({ kind: "turn", to: Math.round(angle) });
       }
       case "move": {
-        const place = toPlace(view, face, { left: at.left + held.left, top: at.top + held.top });
+        const place = toPlace(view, { left: at.left + held.left, top: at.top + held.top });
         return send({ kind: "move", place });
       }
       case "lay":
@@ -108,7 +122,7 @@ export function useGauge(practiceId: string, face: Face, surface: FaceHeights | 
     }
   };
 
-  return { out, heights, standing, position, send, push, turnOnScreen, grab, drag };
+  return { out, heights, standing, trial, position, send, push, turnOnScreen, grab, drag };
 }
 
 /** Drawn back until it is slid; where the gauge cannot be read it stays there. */

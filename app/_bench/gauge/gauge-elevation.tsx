@@ -1,6 +1,6 @@
 "use client";
 import { useMemo } from "react";
-import type { TrayPlacement } from "@/lib/bench";
+import { cornerUseOf, isInCorner, type TrayPlacement } from "@/lib/bench";
 import { type Drawing, GAUGES, type Heights, lookAlong, type Pose, type SectionPair, toSection } from "@/lib/gauges";
 import { DrawnMarks } from "./drawn-marks";
 
@@ -30,27 +30,33 @@ const OFF_MIDDLE = 5;
 /** Around the end of the moving part, half the width of what is seen close to, mm. */
 const CLOSE = 5;
 
-/** The gauge from the side, standing on the outline of the work; and, in a corner, where its moving part ends, close to. */
+/** The gauge from the side, standing on the outline of the work; and, in a corner of the picture, where it meets the weld, close to. */
 export function GaugeElevation({ heights, placement, drawing, largest, pose, label }: GaugeElevationProps) {
   const held = useMemo(
     () => pose ?? { along: 0, height: heights.heightAt(placement.x, placement.y) + HELD_OVER, tilt: 0 },
     [pose, heights, placement],
   );
-  const { ground, box } = useMemo(() => {
-    const points = cornersOf(largest, "any").map(([u, w]) => toSection(held, u, w));
+  const { ground, box, rolled } = useMemo(() => {
+    const angle = rollOf(placement);
+    const corners = cornersOf(largest, "any").map(([u, w]) => toSection(held, u, w));
+    const points = corners.map((point) => roll(point, angle));
     const from = Math.min(...points.map(([along]) => along)) - ASIDE;
     const to = Math.max(...points.map(([along]) => along)) + ASIDE;
     const { thickness } = GAUGES[placement.kind];
-    const seen = lookAlong(heights, placement, from - BEYOND_PICTURE, to + BEYOND_PICTURE, thickness);
-    const lowest = Math.min(...seen.near.map(([, height]) => height), 0) - BELOW;
+    const reach = corners.map(([along]) => along);
+    const [first, last] = [Math.min(...reach) - BEYOND_PICTURE, Math.max(...reach) + BEYOND_PICTURE];
+    const looked = lookAlong(heights, placement, first, last, thickness);
+    const seen = isInCorner(placement) ? { near: goingOn(looked.near), beyond: goingOn(looked.beyond) } : looked;
+    const lowest = Math.min(...seen.near.map((point) => roll(point, angle)[1]), 0) - BELOW;
     const highest = Math.max(...points.map(([, height]) => height)) + OVER;
-    return { ground: seen, box: { from, to, lowest, highest } };
+    return { ground: seen, box: { from, to, lowest, highest }, rolled: angle };
   }, [heights, placement, largest, held]);
-  const end = endOf(drawing, held);
+  const tip = tipOf(placement, drawing);
+  const end = tip && roll(toSection(held, ...tip), rolled);
   // the upper corner on the side where the gauge stands less high
   const corner = (box.from + box.to) / 2 - held.along > OFF_MIDDLE ? "right" : "left";
   const picture = (
-    <g transform="scale(1 -1)">
+    <g transform={`scale(1 -1) rotate(${rolled})`}>
       <path d={groundPath(ground.beyond)} fill="#969c9e" />
       <g
         transform={`translate(${held.along} ${held.height}) rotate(${held.tilt})`}
@@ -85,7 +91,7 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
           style={{ [corner]: "0.25rem" }}
           className="gauge-close-up absolute top-1 rounded-full border-2 border-[#0c0e0f] bg-[#e9e5da]"
           role="img"
-          aria-label="The end of its moving part, close to"
+          aria-label="Where it meets the weld, close to"
         >
           {picture}
         </svg>
@@ -97,11 +103,34 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
 const cornersOf = ({ marks }: Drawing, role: "any" | "moving") =>
   marks.flatMap((mark) => (mark.kind === "shape" && (role === "any" || mark.role === role) ? mark.outline : []));
 
-/** Where the moving part ends; null where nothing is moved by itself. */
-function endOf(drawing: Drawing, pose: Pose): SectionPair | null {
+/** What meets the weld, in the gauge's own frame: the end of its moving part, or a blade's nib; null for all others. */
+function tipOf(placement: TrayPlacement, drawing: Drawing): SectionPair | null {
+  if (placement.kind === "fillet-blades") return placement.use === "leg" ? [placement.size, 0] : [0, placement.size];
   if (!drawing.lens) return null;
-  const lowest = Math.min(...cornersOf(drawing, "moving").map(([, w]) => w));
-  return toSection(pose, 0, lowest);
+  const corners = cornersOf(drawing, "moving");
+  if (placement.kind === "fillet-gauge" && placement.use === "leg") return [Math.min(...corners.map(([u]) => u)), 0];
+  return [0, Math.min(...corners.map(([, w]) => w))];
+}
+
+/** A leg is measured with the base plate level in the picture: degrees by which what is seen along the bisector is rolled. */
+function rollOf(placement: TrayPlacement): number {
+  const use = cornerUseOf(placement);
+  return use === "base-leg" ? -45 : use === "standing-leg" ? 45 : 0;
+}
+
+/** Both plates of a corner go on beyond what is known of them: their far ends are of no matter. */
+function goingOn(points: readonly SectionPair[]): readonly SectionPair[] {
+  if (points.length === 0) return points;
+  const [first, last] = [points[0], points[points.length - 1]];
+  const on = (from: SectionPair, away: 1 | -1): SectionPair => [from[0] + away * FURTHER, from[1] + FURTHER];
+  return [on(first, -1), ...points, on(last, 1)];
+}
+const FURTHER = 120;
+
+function roll([along, height]: SectionPair, degrees: number): SectionPair {
+  const angle = (degrees * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return [along * cos - height * sin, along * sin + height * cos];
 }
 
 /** Outline of the metal, closed far below the picture; only its upper side is known. */

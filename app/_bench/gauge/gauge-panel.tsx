@@ -1,11 +1,11 @@
 "use client";
 import { useMemo, useRef, useState } from "react";
 import { type GaugeOut, type Goal, hasScale, isStanding } from "@/lib/bench";
-import { contactAt, drawComb, drawGauge, drawnBack, explainReading, GAUGES, pressComb } from "@/lib/gauges";
+import { contactAt, drawBlade, drawComb, drawGauge, drawnBack, explainReading, GAUGES, pressComb } from "@/lib/gauges";
 import type { GaugeHandling } from "../frame/use-gauge";
 import { GaugeElevation } from "./gauge-elevation";
 import { GaugeSettings } from "./gauge-settings";
-import { gaugeWords } from "./gauge-words";
+import { bladeWords, gaugeWords } from "./gauge-words";
 import { ReadingLens } from "./reading-lens";
 import { ReadingSlip } from "./reading-slip";
 import { useSlide } from "./use-slide";
@@ -31,11 +31,11 @@ const LEAVES: readonly (readonly [Leaf, string])[] = [
 export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape }: GaugePanelProps) {
   const { placement } = out;
   const { range, name } = GAUGES[placement.kind];
-  const { standing, position, send } = gauge;
+  const { standing, trial, position, send } = gauge;
   const [shows, setShows] = useState<Leaf>("read");
-  const isReadable = standing?.ok === true && mayAskReading;
-  const explained =
-    isReadable && out.isExplained && isStanding(placement) ? explainReading(placement.kind, position).words : null;
+  const isRefused = (standing ?? trial)?.ok === false;
+  const question = mayAskReading ? questionOf(gauge) : null;
+  const explained = question && out.isExplained ? explanationOf(gauge, out) : null;
   return (
     <section
       aria-label={name}
@@ -45,13 +45,13 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
     >
       <p className="mb-2 min-h-5 text-sm leading-tight">
         <b className="mr-2">{name}</b>
-        <span role="status" data-gauge-says="" className={standing && !standing.ok ? "text-lamp" : "text-bench-text"}>
-          {gaugeWords(out, standing, position)}
+        <span role="status" data-gauge-says="" className={isRefused ? "text-lamp" : "text-bench-text"}>
+          {gaugeWords(out, standing, trial, position)}
         </span>
       </p>
       <div className="gauge-parts" data-shows={shows} data-lies={placement.kind === "steel-rule" ? "" : undefined}>
         {placement.kind !== "steel-rule" && <SideView gauge={gauge} out={out} />}
-        {isStanding(placement) && (
+        {placement.kind !== "steel-rule" && hasScale(placement.kind) && (
           <fieldset className="gauge-leaves gap-1">
             <legend className="sr-only">What to do with it</legend>
             {LEAVES.map(([leaf, word]) => (
@@ -76,7 +76,7 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
             highest={range.highest}
             goals={goals}
             explanation={explained}
-            mayAsk={isReadable}
+            question={question}
             onRead={(value) => send({ kind: "read", value })}
             onAsk={() => send({ kind: "explain", isExplained: !out.isExplained })}
             onTake={(goal) => out.read !== null && onTake(goal, out.read)}
@@ -87,9 +87,20 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
   );
 }
 
+/** What a learner may ask of a gauge that is set down as it should be. */
+function questionOf({ standing, trial }: GaugeHandling): string | null {
+  if (standing?.ok) return "What does it read?";
+  return trial?.ok ? "How does it fit?" : null;
+}
+
+function explanationOf({ standing, trial, position }: GaugeHandling, { placement }: GaugeOut): string | null {
+  if (standing?.ok) return explainReading(placement.kind, position).words;
+  return trial?.ok ? bladeWords(trial) : null;
+}
+
 /** The gauge on the metal, and its scale enlarged; a drag, the wheel or keys on either slide the moving part. */
 function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
-  const { heights, standing, position, push } = gauge;
+  const { heights, standing, trial, position, push } = gauge;
   const { placement } = out;
   const area = useRef<HTMLDivElement>(null);
   const slide = useSlide(area, push);
@@ -100,11 +111,13 @@ function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
   );
   const largest = useMemo(() => {
     if (isStanding(placement)) return drawGauge(placement, drawnBack({ placement }), 0);
+    if (placement.kind === "fillet-blades") return drawBlade(placement);
     return heights && drawComb(pressComb(heights, placement));
   }, [placement, heights]);
   if (!heights || !largest) return <p className="text-bench-dim text-sm">The plate is not here yet.</p>;
   const shown = drawing ?? largest;
-  const pose = drawing ? (standing?.seat?.pose ?? null) : LEVEL;
+  const seated = standing ?? trial;
+  const pose = placement.kind === "profile-comb" ? LEVEL : (seated?.seat?.pose ?? null);
   const elevation = (
     <GaugeElevation
       heights={heights}

@@ -55,5 +55,6 @@ const ICONS: Readonly<Record<TrayKind, string>> = {
   "depth-gauge": "M11 14v-2h11v8h-2v-6h-5v6h-2v-6zM7 4v17l-1 2M3 6a5 5 0 0 1 8 0M7 9l3-3M11 14H4",
   "hook-gauge": "M6 3v16M4 3h4M6 9h15v9h-7v-5H6M2 20h8M13 19h9",
   "fillet-gauge": "M3 3v18h18M3 11h9l5 5v5M12 6l5-3M17 21v-4",
+  "fillet-blades": "M3 3v18h18M7 17V9l9 8zM14 5h7v7",
   "profile-comb": "M3 4h18v4H3zM5 8v12M8 8v11M11 8v8M14 8v8M17 8v11M20 8v12",
 };

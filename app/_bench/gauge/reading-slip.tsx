@@ -1,7 +1,7 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
 import type { Goal } from "@/lib/bench";
-import { DIMENSION_FACTS } from "@/lib/weld";
+import { nameAsked } from "@/lib/weld";
 import { SIZE_LABELS } from "../report/call-words";
 import { NumberField } from "../report/number-field";
 
@@ -13,20 +13,19 @@ export interface ReadingSlipProps {
   readonly goals: readonly Goal[];
   /** The reading in words where it has been asked for. */
   readonly explanation: string | null;
-  readonly mayAsk: boolean;
+  /** What can be asked of it; null where nothing may be. */
+  readonly question: string | null;
   readonly onRead: (value: number | null) => void;
   readonly onAsk: () => void;
   readonly onTake: (goal: Goal) => void;
 }
 
 const goalWords = (goal: Goal): string =>
-  goal.kind === "row"
-    ? `No. ${goal.number}, ${SIZE_LABELS[goal.size].toLowerCase()}`
-    : DIMENSION_FACTS[goal.dimension].name;
+  goal.kind === "row" ? `No. ${goal.number}, ${SIZE_LABELS[goal.size].toLowerCase()}` : nameAsked(goal);
 
 /** A slip of paper beside the gauge: what the learner reads, and where it goes from here. */
 export function ReadingSlip(props: ReadingSlipProps) {
-  const { read, lowest, highest, goals, explanation, mayAsk, onRead, onAsk, onTake } = props;
+  const { read, lowest, highest, goals, explanation, question, onRead, onAsk, onTake } = props;
   const [takenInto, setTakenInto] = useState<string | null>(null);
   // another reading is not taken yet
   // biome-ignore lint/correctness/useExhaustiveDependencies: told by the reading alone
@@ -50,7 +49,7 @@ export function ReadingSlip(props: ReadingSlipProps) {
       {read !== null &&
         goals.map((goal) => (
           <button
-            key={goal.kind === "row" ? goal.id : goal.dimension}
+            key={goal.kind === "row" ? goal.id : nameAsked(goal)}
             type="button"
             className={`${button} mt-1 border-action text-action hover:bg-action hover:text-sheet`}
             onClick={() => {
@@ -67,14 +66,14 @@ export function ReadingSlip(props: ReadingSlipProps) {
       {read !== null && goals.length === 0 && (
         <p className="mt-1 text-ink-2 text-xs">Open the row that it belongs to, and it can be taken there.</p>
       )}
-      {mayAsk && (
+      {question && (
         <button
           type="button"
           aria-expanded={explanation !== null}
           className={`${button} mt-1 border-line hover:border-ink-2`}
           onClick={onAsk}
         >
-          What does it read?
+          {question}
         </button>
       )}
       {explanation && (

@@ -2,15 +2,12 @@
 import { type KeyboardEvent, memo, type PointerEvent, useRef } from "react";
 import { type Coverage, rowsOfFlags, seenStretches, stretchInSight, ticksBetween, type Viewport } from "@/lib/bench";
 import type { Call } from "@/lib/report";
-import { BUTT_PLATE_LENGTH, FACES, type Face } from "@/lib/weld";
-import { typeName } from "../report/call-words";
-
-const LENGTH = BUTT_PLATE_LENGTH;
-const percent = (x: number) => `${(100 * x) / LENGTH}%`;
+import { type Aspect, extentOf, faceOf, jointOf, PIECES, SURFACE_FACES, type SurfaceFace } from "@/lib/weld";
+import { FACE_NAMES, typeName } from "../report/call-words";
 
 export interface ThroughLineProps {
   readonly view: Viewport | null;
-  readonly face: Face;
+  readonly aspect: Aspect;
   readonly calls: readonly Call[];
   readonly openId: string | null;
   readonly coverage: Coverage;
@@ -19,12 +16,12 @@ export interface ThroughLineProps {
 }
 
 /**
- * The weld from end to end as one line: cap indications above, root ones below, what was looked at closely as a trace
- * on either side, and the stretch in sight as a bracket that can be dragged.
+ * The weld from end to end as one line: indications of the cap or of a fillet above, of the root below, what was looked at
+ * closely as a trace beside it, and the stretch in sight as a bracket that can be dragged.
  */
 export const ThroughLine = memo(function ThroughLine({
   view,
-  face,
+  aspect,
   calls,
   openId,
   coverage,
@@ -33,13 +30,17 @@ export const ThroughLine = memo(function ThroughLine({
 }: ThroughLineProps) {
   const area = useRef<HTMLDivElement>(null);
   const grip = useRef<number | null>(null);
-  const sight = view ? stretchInSight(view) : { from: 0, to: LENGTH };
+  const { length } = extentOf(aspect);
+  const face = faceOf(aspect);
+  const { faces } = PIECES[jointOf(face)];
+  const percent = (x: number) => `${(100 * x) / length}%`;
+  const sight = view ? stretchInSight(view) : { from: 0, to: length };
   const middle = (sight.from + sight.to) / 2;
-  const rows = flagRows(calls, view?.width ?? 0);
+  const rows = flagRows(calls, (view?.width ?? 0) / length);
 
   const xOf = (event: PointerEvent) => {
     const box = area.current!.getBoundingClientRect();
-    return ((event.clientX - box.left) / box.width) * LENGTH;
+    return ((event.clientX - box.left) / box.width) * length;
   };
   const grab = (event: PointerEvent<HTMLDivElement>) => {
     if (event.button !== 0 || (event.target as Element).closest("[data-flag]")) return;
@@ -56,7 +57,7 @@ export const ThroughLine = memo(function ThroughLine({
     grip.current = null;
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    const target = keyedMiddle(event, middle);
+    const target = keyedMiddle(event, middle, length);
     if (target === null) return;
     event.preventDefault();
     event.stopPropagation();
@@ -71,16 +72,17 @@ export const ThroughLine = memo(function ThroughLine({
     >
       <div
         ref={area}
-        className="relative h-[108px] cursor-ew-resize touch-none select-none"
+        className={`relative cursor-ew-resize touch-none select-none ${faces.length > 1 ? "h-[108px]" : "h-[76px]"}`}
         onPointerDown={grab}
         onPointerMove={drag}
         onPointerUp={drop}
         onPointerCancel={drop}
       >
-        <FaceTrace face="cap" isUp={face === "cap"} seen={coverage.cap} />
-        <FaceTrace face="root" isUp={face === "root"} seen={coverage.root} />
+        {faces.map((one) => (
+          <FaceTrace key={one} face={one} isUp={face === one} seen={coverage[one]} percent={percent} />
+        ))}
         <div className="absolute inset-x-0 top-[43px] h-[22px] rounded-sm border border-bench-line bg-[#cfcabd]">
-          {ticksBetween(0, LENGTH, 2).map(({ at, kind }) => (
+          {ticksBetween(0, length, 2).map(({ at, kind }) => (
             <span
               key={at}
               data-tick=""
@@ -88,12 +90,12 @@ export const ThroughLine = memo(function ThroughLine({
               style={{ left: percent(at) }}
             />
           ))}
-          {ticksBetween(0, LENGTH, 2)
+          {ticksBetween(0, length, 2)
             .filter(({ at }) => at % 50 === 0)
             .map(({ at }) => (
               <span
                 key={at}
-                className={`absolute -bottom-px text-[10px] text-ink tabular-nums leading-3 ${at === 0 ? "pl-1" : at === LENGTH ? "-translate-x-full pr-1" : "-translate-x-1/2"}`}
+                className={`absolute -bottom-px text-[10px] text-ink tabular-nums leading-3 ${at === 0 ? "pl-1" : at === length ? "-translate-x-full pr-1" : "-translate-x-1/2"}`}
                 style={{ left: percent(at) }}
               >
                 {at}
@@ -105,7 +107,7 @@ export const ThroughLine = memo(function ThroughLine({
           tabIndex={0}
           aria-label="Stretch in sight"
           aria-valuemin={0}
-          aria-valuemax={LENGTH}
+          aria-valuemax={length}
           aria-valuenow={Math.round(middle)}
           aria-valuetext={`${Math.round(sight.from)} to ${Math.round(sight.to)} mm from the datum`}
           onKeyDown={onKeyDown}
@@ -119,6 +121,7 @@ export const ThroughLine = memo(function ThroughLine({
               call={call}
               number={index + 1}
               row={rows[index]}
+              percent={percent}
               isOpen={call.id === openId}
               onChoose={() => onChoose(call)}
             />
@@ -130,7 +133,7 @@ export const ThroughLine = memo(function ThroughLine({
 });
 
 /** Steps along the weld, mm: arrow keys, page keys, ends. */
-function keyedMiddle(event: KeyboardEvent, middle: number): number | null {
+function keyedMiddle(event: KeyboardEvent, middle: number, length: number): number | null {
   switch (event.key) {
     case "ArrowLeft":
       return middle - (event.shiftKey ? 10 : 2);
@@ -143,19 +146,28 @@ function keyedMiddle(event: KeyboardEvent, middle: number): number | null {
     case "Home":
       return 0;
     case "End":
-      return LENGTH;
+      return length;
     default:
       return null;
   }
 }
 
-function FaceTrace({ face, isUp, seen }: { face: Face; isUp: boolean; seen: readonly boolean[] }) {
-  const top = face === "cap" ? "top-[38px]" : "top-[67px]";
-  const words = face === "cap" ? "top-0" : "bottom-0";
+interface FaceTraceProps {
+  readonly face: SurfaceFace;
+  readonly isUp: boolean;
+  readonly seen: readonly boolean[];
+  readonly percent: (x: number) => string;
+}
+
+const SHORT_NAMES: Readonly<Record<SurfaceFace, string>> = { cap: "Cap", root: "Root", fillet: "Weld" };
+
+function FaceTrace({ face, isUp, seen, percent }: FaceTraceProps) {
+  const top = face === "root" ? "top-[67px]" : "top-[38px]";
+  const words = face === "root" ? "bottom-0" : "top-0";
   return (
     <>
       <span className={`absolute -left-1 ${words} ${isUp ? "font-semibold text-bench-text" : ""}`}>
-        {face === "cap" ? "Cap" : "Root"}
+        {SHORT_NAMES[face]}
       </span>
       {seenStretches(seen).map(({ from, to }) => (
         <span
@@ -179,14 +191,14 @@ function extentOnLine({ start, end }: Call) {
 /** Width of a flag and a little air, px. */
 const FLAG_WIDTH = 26;
 
-/** The line is about as wide as the picture. Flags of either face keep clear of each other by themselves. */
-function flagRows(calls: readonly Call[], width: number): readonly (0 | 1)[] {
+/** The line is about as wide as the picture, so many px a mm. Flags of either face keep clear of each other by themselves. */
+function flagRows(calls: readonly Call[], pxPerMm: number): readonly (0 | 1)[] {
   const rows: (0 | 1)[] = calls.map(() => 0);
-  for (const face of FACES) {
+  for (const face of SURFACE_FACES) {
     const flagged = calls.map((_, index) => index).filter((index) => calls[index].face === face);
     const places = flagged.map((index) => {
       const { from, to } = extentOnLine(calls[index]);
-      return ((from + to) / 2 / LENGTH) * width;
+      return ((from + to) / 2) * pxPerMm;
     });
     rowsOfFlags(places, FLAG_WIDTH).forEach((row, n) => {
       rows[flagged[n]] = row;
@@ -206,26 +218,27 @@ interface FlagProps {
   readonly call: Call;
   readonly number: number;
   readonly row: 0 | 1;
+  readonly percent: (x: number) => string;
   readonly isOpen: boolean;
   readonly onChoose: () => void;
 }
 
 /** A numbered flag over (cap) or under (root) the place, with its extent as a bar on the line. */
-function Flag({ call, number, row, isOpen, onChoose }: FlagProps) {
+function Flag({ call, number, row, percent, isOpen, onChoose }: FlagProps) {
   const { from, to } = extentOnLine(call);
-  const isCap = call.face === "cap";
+  const isBelow = call.face === "root";
   const colour = isOpen ? "bg-lamp text-ink" : "bg-sheet text-ink";
   return (
     <>
       <span
         data-extent=""
-        className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isCap ? "top-[39px]" : "top-[66px]"}`}
+        className={`pointer-events-none absolute h-1 min-w-1 rounded-sm border border-bench ${isOpen ? "bg-lamp" : "bg-sheet"} ${isBelow ? "top-[66px]" : "top-[39px]"}`}
         style={{ left: percent(from), width: percent(to - from) }}
       />
       <button
         type="button"
         data-flag={isOpen ? "open" : ""}
-        aria-label={`Indication ${number}, ${isCap ? "cap" : "root"} face, ${typeName(call)}, at ${from} mm: go there`}
+        aria-label={`Indication ${number}, ${FACE_NAMES[call.face].toLowerCase()}, ${typeName(call)}, at ${from} mm: go there`}
         className={`absolute flex h-6 min-w-6 -translate-x-1/2 cursor-pointer justify-center rounded-sm px-1 font-semibold text-[11px] leading-[14px] shadow-[0_0_0_1px_#0b0e10] ${colour} ${FLAG_SPOTS[call.face][row]}`}
         style={{ left: percent((from + to) / 2) }}
         onClick={onChoose}

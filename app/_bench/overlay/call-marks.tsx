@@ -1,38 +1,38 @@
 "use client";
 import { Circle, Group, Line, Rect, Text } from "react-konva";
-import { toScreen, type Viewport } from "@/lib/bench";
+import { type Place, toScreen, type Viewport } from "@/lib/bench";
 import { type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
-import type { Face } from "@/lib/weld";
 import { DRAWN, DRAWN_FONT } from "./palette";
 import { TwoToneLine } from "./two-tone";
 
 export interface CallMarksProps {
   readonly view: Viewport;
-  readonly face: Face;
   readonly calls: readonly Call[];
   readonly openId: string | null;
+  readonly placeOf: PlaceOfCall;
 }
 
-/** What the report says about this face, drawn where it says it: a ring for a point, brackets for a stretch. */
-export function CallMarks({ view, face, calls, openId }: CallMarksProps) {
-  return calls.map((call, index) =>
-    call.face === face && call.start !== null ? (
-      <CallMark key={call.id} call={call} number={index + 1} view={view} face={face} isOpen={call.id === openId} />
-    ) : null,
-  );
+/** Where an indication is seen as the piece is turned: the middle of its line; null where it is not in sight or has no place. */
+export type PlaceOfCall = (call: Call) => Place | null;
+
+/** What the report says about what is in sight, drawn where it says it: a ring for a point, brackets for a stretch. */
+export function CallMarks({ view, calls, openId, placeOf }: CallMarksProps) {
+  return calls.map((call, index) => {
+    const box = markBox(call, view, placeOf);
+    return box && <CallMark key={call.id} call={call} number={index + 1} box={box} isOpen={call.id === openId} />;
+  });
 }
 
 interface CallMarkProps {
   readonly call: Call;
   readonly number: number;
-  readonly view: Viewport;
-  readonly face: Face;
+  readonly box: MarkBox;
   readonly isOpen: boolean;
 }
 
-function CallMark({ call, number, view, face, isOpen }: CallMarkProps) {
-  const { left, right, top, half } = markBox(call, view, face);
+function CallMark({ call, number, box, isOpen }: CallMarkProps) {
+  const { left, right, top, half } = box;
   const colour = isOpen ? DRAWN.open : DRAWN.light;
   const arm = 5;
   return (
@@ -74,13 +74,22 @@ function CallMark({ call, number, view, face, isOpen }: CallMarkProps) {
 const tagText = (number: number, type: ImperfectionType | null) =>
   type ? `${number} · ${imperfection(type).number}` : `${number} · ?`;
 
+interface MarkBox {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly half: number;
+}
+
 /** Screen box of a mark: never smaller than a fingertip can find. */
-export function markBox(call: Call, view: Viewport, face: Face) {
-  const y = call.across ?? 0;
+export function markBox(call: Call, view: Viewport, placeOf: PlaceOfCall): MarkBox | null {
+  const place = placeOf(call);
+  if (!place) return null;
+  const { y } = place;
   const start = call.start ?? 0;
   const end = call.end ?? start;
-  const { left, top } = toScreen(view, face, { x: Math.min(start, end), y });
-  const right = toScreen(view, face, { x: Math.max(start, end), y }).left;
+  const { left, top } = toScreen(view, { x: Math.min(start, end), y });
+  const right = toScreen(view, { x: Math.max(start, end), y }).left;
   const reach = call.end === null ? (call.size ?? 1) / 2 + 0.7 : 2;
   return { left, right, top, half: Math.max(11, Math.min(reach, 4) * view.scale) };
 }

@@ -1,12 +1,11 @@
 "use client";
 import { Group, Line } from "react-konva";
 import { type Place, toScreen, type Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
 import { DRAWN } from "./palette";
 
 /** Where the keys are: a cross with an open middle, so that it never covers what it points at. */
-export function CursorCross({ view, face, place }: { view: Viewport; face: Face; place: Place }) {
-  const { left, top } = toScreen(view, face, place);
+export function CursorCross({ view, place }: { view: Viewport; place: Place }) {
+  const { left, top } = toScreen(view, place);
   const arms = [
     [-15, 0, -5, 0],
     [5, 0, 15, 0],

@@ -1,6 +1,5 @@
 "use client";
 import { toScreen, type Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
 import { MarkTag } from "./call-marks";
 import { DRAWN } from "./palette";
 import { TwoToneLine } from "./two-tone";
@@ -12,9 +11,9 @@ export interface Drawing {
   readonly across: number;
 }
 
-export function DrawingBand({ view, face, drawing }: { view: Viewport; face: Face; drawing: Drawing }) {
-  const from = toScreen(view, face, { x: Math.min(drawing.start, drawing.end), y: drawing.across });
-  const to = toScreen(view, face, { x: Math.max(drawing.start, drawing.end), y: drawing.across });
+export function DrawingBand({ view, drawing }: { view: Viewport; drawing: Drawing }) {
+  const from = toScreen(view, { x: Math.min(drawing.start, drawing.end), y: drawing.across });
+  const to = toScreen(view, { x: Math.max(drawing.start, drawing.end), y: drawing.across });
   const half = Math.max(11, 2 * view.scale);
   const length = Math.abs(drawing.end - drawing.start);
   return (

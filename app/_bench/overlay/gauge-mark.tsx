@@ -1,20 +1,18 @@
 "use client";
 import { Circle, Group, Line, Rect } from "react-konva";
 import type { TrayPlacement, Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
 import { DRAWN } from "./palette";
 import { type Plan, planOf } from "./plan-of-gauge";
 import { RuleFace } from "./rule-face";
 
 export interface GaugeMarkProps {
   readonly view: Viewport;
-  readonly face: Face;
   readonly placement: TrayPlacement;
 }
 
 /** A gauge from above, to scale: blade, feet, the place of its moving part, and a knob to turn it by. */
-export function GaugeMark({ view, face, placement }: GaugeMarkProps) {
-  const plan = planOf(view, face, placement);
+export function GaugeMark({ view, placement }: GaugeMarkProps) {
+  const plan = planOf(view, placement);
   return (
     <Group x={plan.spot.left} y={plan.spot.top} rotation={plan.angle}>
       {placement.kind === "steel-rule" ? <RuleFace view={view} plan={plan} /> : <Blade plan={plan} />}

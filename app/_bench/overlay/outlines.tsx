@@ -1,6 +1,6 @@
 "use client";
-import { toScreen, type Viewport } from "@/lib/bench";
-import type { Face, SurfaceFace } from "@/lib/weld";
+import { type HeightAt, seenPlace, toScreen, type Viewport } from "@/lib/bench";
+import { faceOf, type SurfaceFace } from "@/lib/weld";
 import { MarkTag } from "./call-marks";
 import { DRAWN } from "./palette";
 import { TwoToneLine } from "./two-tone";
@@ -17,16 +17,21 @@ export interface Highlight {
 
 interface OutlinesProps {
   readonly view: Viewport;
-  readonly face: Face;
   readonly highlights: readonly Highlight[];
   readonly chosenId: string | null;
+  /** Heights of the face itself: where something is seen on a piece that is turned depends on them. */
+  readonly heightAt: HeightAt;
 }
 
-export function Outlines({ view, face, highlights, chosenId }: OutlinesProps) {
+export function Outlines({ view, highlights, chosenId, heightAt }: OutlinesProps) {
   return highlights
-    .filter((highlight) => highlight.face === face)
+    .filter((highlight) => highlight.face === faceOf(view.aspect))
     .map((highlight) => {
-      const corners = highlight.outline.map(([x, y]) => toScreen(view, face, { x, y }));
+      const corners = highlight.outline.flatMap(([x, y]) => {
+        const place = seenPlace(view.aspect, { x, y }, heightAt);
+        return place ? [toScreen(view, place)] : [];
+      });
+      if (corners.length < 3) return null;
       const isTruth = highlight.style === "truth";
       const colour = isTruth ? DRAWN.truth : DRAWN.call;
       const tops = corners.map(({ top }) => top);

@@ -1,6 +1,5 @@
-import { isStanding, type ScreenPoint, type TrayPlacement, toScreen, type Viewport } from "@/lib/bench";
+import { isInCorner, isStanding, type ScreenPoint, type TrayPlacement, toScreen, type Viewport } from "@/lib/bench";
 import { feetOf, GAUGES, placeOn } from "@/lib/gauges";
-import type { Face } from "@/lib/weld";
 
 /** A gauge seen from above, in screen pixels: along its blade from its spot, and beside it. */
 export interface Plan {
@@ -20,14 +19,16 @@ export interface Plan {
 /** Metal of the blade beyond the outermost foot, mm. */
 const OVERHANG = 4;
 const COMB_HALF = 47;
+/** What is pushed into a corner stands on both plates, mm along the blade. */
+const CORNER_HALF = 24;
 export const RULE = { length: GAUGES["steel-rule"].feet.length + 10, width: 22 } as const;
 
 const KNOB_BEYOND = 26;
 const NEAREST_KNOB = 64;
 
-export function planOf(view: Viewport, face: Face, placement: TrayPlacement): Plan {
-  const spot = toScreen(view, face, placement);
-  const ahead = toScreen(view, face, placeOn(placement, 1));
+export function planOf(view: Viewport, placement: TrayPlacement): Plan {
+  const spot = toScreen(view, placement);
+  const ahead = toScreen(view, placeOn(placement, 1));
   const { scale } = view;
   const ends = endsOf(placement);
   const half = (GAUGES[placement.kind].thickness / 2) * scale;
@@ -48,6 +49,7 @@ export function planOf(view: Viewport, face: Face, placement: TrayPlacement): Pl
 
 function endsOf(placement: TrayPlacement) {
   if (placement.kind === "steel-rule") return { from: 0, to: RULE.length, feet: [] };
+  if (isInCorner(placement)) return { from: -CORNER_HALF, to: CORNER_HALF, feet: [] };
   if (!isStanding(placement)) return { from: -COMB_HALF, to: COMB_HALF, feet: [] };
   const feet = feetOf(placement);
   const places = [-OVERHANG, OVERHANG, ...feet.flatMap(({ from, to }) => [from - OVERHANG, to + OVERHANG])];

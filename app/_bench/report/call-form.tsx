@@ -3,12 +3,13 @@ import { type Dispatch, type FocusEvent, useEffect, useRef } from "react";
 import type { WritingEvent } from "@/lib/bench";
 import { type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
-import { FACES } from "@/lib/weld";
+import { type JointKind, PIECES } from "@/lib/weld";
 import { FACE_NAMES, isPoint, SIZE_LABELS } from "./call-words";
 import { NumberField } from "./number-field";
 import { TypePicker } from "./type-picker";
 
 export interface CallFormProps {
+  readonly kind: JointKind;
   readonly call: Call;
   readonly number: number;
   readonly write: Dispatch<WritingEvent>;
@@ -17,7 +18,8 @@ export interface CallFormProps {
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ call, number, write, onShow, onRemove }: CallFormProps) {
+export function CallForm({ kind, call, number, write, onShow, onRemove }: CallFormProps) {
+  const { faces, length, halfWidth } = PIECES[kind];
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
   const onLeave = () => write({ kind: "leave-field" });
@@ -46,23 +48,25 @@ export function CallForm({ call, number, write, onShow, onRemove }: CallFormProp
   return (
     <fieldset ref={form} className="space-y-2.5 border-lamp border-l-4 bg-sheet px-3 py-3">
       <legend className="sr-only">Indication {number}</legend>
-      <div className="flex gap-2" role="radiogroup" aria-label="Face">
-        {FACES.map((face) => (
-          <label
-            key={face}
-            className="flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp"
-          >
-            <input
-              type="radio"
-              name={`face-${call.id}`}
-              checked={call.face === face}
-              onChange={() => write({ kind: "change", id: call.id, field: "face", value: face })}
-              className="sr-only"
-            />
-            {FACE_NAMES[face]}
-          </label>
-        ))}
-      </div>
+      {faces.length > 1 && (
+        <div className="flex gap-2" role="radiogroup" aria-label="Face">
+          {faces.map((face) => (
+            <label
+              key={face}
+              className="flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp"
+            >
+              <input
+                type="radio"
+                name={`face-${call.id}`}
+                checked={call.face === face}
+                onChange={() => write({ kind: "change", id: call.id, field: "face", value: face })}
+                className="sr-only"
+              />
+              {FACE_NAMES[face]}
+            </label>
+          ))}
+        </div>
+      )}
       <TypePicker face={call.face} value={call.type} onChange={name} />
       <div className="flex gap-2">
         <NumberField
@@ -70,7 +74,7 @@ export function CallForm({ call, number, write, onShow, onRemove }: CallFormProp
           label={isPoint(call) ? "At, from the datum" : "From"}
           value={call.start}
           min={0}
-          max={300}
+          max={length}
           onChange={(value) => write({ kind: "change", id: call.id, field: "start", value })}
           onLeave={onLeaveEnd}
         />
@@ -80,16 +84,16 @@ export function CallForm({ call, number, write, onShow, onRemove }: CallFormProp
             label="To"
             value={call.end}
             min={0}
-            max={300}
+            max={length}
             onChange={(value) => write({ kind: "change", id: call.id, field: "end", value })}
             onLeave={onLeaveEnd}
           />
         )}
         <NumberField
-          label="Across (A +)"
+          label={kind === "butt" ? "Across (A +)" : "Across (base +)"}
           value={call.across}
-          min={-75}
-          max={75}
+          min={-halfWidth}
+          max={halfWidth}
           onChange={(value) => write({ kind: "change", id: call.id, field: "across", value })}
           onLeave={onLeave}
         />
@@ -108,7 +112,7 @@ export function CallForm({ call, number, write, onShow, onRemove }: CallFormProp
       )}
       <div className="flex justify-between gap-2 pt-1">
         <button type="button" className="h-11 rounded px-3 text-action text-sm underline" onClick={onShow}>
-          Show it on the plate
+          Show it on the {kind === "butt" ? "plate" : "weld"}
         </button>
         <button type="button" className="h-11 rounded px-3 text-missed text-sm underline" onClick={onRemove}>
           Delete this row

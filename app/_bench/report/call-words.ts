@@ -1,7 +1,7 @@
 import type { BlankField } from "@/lib/bench";
 import { imperfection, type SizeKind } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
-import type { SurfaceFace } from "@/lib/weld";
+import type { Aspect, SurfaceFace } from "@/lib/weld";
 
 /** How the report says things. */
 export const FACE_NAMES: Readonly<Record<SurfaceFace, string>> = {
@@ -9,6 +9,19 @@ export const FACE_NAMES: Readonly<Record<SurfaceFace, string>> = {
   root: "Root face",
   fillet: "Weld face",
 };
+
+/** The piece as it is turned to the eye. */
+export const ASPECT_NAMES: Readonly<Record<Aspect, string>> = {
+  ...FACE_NAMES,
+  base: "Square on the base plate",
+  standing: "Square on the standing plate",
+};
+
+/** The side of the centre line in a letter or a word: plate A or B, base or standing plate. */
+export function sideLetter(face: SurfaceFace, across: number): string {
+  if (face === "fillet") return across >= 0 ? "base" : "standing";
+  return across >= 0 ? "A" : "B";
+}
 
 export const SIZE_LABELS: Readonly<Record<SizeKind, string>> = {
   depth: "Depth",
@@ -33,7 +46,7 @@ export function alongWords(call: Call): string {
 export function acrossWords(call: Call): string {
   if (call.across === null) return "-";
   if (Math.abs(call.across) < 0.05) return "0";
-  return `${Math.abs(call.across)} ${call.across > 0 ? "A" : "B"}`;
+  return `${Math.abs(call.across)} ${sideLetter(call.face, call.across)}`;
 }
 
 export function sizeWords(call: Call): string {

@@ -2,13 +2,14 @@
 import { useEffect, useRef } from "react";
 import { checkForHandIn } from "@/lib/bench";
 import type { Report } from "@/lib/report";
-import { DIMENSION_FACTS } from "@/lib/weld";
-import { blankName } from "./call-words";
+import { type JointKind, nameAsked, PIECES, STATEMENT_FACTS, type SurfaceFace } from "@/lib/weld";
+import { blankName, FACE_NAMES } from "./call-words";
 
 export interface HandInDialogProps {
+  readonly kind: JointKind;
   readonly report: Report;
-  /** Share of each face's weld that was looked at closely, 0 to 1. */
-  readonly seen: Readonly<Record<"cap" | "root", number>>;
+  /** Share of a face's weld that was looked at closely, 0 to 1. */
+  readonly seen: (face: SurfaceFace) => number;
   readonly isSending: boolean;
   readonly problem: string | null;
   readonly onHandIn: () => void;
@@ -18,9 +19,10 @@ export interface HandInDialogProps {
 
 /** Asks once. It shows what is blank or nearly alike, and never whether anything is right. */
 export function HandInDialog(props: HandInDialogProps) {
-  const { report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
+  const { kind, report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
   const dialog = useRef<HTMLDialogElement>(null);
-  const { blanks, alike, unmeasured } = checkForHandIn(report, "butt");
+  const { blanks, alike, unmeasured, unstated } = checkForHandIn(report, kind);
+  const { faces } = PIECES[kind];
   const count = report.calls.length;
 
   useEffect(() => {
@@ -47,7 +49,7 @@ export function HandInDialog(props: HandInDialogProps) {
         </h2>
         <p>
           {count === 0
-            ? "It has no indications: you say this plate is clean on both faces."
+            ? `It has no indications: you say this ${kind === "butt" ? "plate is clean on both faces" : "weld is clean"}.`
             : `It has ${count} ${count === 1 ? "indication" : "indications"}.`}{" "}
           Afterwards it cannot be changed.
         </p>
@@ -65,8 +67,12 @@ export function HandInDialog(props: HandInDialogProps) {
         )}
         {unmeasured.length > 0 && (
           <p>
-            <b>Not measured:</b>{" "}
-            {unmeasured.map(({ dimension }) => DIMENSION_FACTS[dimension].name.toLowerCase()).join(", ")}.
+            <b>Not measured:</b> {unmeasured.map((asked) => nameAsked(asked).toLowerCase()).join("; ")}.
+          </p>
+        )}
+        {unstated.length > 0 && (
+          <p>
+            <b>Not stated:</b> {unstated.map((one) => STATEMENT_FACTS[one].name.toLowerCase()).join("; ")}.
           </p>
         )}
         {alike.length > 0 && (
@@ -82,7 +88,9 @@ export function HandInDialog(props: HandInDialogProps) {
           </div>
         )}
         <p className="text-ink-2 text-sm">
-          Looked at closely: cap {Math.round(seen.cap * 100)} %, root {Math.round(seen.root * 100)} % of the weld.
+          Looked at closely:{" "}
+          {faces.map((face) => `${FACE_NAMES[face].toLowerCase()} ${Math.round(seen(face) * 100)} %`).join(", ")} of the
+          weld.
         </p>
         {problem && (
           <p role="alert" className="text-missed">

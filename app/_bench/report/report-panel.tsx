@@ -2,10 +2,13 @@
 import { type Dispatch, memo, useRef } from "react";
 import type { Writing, WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
+import type { JointFacts } from "@/lib/weld";
 import { DimensionList } from "./dimension-list";
 import { ReportTable } from "./report-table";
+import { StatementList } from "./statement-list";
 
 export interface ReportPanelProps {
+  readonly joint: JointFacts;
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: (call: Call) => void;
@@ -13,7 +16,7 @@ export interface ReportPanelProps {
 }
 
 /** The clipboard: the report, undo and redo, a row without drawing. */
-export const ReportPanel = memo(function ReportPanel({ writing, write, onShow, onAdd }: ReportPanelProps) {
+export const ReportPanel = memo(function ReportPanel({ joint, writing, write, onShow, onAdd }: ReportPanelProps) {
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   const panel = useRef<HTMLElement>(null);
@@ -52,7 +55,7 @@ export const ReportPanel = memo(function ReportPanel({ writing, write, onShow, o
         </button>
       </header>
       <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
-        <ReportTable writing={writing} write={write} onShow={onShow} onRemove={remove} />
+        <ReportTable kind={joint.kind} writing={writing} write={write} onShow={onShow} onRemove={remove} />
         <button
           type="button"
           data-add-row=""
@@ -61,7 +64,10 @@ export const ReportPanel = memo(function ReportPanel({ writing, write, onShow, o
         >
           Add a row at the cursor
         </button>
-        <DimensionList measures={writing.report.measures} write={write} />
+        <DimensionList joint={joint} measures={writing.report.measures} write={write} />
+        {joint.kind === "fillet" && (
+          <StatementList size={joint.size} statements={writing.report.statements} write={write} />
+        )}
       </div>
     </section>
   );

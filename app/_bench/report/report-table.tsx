@@ -2,10 +2,12 @@
 import { type Dispatch, Fragment } from "react";
 import { blanksOf, type Writing, type WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
+import { type JointKind, PIECES } from "@/lib/weld";
 import { CallForm } from "./call-form";
 import { acrossWords, alongWords, FACE_NAMES, sizeWords, typeName } from "./call-words";
 
 export interface ReportTableProps {
+  readonly kind: JointKind;
   readonly writing: Writing;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: (call: Call) => void;
@@ -13,7 +15,7 @@ export interface ReportTableProps {
 }
 
 /** The indications as they will be handed in; one row is open for writing at a time. */
-export function ReportTable({ writing, write, onShow, onRemove }: ReportTableProps) {
+export function ReportTable({ kind, writing, write, onShow, onRemove }: ReportTableProps) {
   const { report, openId } = writing;
   if (report.calls.length === 0) {
     return (
@@ -67,7 +69,8 @@ export function ReportTable({ writing, write, onShow, onRemove }: ReportTablePro
                   <span className={call.type ? "font-medium" : "text-missed italic"}>{typeName(call)}</span>
                   <br />
                   <span className="text-ink-2 tabular-nums">
-                    {FACE_NAMES[call.face]}, {alongWords(call)}
+                    {PIECES[kind].faces.length > 1 && `${FACE_NAMES[call.face]}, `}
+                    {alongWords(call)}
                   </span>
                   {blanks > 0 && !isOpen && (
                     <span className="ml-2 whitespace-nowrap rounded bg-paper-2 px-1.5 text-partly text-xs">
@@ -82,6 +85,7 @@ export function ReportTable({ writing, write, onShow, onRemove }: ReportTablePro
                 <tr className="border-line border-b">
                   <td colSpan={4}>
                     <CallForm
+                      kind={kind}
                       call={call}
                       number={index + 1}
                       write={write}

@@ -1,6 +1,8 @@
 "use client";
 import { cutSection } from "@/lib/gauges";
+import type { SurfaceFace } from "@/lib/weld";
 import { type Frame, leftIn, metalPath, topIn } from "../gauge/section-drawing";
+import { sideLetter } from "../report/call-words";
 import type { FaceHeights } from "../viewer/protocol";
 import { withGrids } from "../viewer/with-grids";
 
@@ -13,7 +15,8 @@ export interface ProfileMark {
 }
 
 export interface ProfilePanelProps {
-  /** Heights of one face; null while they are not here yet. */
+  readonly face: SurfaceFace;
+  /** Heights of that face; null while they are not here yet. */
   readonly surface: FaceHeights | null;
   /** Place of the section along the weld and its ends across, mm. */
   readonly x: number;
@@ -27,9 +30,9 @@ const LEAST_HEIGHT = 150;
 const MARGIN_MM = 1.2;
 
 /** The weld cut across at one place, to one scale both ways, on a grid of whole mm. */
-export function ProfilePanel({ surface, x, y0, y1, marks = [] }: ProfilePanelProps) {
+export function ProfilePanel({ face, surface, x, y0, y1, marks = [] }: ProfilePanelProps) {
   if (!surface) return <p className="p-3 text-ink-2 text-sm">The section is drawn as soon as the plate is here.</p>;
-  const points = cutSection(withGrids(surface), { x, y: 0, turn: 90, from: y0, to: y1 }, 0.0625);
+  const points = cutSection(withGrids(face, surface), { x, y: 0, turn: 90, from: y0, to: y1 }, 0.0625);
   const heights = [...points.map(({ height }) => height), ...marks.flatMap(({ from, to }) => [from, to]), 0];
   const low = Math.min(...heights) - MARGIN_MM;
   const high = Math.max(...heights) + MARGIN_MM;
@@ -67,7 +70,7 @@ export function ProfilePanel({ surface, x, y0, y1, marks = [] }: ProfilePanelPro
           .filter((y) => y % 5 === 0)
           .map((y) => (
             <text key={y} x={leftIn(frame, y) + 3} y={height - 5} fontSize="11" fill="#20241f">
-              {y === 0 ? "0" : `${Math.abs(y)} ${y > 0 ? "A" : "B"}`}
+              {y === 0 ? "0" : `${Math.abs(y)} ${sideLetter(face, y)}`}
             </text>
           ))}
         {marks.map((mark) => (

@@ -1,22 +1,23 @@
 "use client";
 import { type Ref, useEffect, useImperativeHandle, useState } from "react";
-import { type Place, toPlace, wholePlate } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
+import { onFace, type Place, seenPlace, toPlace, wholePlate } from "@/lib/bench";
+import { ASPECTS, faceOf, type SurfaceFace } from "@/lib/weld";
 import { DatumRule } from "../overlay/datum-rule";
 import { type Highlight, Outlines } from "../overlay/outlines";
 import { Overlay } from "../overlay/overlay";
-import { FACE_NAMES } from "../report/call-words";
+import { ASPECT_NAMES } from "../report/call-words";
 import type { FaceHeights } from "../viewer/protocol";
 import type { FaceSource } from "../viewer/specimen-link";
 import { SpecimenStage } from "../viewer/specimen-stage";
+import { useHeights } from "../viewer/use-heights";
 import { useLooking } from "../viewer/use-looking";
 import { useSpecimen } from "../viewer/use-specimen";
 import { ViewButtons } from "./view-buttons";
 
 /** What the owner of a specimen view can ask of it. */
 export interface SpecimenViewHandle {
-  /** Goes to a place, turning the plate where it lies on the other face. */
-  focus(x: number, y: number, face: Face): void;
+  /** Goes to a place, turning the piece where it is not seen as it lies. */
+  focus(x: number, y: number, face: SurfaceFace): void;
 }
 
 export interface SpecimenViewProps {
@@ -24,10 +25,10 @@ export interface SpecimenViewProps {
   readonly highlights: readonly Highlight[];
   /** The outline that is drawn stronger. */
   readonly chosenId?: string | null;
-  /** Heights of the face in sight, for a profile; null while there are none. */
-  readonly onHeights?: (face: Face, heights: FaceHeights | null) => void;
-  /** A tap on the plate: where, on the face in sight. */
-  readonly onTap?: (place: Place, face: Face) => void;
+  /** Heights of the face that is looked at, for a profile; null while there are none. */
+  readonly onHeights?: (face: SurfaceFace, heights: FaceHeights | null) => void;
+  /** A tap on the plate: where on which face. */
+  readonly onTap?: (place: Place, face: SurfaceFace) => void;
   readonly handle?: Ref<SpecimenViewHandle>;
 }
 
@@ -37,16 +38,24 @@ const FOCUS_SCALE = 9;
 /** The plate under the same torch as at the bench, with outlines drawn on it; nothing can be written here. */
 export function SpecimenViewDesk({ sources, highlights, chosenId, onHeights, onTap, handle }: SpecimenViewProps) {
   const { link, specimen } = useSpecimen(sources);
-  const looking = useLooking(sources[0].face);
-  const { face, view } = looking;
+  const heightsOf = useHeights(specimen);
+  const looking = useLooking(sources[0].face, heightsOf);
+  const { aspect, view } = looking;
+  const face = faceOf(aspect);
+  const aspects = ASPECTS.filter((one) => sources.some((source) => source.face === faceOf(one)));
   const [lensAt, setLensAt] = useState<Place | null>(null);
   const [areOutlinesShown, setAreOutlinesShown] = useState(true);
-  const state = specimen.faces[face];
+  const state = specimen.aspects[face];
   const heights = state?.kind === "ready" ? state.heights : null;
   useEffect(() => onHeights?.(face, heights), [onHeights, face, heights]);
 
   useImperativeHandle(handle, () => ({
-    focus: (x, y, target) => looking.goTo(target, { x, y }, Math.max(view?.scale ?? 0, FOCUS_SCALE)),
+    focus: (x, y, target) => {
+      const scale = Math.max(view?.scale ?? 0, FOCUS_SCALE);
+      const seen = target === face ? seenPlace(aspect, { x, y }, heightsOf(face)) : null;
+      if (seen) looking.goTo(aspect, seen, scale);
+      else looking.goTo(target, { x, y }, scale);
+    },
   }));
 
   return (
@@ -56,26 +65,29 @@ export function SpecimenViewDesk({ sources, highlights, chosenId, onHeights, onT
       looking={looking}
       lensAt={lensAt}
       cursorStyle="grab"
-      label={`${FACE_NAMES[face]} of the plate under the torch`}
+      label={`${ASPECT_NAMES[aspect]}, under the torch`}
       handlers={{
-        onTap: (at) => view && onTap?.(toPlace(view, face, at), face),
-        onHover: (at) => lensAt && view && at && setLensAt(toPlace(view, face, at)),
+        onTap: (at) => view && onTap?.(onFace(aspect, toPlace(view, at), heightsOf(aspect)), face),
+        onHover: (at) => lensAt && view && at && setLensAt(toPlace(view, at)),
       }}
       overlay={(shown) => (
         <Overlay view={shown}>
-          <DatumRule view={shown} face={face} />
+          <DatumRule view={shown} />
           {areOutlinesShown && (
-            <Outlines view={shown} face={face} highlights={highlights} chosenId={chosenId ?? null} />
+            <Outlines view={shown} highlights={highlights} chosenId={chosenId ?? null} heightAt={heightsOf(face)} />
           )}
         </Overlay>
       )}
     >
       <ViewButtons
-        face={face}
+        aspect={aspect}
         isLensHeld={lensAt !== null}
         areOutlinesShown={areOutlinesShown}
-        onTurn={looking.turnPlate}
-        onWhole={() => looking.changeView(({ width, height }) => wholePlate(width, height))}
+        onTurn={() => {
+          setLensAt(null);
+          looking.turnTo(aspects[(aspects.indexOf(aspect) + 1) % aspects.length]);
+        }}
+        onWhole={() => looking.changeView(wholePlate)}
         onLens={() => setLensAt(lensAt ? null : { x: view?.x ?? 150, y: 0 })}
         onOutlines={() => setAreOutlinesShown(!areOutlinesShown)}
         changeView={looking.changeView}

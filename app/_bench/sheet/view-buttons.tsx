@@ -1,10 +1,10 @@
 "use client";
 import { type Viewport, zoomed } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
-import { FACE_NAMES } from "../report/call-words";
+import { type Aspect, faceOf } from "@/lib/weld";
+import { ASPECT_NAMES } from "../report/call-words";
 
 export interface ViewButtonsProps {
-  readonly face: Face;
+  readonly aspect: Aspect;
   readonly isLensHeld: boolean;
   readonly areOutlinesShown: boolean;
   readonly onTurn: () => void;
@@ -26,10 +26,10 @@ export function ViewButtons(props: ViewButtonsProps) {
       onPointerDown={(event) => event.stopPropagation()}
     >
       <span className="rounded bg-bench/90 px-3 py-2.5 font-semibold text-bench-text text-sm">
-        {FACE_NAMES[props.face]}
+        {ASPECT_NAMES[props.aspect]}
       </span>
       <button type="button" className={button} onClick={props.onTurn}>
-        Turn over
+        {faceOf(props.aspect) === "fillet" ? "Turn" : "Turn over"}
       </button>
       <button type="button" className={button} onClick={() => zoom(1.5)} aria-label="Closer">
         +
@@ -38,7 +38,7 @@ export function ViewButtons(props: ViewButtonsProps) {
         −
       </button>
       <button type="button" className={button} onClick={props.onWhole}>
-        Whole plate
+        Whole
       </button>
       <button type="button" className={button} aria-pressed={props.isLensHeld} onClick={props.onLens}>
         Lens

@@ -1,6 +1,6 @@
 "use client";
-import { lensScale, type Place, type Viewport } from "@/lib/bench";
-import { type Face, upOnScreen } from "@/lib/weld";
+import { lensScale, type Place, toScreen, type Viewport } from "@/lib/bench";
+import { upOnScreen } from "@/lib/weld";
 import { Picture } from "./picture";
 import type { SpecimenLink } from "./specimen-link";
 
@@ -8,17 +8,15 @@ const LENS_SIZE = 232;
 
 export interface LensProps {
   readonly link: SpecimenLink;
-  readonly face: Face;
   readonly view: Viewport;
   readonly lamp: readonly [number, number, number];
   readonly place: Place;
 }
 
 /** A magnifier held over a place: the same light, a few times closer. Where it would show nothing new it says so. */
-export function Lens({ link, face, view, lamp, place }: LensProps) {
-  const left = view.width / 2 + (place.x - view.x) * view.scale;
-  const up = place.y * upOnScreen(face);
-  const top = view.height / 2 - (up - view.up) * view.scale;
+export function Lens({ link, view, lamp, place }: LensProps) {
+  const { left, top } = toScreen(view, place);
+  const up = place.y * upOnScreen(view.aspect);
   const scale = lensScale(view.scale);
   if (scale === null) {
     return (
@@ -43,8 +41,7 @@ export function Lens({ link, face, view, lamp, place }: LensProps) {
       <Picture
         link={link}
         target="lens"
-        face={face}
-        view={{ width: LENS_SIZE - 6, height: LENS_SIZE - 6, x: place.x, up, scale }}
+        view={{ aspect: view.aspect, width: LENS_SIZE - 6, height: LENS_SIZE - 6, x: place.x, up, scale }}
         lamp={lamp}
       />
       <svg viewBox="-50 -50 100 100" className="absolute inset-0 size-full" aria-hidden="true">

@@ -5,7 +5,7 @@ export interface Painter {
   readonly means: PaintMeans;
   /** Keeps what it needs of a face; afterwards it can be painted. */
   takeFace(unpacked: UnpackedFace): void;
-  hasFace(face: UnpackedFace["face"]): boolean;
+  hasAspect(aspect: UnpackedFace["aspect"]): boolean;
   /**
    * Paints one picture, piece by piece; between pieces it asks `isOutdated` and gives up with null where something
    * newer is wanted.

@@ -1,3 +1,4 @@
+import type { Aspect } from "@/lib/weld";
 import type { Painter } from "./painter";
 import { createProcessorPainter } from "./processor-painter";
 import type { PainterAnswer, PainterOrder, PaintRequest, PaintTarget } from "./protocol";
@@ -6,8 +7,8 @@ import { createWebglPainter } from "./webgl-painter";
 const scope = self as unknown as DedicatedWorkerGlobalScope;
 /** The newest request of each kind that has not been painted. */
 const wanted = new Map<PaintTarget, PaintRequest>();
-/** Faces that somebody has seen already. */
-const seen = new Set<PaintRequest["face"]>();
+/** What somebody has seen already. */
+const seen = new Set<Aspect>();
 let isPainting = false;
 
 const painter: Painter = createPainter();
@@ -25,7 +26,7 @@ scope.onmessage = async ({ data: order }: MessageEvent<PainterOrder>) => {
   switch (order.kind) {
     case "face":
       painter.takeFace(order.unpacked);
-      answer({ kind: "taken", face: order.unpacked.face });
+      answer({ kind: "taken", aspect: order.unpacked.aspect });
       break;
     case "paint":
       wanted.set(order.request.target, order.request);
@@ -34,7 +35,7 @@ scope.onmessage = async ({ data: order }: MessageEvent<PainterOrder>) => {
       wanted.delete(order.target);
       break;
     case "measure":
-      if (painter.hasFace(order.request.face)) {
+      if (painter.hasAspect(order.request.view.aspect)) {
         answer({ kind: "measured", timings: await painter.measure(order.request) });
       }
       break;
@@ -47,7 +48,7 @@ async function paintWanted() {
   try {
     for (let request = nextRequest(); request; request = nextRequest()) {
       // the first picture of a face comes in a hurry, whatever its quality: somebody waits for the plate
-      const isFirst = !request.isMoving && request.target === "picture" && !seen.has(request.face);
+      const isFirst = !request.isMoving && request.target === "picture" && !seen.has(request.view.aspect);
       const current = isFirst ? { ...request, isMoving: true } : request;
       wanted.delete(current.target);
       const isOutdated = async () => {
@@ -56,7 +57,7 @@ async function paintWanted() {
       };
       const painted = await painter.paint(current, isOutdated);
       if (painted) {
-        seen.add(current.face);
+        seen.add(current.view.aspect);
         answer({ kind: "frame", request: current, ...painted }, [painted.bitmap]);
         if (isFirst && !painted.isFinal && !wanted.has(current.target)) wanted.set(current.target, request);
         await letMessagesIn();
@@ -71,7 +72,7 @@ async function paintWanted() {
 
 /** What moves goes first. */
 function nextRequest(): PaintRequest | undefined {
-  const ready = [...wanted.values()].filter(({ face }) => painter.hasFace(face));
+  const ready = [...wanted.values()].filter(({ view }) => painter.hasAspect(view.aspect));
   return ready.find(({ isMoving }) => isMoving) ?? ready[0];
 }
 

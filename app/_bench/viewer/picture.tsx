@@ -1,7 +1,7 @@
 "use client";
 import { useCallback, useEffect, useLayoutEffect, useRef } from "react";
 import { shiftBetween, type Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
+import type { Aspect } from "@/lib/weld";
 import type { PaintRequest, PaintTarget } from "./protocol";
 import type { Frame, SpecimenLink } from "./specimen-link";
 
@@ -11,12 +11,11 @@ const REST_MS = 130;
 export interface PictureProps {
   readonly link: SpecimenLink;
   readonly target: PaintTarget;
-  readonly face: Face;
   readonly view: Viewport;
   readonly lamp: readonly [number, number, number];
   /** Called with false when something changed and with true when the finished picture of it is on the screen. */
   readonly onSettled?: (isSettled: boolean) => void;
-  readonly onFirstFrame?: (face: Face) => void;
+  readonly onFirstFrame?: (aspect: Aspect) => void;
 }
 
 let requestNumber = 0;
@@ -25,13 +24,13 @@ let requestNumber = 0;
  * The newest picture of the specimen. While a new one is being painted the last one is shifted and scaled to where it
  * belongs, so that moving never waits for painting.
  */
-export function Picture({ link, target, face, view, lamp, onSettled, onFirstFrame }: PictureProps) {
+export function Picture({ link, target, view, lamp, onSettled, onFirstFrame }: PictureProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const shown = useRef<Viewport | null>(null);
   const painted = useRef<{ number: number; isFinal: boolean } | null>(null);
   const wanted = useRef<PaintRequest | null>(null);
-  const current = useRef({ view, face, onSettled, onFirstFrame });
-  current.current = { view, face, onSettled, onFirstFrame };
+  const current = useRef({ view, onSettled, onFirstFrame });
+  current.current = { view, onSettled, onFirstFrame };
 
   const place = useCallback(() => {
     if (!canvas.current || !shown.current) return;
@@ -44,16 +43,16 @@ export function Picture({ link, target, face, view, lamp, onSettled, onFirstFram
   useEffect(
     () =>
       link.onFrame(target, ({ request, bitmap, isFinal }: Frame) => {
-        const isNews = request.face === current.current.face && canvas.current !== null;
+        const isNews = request.view.aspect === current.current.view.aspect && canvas.current !== null;
         if (!isNews) return bitmap.close();
         canvas.current!.width = bitmap.width;
         canvas.current!.height = bitmap.height;
         canvas.current!.getContext("bitmaprenderer")!.transferFromImageBitmap(bitmap);
-        canvas.current!.dataset.face = request.face;
+        canvas.current!.dataset.aspect = request.view.aspect;
         shown.current = request.view;
         painted.current = { number: request.number, isFinal };
         place();
-        current.current.onFirstFrame?.(request.face);
+        current.current.onFirstFrame?.(request.view.aspect);
         if (isFinal && request.number === wanted.current?.number) current.current.onSettled?.(true);
       }),
     [link, target, place],
@@ -61,13 +60,12 @@ export function Picture({ link, target, face, view, lamp, onSettled, onFirstFram
 
   useLayoutEffect(place);
 
-  const { width, height, x, up, scale } = view;
+  const { aspect, width, height, x, up, scale } = view;
   const [lampX, lampUp, lampHeight] = lamp;
   useEffect(() => {
     const request: PaintRequest = {
       target,
-      face,
-      view: { width, height, x, up, scale },
+      view: { aspect, width, height, x, up, scale },
       pixelRatio: Math.min(2, window.devicePixelRatio || 1),
       lamp: [lampX, lampUp, lampHeight],
       isMoving: true,
@@ -82,7 +80,7 @@ export function Picture({ link, target, face, view, lamp, onSettled, onFirstFram
       link.paint({ ...request, isMoving: false });
     }, REST_MS);
     return () => clearTimeout(rest);
-  }, [link, target, face, width, height, x, up, scale, lampX, lampUp, lampHeight]);
+  }, [link, target, aspect, width, height, x, up, scale, lampX, lampUp, lampHeight]);
 
   useEffect(() => () => link.forget(target), [link, target]);
 

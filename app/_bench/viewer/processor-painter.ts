@@ -1,5 +1,5 @@
 import { PLATE_PER_MM, type Surface } from "@/lib/surface";
-import type { Face } from "@/lib/weld";
+import type { Aspect } from "@/lib/weld";
 import { MOVING_BUDGET_MS, type Painter, pixelsOf } from "./painter";
 import { surfaceOf } from "./processor-surface";
 import { bitmapOf, drawFully, drawQuick } from "./processor-view";
@@ -15,7 +15,7 @@ const leastFullScale = ({ view, pixelRatio }: PaintRequest): number =>
 
 /** A painter on the processor alone: a quick drawing while something moves, the full light at rest, coarser if it must be. */
 export function createProcessorPainter(): Painter {
-  const surfaces = new Map<Face, Surface>();
+  const surfaces = new Map<Aspect, Surface>();
   const cost = { ...FIRST_GUESS };
 
   function draw(kind: "quick" | "full", request: PaintRequest) {
@@ -24,7 +24,7 @@ export function createProcessorPainter(): Painter {
     const least = kind === "quick" ? 0.3 : leastFullScale(request);
     const scale = Math.min(1, Math.max(least, Math.sqrt(budget / (cost[kind] * columns * rows))));
     const start = performance.now();
-    const surface = surfaces.get(request.face)!;
+    const surface = surfaces.get(request.view.aspect)!;
     const picture = kind === "quick" ? drawQuick(surface, request, scale) : drawFully(surface, request, scale);
     const taken = performance.now() - start;
     cost[kind] += 0.4 * (taken / (picture.width * picture.height) - cost[kind]);
@@ -34,13 +34,13 @@ export function createProcessorPainter(): Painter {
   return {
     means: "processor",
     takeFace(unpacked) {
-      surfaces.set(unpacked.face, surfaceOf(unpacked));
+      surfaces.set(unpacked.aspect, surfaceOf(unpacked));
       for (const { albedo, finish } of [unpacked.strip, unpacked.plate]) {
         albedo.close();
         finish.close();
       }
     },
-    hasFace: (face) => surfaces.has(face),
+    hasAspect: (aspect) => surfaces.has(aspect),
     async paint(request) {
       const { picture } = draw(request.isMoving ? "quick" : "full", request);
       return { bitmap: await bitmapOf(picture), isFinal: !request.isMoving };

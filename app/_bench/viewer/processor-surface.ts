@@ -1,10 +1,11 @@
 import { gridsOf, type Patch, type Surface } from "@/lib/surface";
+import { faceOf } from "@/lib/weld";
 import type { UnpackedFace, UnpackedPatch } from "./protocol";
 
-/** A face as the processor's own drawing reads it. The pictures of the materials stay open for others. */
-export function surfaceOf({ face, strip, plate }: UnpackedFace): Surface {
-  const grids = gridsOf(face);
-  return { face, strip: patchOf(strip, grids.strip), plate: patchOf(plate, grids.plate) };
+/** What is seen from an aspect as the processor's own drawing reads it. The pictures of the materials stay open for others. */
+export function surfaceOf({ aspect, strip, plate }: UnpackedFace): Surface {
+  const grids = gridsOf(aspect);
+  return { face: faceOf(aspect), strip: patchOf(strip, grids.strip), plate: patchOf(plate, grids.plate) };
 }
 
 function patchOf(patch: UnpackedPatch, grid: Patch["grid"]): Patch {
@@ -17,7 +18,8 @@ function patchOf(patch: UnpackedPatch, grid: Patch["grid"]): Patch {
   };
 }
 
-function threeChannels(picture: ImageBitmap): Uint8Array {
+/** Red, green and blue of a picture, interleaved. */
+export function threeChannels(picture: ImageBitmap): Uint8Array {
   const context = new OffscreenCanvas(picture.width, picture.height).getContext("2d", { willReadFrequently: true })!;
   context.drawImage(picture, 0, 0);
   const { data } = context.getImageData(0, 0, picture.width, picture.height);

@@ -6,8 +6,8 @@ import type { PaintRequest } from "./protocol";
 
 /** A request in the words of lib/surface: what part of the face, and the torch from where it is aimed. */
 export function viewOf(request: PaintRequest, scale: number): View {
-  const { view, face, lamp } = request;
-  const up = upOnScreen(face);
+  const { view, lamp } = request;
+  const up = upOnScreen(view.aspect);
   const half = { x: view.width / view.scale / 2, y: view.height / view.scale / 2 };
   const middle = view.up * up;
   const perMm = (pixelsOf(request).columns / (2 * half.x)) * scale;

@@ -1,7 +1,7 @@
 import type { Viewport } from "@/lib/bench";
-import type { Face } from "@/lib/weld";
+import type { Aspect, SurfaceFace } from "@/lib/weld";
 
-/** Heights of one face, mm, for gauges and sections on the page. */
+/** Heights of what is seen from one aspect, mm, for gauges and sections on the page. */
 export interface FaceHeights {
   readonly strip: Float32Array;
   readonly plate: Float32Array;
@@ -18,29 +18,30 @@ export interface UnpackedPatch {
   readonly brushing: { readonly columns: number; readonly rows: number; readonly values: Uint8Array };
 }
 
+/** What is seen from one aspect, ready for the painter. */
 export interface UnpackedFace {
-  readonly face: Face;
+  readonly aspect: Aspect;
   readonly strip: UnpackedPatch;
   readonly plate: UnpackedPatch;
-  /** Highest point of the face, mm. */
+  /** Its highest point, mm. */
   readonly highest: number;
 }
 
 export interface UnpackRequest {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly url: string;
 }
 
+/** Of a fillet one answer for each of its aspects. */
 export type UnpackAnswer =
   | { readonly kind: "unpacked"; readonly unpacked: UnpackedFace; readonly heights: FaceHeights }
-  | { readonly kind: "failed"; readonly face: Face; readonly reason: string };
+  | { readonly kind: "failed"; readonly face: SurfaceFace; readonly reason: string };
 
 /** The big picture, or the small one inside the lens. */
 export type PaintTarget = "picture" | "lens";
 
 export interface PaintRequest {
   readonly target: PaintTarget;
-  readonly face: Face;
   readonly view: Viewport;
   readonly pixelRatio: number;
   /** Lamp in the bench frame, mm: x, up, height over the plate. */
@@ -74,7 +75,7 @@ export type PainterOrder =
 
 export type PainterAnswer =
   | { readonly kind: "ready"; readonly means: PaintMeans }
-  | { readonly kind: "taken"; readonly face: Face }
+  | { readonly kind: "taken"; readonly aspect: Aspect }
   | { readonly kind: "frame"; readonly request: PaintRequest; readonly bitmap: ImageBitmap; readonly isFinal: boolean }
   | { readonly kind: "measured"; readonly timings: RelightTimings }
   | { readonly kind: "broken"; readonly reason: string };

@@ -1,4 +1,4 @@
-import type { Face } from "@/lib/weld";
+import { ASPECTS, type Aspect, faceOf, type SurfaceFace } from "@/lib/weld";
 import type {
   FaceHeights,
   PainterAnswer,
@@ -13,7 +13,7 @@ import type {
 
 /** Where the surface of a face comes from. */
 export interface FaceSource {
-  readonly face: Face;
+  readonly face: SurfaceFace;
   readonly url: string;
 }
 
@@ -23,7 +23,8 @@ export type FaceState =
   | { readonly kind: "failed"; readonly reason: string };
 
 export interface SpecimenState {
-  readonly faces: Readonly<Partial<Record<Face, FaceState>>>;
+  /** What is known of each aspect that is to come. */
+  readonly aspects: Readonly<Partial<Record<Aspect, FaceState>>>;
   readonly means: PaintMeans | null;
   readonly brokenBecause: string | null;
 }
@@ -46,17 +47,20 @@ export interface SpecimenLink {
   close(): void;
 }
 
+const LOADING: FaceState = { kind: "loading" };
+const aspectsOf = (face: SurfaceFace) => ASPECTS.filter((aspect) => faceOf(aspect) === face);
+
 /** Starts loading the faces in the order given. */
 export function openSpecimen(sources: readonly FaceSource[]): SpecimenLink {
   let state: SpecimenState = {
-    faces: Object.fromEntries(sources.map(({ face }) => [face, { kind: "loading" }])),
+    aspects: Object.fromEntries(sources.flatMap(({ face }) => aspectsOf(face).map((aspect) => [aspect, LOADING]))),
     means: null,
     brokenBecause: null,
   };
   const listeners = new Set<() => void>();
   const frameListeners = new Map<PaintTarget, (frame: Frame) => void>();
   const measurings: ((timings: RelightTimings) => void)[] = [];
-  const heightsOf = new Map<Face, FaceHeights>();
+  const heightsOf = new Map<Aspect, FaceHeights>();
   const painter = new Worker(new URL("./painter.worker.ts", import.meta.url), { type: "module" });
   const unpacker = new Worker(new URL("./unpack.worker.ts", import.meta.url), { type: "module" });
 
@@ -64,13 +68,14 @@ export function openSpecimen(sources: readonly FaceSource[]): SpecimenLink {
     state = { ...state, ...next };
     for (const listener of listeners) listener();
   };
-  const changeFace = (face: Face, next: FaceState) => change({ faces: { ...state.faces, [face]: next } });
+  const changeAspects = (changed: readonly Aspect[], next: FaceState) =>
+    change({ aspects: { ...state.aspects, ...Object.fromEntries(changed.map((aspect) => [aspect, next])) } });
   const order = (message: PainterOrder, moved: Transferable[] = []) => painter.postMessage(message, moved);
 
   unpacker.onmessage = ({ data }: MessageEvent<UnpackAnswer>) => {
-    if (data.kind === "failed") return changeFace(data.face, { kind: "failed", reason: data.reason });
+    if (data.kind === "failed") return changeAspects(aspectsOf(data.face), { kind: "failed", reason: data.reason });
     const { unpacked, heights } = data;
-    heightsOf.set(unpacked.face, heights);
+    heightsOf.set(unpacked.aspect, heights);
     const moved = [unpacked.strip, unpacked.plate].flatMap((patch) => [
       patch.height.buffer,
       patch.relief.buffer,
@@ -86,7 +91,7 @@ export function openSpecimen(sources: readonly FaceSource[]): SpecimenLink {
       case "ready":
         return change({ means: data.means });
       case "taken":
-        return changeFace(data.face, { kind: "ready", heights: heightsOf.get(data.face)! });
+        return changeAspects([data.aspect], { kind: "ready", heights: heightsOf.get(data.aspect)! });
       case "frame": {
         const listener = frameListeners.get(data.request.target);
         return listener ? listener(data) : data.bitmap.close();

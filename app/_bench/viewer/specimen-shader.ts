@@ -28,15 +28,16 @@ uniform sampler2D uPlateRelief, uPlateAlbedo, uPlateFinish, uPlateBrushing;
 uniform sampler2D uDetail;
 uniform vec2 uCorner;    // bottom left of the picture, mm
 uniform float uMmPerPx;
-uniform float uSide;     // +1 cap face, -1 root face: direction of the face's y on the screen
+uniform float uSide;     // +1 cap face, -1 all others: direction of the face's y on the screen
+uniform vec3 uSeen;      // length, lower and upper edge of what is seen, mm in the bench frame
+uniform vec2 uStrip;     // fine strip and whole plate: y where they begin, and how wide they are, mm
+uniform vec2 uPlate;
 uniform vec3 uLamp;
 uniform float uHighest;
 uniform float uExposure;
 out vec4 colour;
 
 const float PI = 3.14159265;
-const vec2 PLATE = vec2(300.0, 150.0);
-const float STRIP = 26.0;
 const float DROP = 10.0;          // bench below the upper side of the plate
 const float SOFT = 0.12;          // half angular size of the lamp, radians
 const float READ = 0.667;         // share of the lamp's disc over which heights are read: over all of it crests sink
@@ -48,8 +49,17 @@ const vec3 SHOP_COLOUR = vec3(0.99, 1.0, 1.015);
 `;
 
 const SURFACE = `
-vec2 stripUv(vec2 p) { return vec2(p.x / PLATE.x, (p.y * uSide + STRIP) / (2.0 * STRIP)); }
-vec2 plateUv(vec2 p) { return vec2(p.x / PLATE.x, p.y * uSide / PLATE.y + 0.5); }
+vec2 stripUv(vec2 p) { return vec2(p.x / uSeen.x, (p.y * uSide - uStrip.x) / uStrip.y); }
+vec2 plateUv(vec2 p) { return vec2(p.x / uSeen.x, (p.y * uSide - uPlate.x) / uPlate.y); }
+// how far inside the strip a place lies; where the strip ends with the plate there is no border
+float insideStrip(vec2 p) {
+  float from = p.y * uSide - uStrip.x, to = uStrip.y - from;
+  if (uStrip.x <= uPlate.x) from = 99.0;
+  if (uStrip.x + uStrip.y >= uPlate.x + uPlate.y) to = 99.0;
+  return min(from, to);
+}
+// from the nearest edge inward, along and across
+vec2 inwardFrom(vec2 p) { return vec2(min(p.x, uSeen.x - p.x), min(p.y - uSeen.y, uSeen.z - p.y)); }
 float levelOf(float width, float perMm) { return max(0.0, log2(width * perMm)); }
 
 // cubic B-spline in four bilinear reads: no facets when magnified
@@ -94,14 +104,14 @@ Look lookMix(Look a, Look b, float t) {
 // the strip fades into the coarser plate inside its own border, where both show the same metal
 Look surfaceLook(vec2 p) {
   if (uMmPerPx > 0.24) return plateLook(p);
-  float t = smoothstep(22.5, 25.4, abs(p.y));
+  float t = 1.0 - smoothstep(0.6, 3.5, insideStrip(p));
   if (t <= 0.0) return stripLook(p);
   if (t >= 1.0) return plateLook(p);
   return lookMix(stripLook(p), plateLook(p), t);
 }
 // height of a patch of about the given width
 float heightAround(vec2 p, float width) {
-  if (abs(p.y) < 25.0 && width < 0.4) return textureLod(uStripRelief, stripUv(p), clamp(levelOf(width, 8.0) - 0.8, 0.0, 4.0)).r;
+  if (insideStrip(p) > 1.0 && width < 0.4) return textureLod(uStripRelief, stripUv(p), clamp(levelOf(width, 8.0) - 0.8, 0.0, 4.0)).r;
   return textureLod(uPlateRelief, plateUv(p), clamp(levelOf(width, 4.0) - 0.8, 0.0, 4.0)).r;
 }
 `;
@@ -130,7 +140,7 @@ void addDetail(vec2 p, inout Look look) {
 `;
 
 const SHADOW = `
-bool isOffPlate(vec2 p) { return p.x < 0.0 || p.x > PLATE.x || abs(p.y) > 0.5 * PLATE.y; }
+bool isOffPlate(vec2 p) { return min(inwardFrom(p).x, inwardFrom(p).y) < 0.0; }
 
 // share of the lamp's disc that stands above the horizon; angles are compared, so a far edge throws a wide penumbra
 float lampSeen(vec2 p, float z, vec2 direction, float tanLamp) {
@@ -174,8 +184,8 @@ vec3 metalColour(vec2 p) {
   Look look = surfaceLook(p);
   if (FINE) addDetail(p, look);
   // the plate's edges are broken by a narrow chamfer
-  vec2 inward = vec2(min(p.x, PLATE.x - p.x), 0.5 * PLATE.y - abs(p.y));
-  vec2 outside = vec2(p.x < 150.0 ? 1.0 : -1.0, p.y < 0.0 ? 1.0 : -1.0);
+  vec2 inward = inwardFrom(p);
+  vec2 outside = vec2(p.x < 0.5 * uSeen.x ? 1.0 : -1.0, p.y < 0.5 * (uSeen.y + uSeen.z) ? 1.0 : -1.0);
   look.slope += outside * 0.7 * (1.0 - smoothstep(0.15, 0.55, inward));
 
   float steep = length(look.slope);
@@ -246,7 +256,7 @@ vec3 benchColour(vec2 p) {
   float flatLength = max(length(l.xy), 1e-4);
   vec2 d = l.xy / flatLength;
   d += vec2(equal(d, vec2(0.0))) * 1e-5;
-  vec2 low = vec2(0.0, -0.5 * PLATE.y), high = vec2(PLATE.x, 0.5 * PLATE.y);
+  vec2 low = vec2(0.0, uSeen.y), high = vec2(uSeen.x, uSeen.z);
   vec2 one = (low - p) / d, two = (high - p) / d;
   float enter = max(min(one.x, two.x), min(one.y, two.y)), leave = min(max(one.x, two.x), max(one.y, two.y));
   float seen = 1.0;
@@ -263,7 +273,7 @@ vec3 benchColour(vec2 p) {
 
 void main() {
   vec2 p = uCorner + gl_FragCoord.xy * uMmPerPx;
-  vec2 inward = vec2(min(p.x, PLATE.x - p.x), 0.5 * PLATE.y - abs(p.y));
+  vec2 inward = inwardFrom(p);
   float on = clamp(min(inward.x, inward.y) / uMmPerPx + 0.5, 0.0, 1.0);
   vec3 metal = on > 0.0 ? metalColour(p) : vec3(0.0);
   vec3 bench = on < 1.0 ? benchColour(p) : vec3(0.0);

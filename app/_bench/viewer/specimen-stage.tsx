@@ -34,7 +34,7 @@ export interface SpecimenStageProps {
 /** The bench with the plate on it: picture, torch, lens, and what the owner draws over it. */
 export function SpecimenStage(props: SpecimenStageProps) {
   const { link, specimen, looking, handlers, lensAt, overlay, children } = props;
-  const { view, face, lamp, torch } = looking;
+  const { view, aspect, lamp, torch } = looking;
   const area = useRef<SpecimenStageElement>(null);
   const layer = useRef<HTMLDivElement>(null);
   const gestures = useGestures(area, looking.changeView, handlers);
@@ -55,14 +55,13 @@ export function SpecimenStage(props: SpecimenStageProps) {
     area.current.measureRelight = () =>
       link.measure({
         target: "picture",
-        face,
         view,
         pixelRatio: Math.min(2, window.devicePixelRatio || 1),
         lamp,
         isMoving: false,
         number: 0,
       });
-  }, [link, view, face, lamp]);
+  }, [link, view, lamp]);
 
   const onSettled = useCallback((isSettled: boolean) => {
     if (area.current) area.current.dataset.settled = String(isSettled);
@@ -73,7 +72,7 @@ export function SpecimenStage(props: SpecimenStageProps) {
     onTurned();
   }, [onTurned]);
 
-  const state = specimen.faces[face];
+  const state = specimen.aspects[aspect];
   return (
     <div
       ref={(element) => {
@@ -83,7 +82,7 @@ export function SpecimenStage(props: SpecimenStageProps) {
       }}
       data-specimen=""
       data-settled="false"
-      data-face={face}
+      data-aspect={aspect}
       data-means={specimen.means ?? ""}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys move the cursor here; the report table is the form that needs no picture
       tabIndex={0}
@@ -99,7 +98,6 @@ export function SpecimenStage(props: SpecimenStageProps) {
           <Picture
             link={link}
             target="picture"
-            face={face}
             view={view}
             lamp={lamp}
             onSettled={onSettled}
@@ -108,9 +106,7 @@ export function SpecimenStage(props: SpecimenStageProps) {
         )}
       </div>
       {view && !looking.turningTo && overlay?.(view)}
-      {link && view && lensAt && !looking.turningTo && (
-        <Lens link={link} face={face} view={view} lamp={lamp} place={lensAt} />
-      )}
+      {link && view && lensAt && !looking.turningTo && <Lens link={link} view={view} lamp={lamp} place={lensAt} />}
       {view && <TorchHandle torch={torch} view={view} onChange={looking.setTorch} />}
       <BenchNotice state={state} brokenBecause={specimen.brokenBecause} />
       {children}

@@ -1,5 +1,15 @@
-import { type DecodedPatch, decodeFace, type Grid, gridsOf } from "@/lib/surface";
-import type { FaceHeights, UnpackAnswer, UnpackedFace, UnpackedPatch, UnpackRequest } from "./protocol";
+import {
+  type DecodedPatch,
+  decodeFace,
+  type Grid,
+  gridsOf,
+  type Patch,
+  type Surface,
+  turnedFillet,
+} from "@/lib/surface";
+import { FILLET_PLATES, type FilletPlate } from "@/lib/weld";
+import { surfaceOf } from "./processor-surface";
+import type { UnpackAnswer, UnpackedFace, UnpackedPatch, UnpackRequest } from "./protocol";
 import { packRelief } from "./relief";
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
@@ -16,19 +26,70 @@ scope.onmessage = ({ data }: MessageEvent<UnpackRequest>) => {
 
 async function unpackAndSend(face: UnpackRequest["face"], packed: Promise<Uint8Array<ArrayBuffer>>): Promise<void> {
   try {
-    const { unpacked, heights } = await unpack(face, await packed);
-    const { strip, plate } = unpacked;
-    const moved = [strip, plate].flatMap((patch) => [
-      patch.height.buffer,
-      patch.relief.buffer,
-      patch.albedo,
-      patch.finish,
-      patch.brushing.values.buffer,
-    ]);
-    answer({ kind: "unpacked", unpacked, heights }, [...moved, heights.strip.buffer, heights.plate.buffer]);
+    const unpacked = await unpack(await packed);
+    // turning takes what is gone from here once it is sent
+    const whole = face === "fillet" ? copyOf(surfaceOf(unpacked)) : null;
+    send(unpacked);
+    if (whole) for (const plate of FILLET_PLATES) send(await seenSquareOn(plate, whole));
   } catch (error) {
     answer({ kind: "failed", face, reason: error instanceof Error ? error.message : String(error) });
   }
+}
+
+function copyOf({ face, strip, plate }: Surface): Surface {
+  const copied = (patch: Patch): Patch => ({
+    ...patch,
+    height: patch.height.slice(),
+    brushing: { ...patch.brushing, values: patch.brushing.values.slice() },
+  });
+  return { face, strip: copied(strip), plate: copied(plate) };
+}
+
+/** What the painter takes leaves this thread, so the page gets heights of its own. */
+function send(unpacked: UnpackedFace): void {
+  const { strip, plate } = unpacked;
+  const heights = { strip: strip.height.slice(), plate: plate.height.slice() };
+  const moved = [strip, plate].flatMap((patch) => [
+    patch.height.buffer,
+    patch.relief.buffer,
+    patch.albedo,
+    patch.finish,
+    patch.brushing.values.buffer,
+  ]);
+  answer({ kind: "unpacked", unpacked, heights }, [...moved, heights.strip.buffer, heights.plate.buffer]);
+}
+
+/** A fillet turned square to one of its plates. */
+async function seenSquareOn(aspect: FilletPlate, whole: Surface): Promise<UnpackedFace> {
+  const turned = turnedFillet(whole, aspect);
+  const [strip, plate] = await Promise.all([turned.strip, turned.plate].map(packPatch));
+  return { aspect, strip, plate, highest: highestOf(plate.height, strip.height) };
+}
+
+async function packPatch({ grid, height, albedo, finish, brushing }: Patch): Promise<UnpackedPatch> {
+  const { columns, rows } = grid;
+  const [albedoPicture, finishPicture] = await Promise.all(
+    [albedo, finish].map((bytes) => pictureOf(bytes, columns, rows)),
+  );
+  return {
+    columns,
+    rows,
+    height,
+    relief: packRelief(height, grid),
+    albedo: albedoPicture,
+    finish: finishPicture,
+    brushing: { ...brushing, values: brushing.values.slice() },
+  };
+}
+
+function pictureOf(bytes: Uint8Array, columns: number, rows: number): Promise<ImageBitmap> {
+  const pixels = new Uint8ClampedArray(4 * columns * rows).fill(255);
+  for (let p = 0, k = 0; p < pixels.length; p += 4) {
+    pixels[p] = bytes[k++];
+    pixels[p + 1] = bytes[k++];
+    pixels[p + 2] = bytes[k++];
+  }
+  return createImageBitmap(new ImageData(pixels, columns, rows), AS_DATA);
 }
 
 function answer(message: UnpackAnswer, moved: Transferable[] = []) {
@@ -41,18 +102,14 @@ async function fetchPacked(url: string): Promise<Uint8Array<ArrayBuffer>> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
-async function unpack(
-  face: UnpackRequest["face"],
-  packed: Uint8Array<ArrayBuffer>,
-): Promise<{ unpacked: UnpackedFace; heights: FaceHeights }> {
+async function unpack(packed: Uint8Array<ArrayBuffer>): Promise<UnpackedFace> {
   const decoded = decodeFace(await unzip(packed));
-  const heights = { strip: decoded.strip.height.slice(), plate: decoded.plate.height.slice() };
   const grids = gridsOf(decoded.face);
   const [strip, plate] = await Promise.all([
     unpackPatch(decoded.strip, grids.strip),
     unpackPatch(decoded.plate, grids.plate),
   ]);
-  return { unpacked: { face, strip, plate, highest: highestOf(plate.height, strip.height) }, heights };
+  return { aspect: decoded.face, strip, plate, highest: highestOf(plate.height, strip.height) };
 }
 
 /** The server sends a face as the gzip file that it keeps, since Next takes the Content-Encoding off a route's answer. */
@@ -78,9 +135,11 @@ async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPat
 }
 
 /** The pixel values are data: no colour profile and no alpha may touch them. */
+const AS_DATA = { colorSpaceConversion: "none", premultiplyAlpha: "none" } as const;
+
 function decodePicture(bytes: Uint8Array): Promise<ImageBitmap> {
   const blob = new Blob([bytes.slice()], { type: "image/webp" });
-  return createImageBitmap(blob, { colorSpaceConversion: "none", premultiplyAlpha: "none" });
+  return createImageBitmap(blob, AS_DATA);
 }
 
 function highestOf(...fields: Float32Array[]): number {

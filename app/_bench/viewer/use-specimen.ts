@@ -2,7 +2,7 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import { type FaceSource, openSpecimen, type SpecimenLink, type SpecimenState } from "./specimen-link";
 
-const NOTHING_YET: SpecimenState = { faces: {}, means: null, brokenBecause: null };
+const NOTHING_YET: SpecimenState = { aspects: {}, means: null, brokenBecause: null };
 const never = () => () => {};
 
 /** Opens the specimen for as long as the component lives. The link is null in the very first pass. */

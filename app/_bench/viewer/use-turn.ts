@@ -1,5 +1,6 @@
 "use client";
 import { type RefObject, useCallback, useEffect, useRef } from "react";
+import { seenFrom } from "@/lib/bench";
 import type { Looking } from "./use-looking";
 
 const HALF_TURN_MS = 280;
@@ -8,14 +9,14 @@ const PATIENCE_MS = 1500;
 
 /** Plays the turn of the plate about its long axis; with reduced motion the other face just appears. */
 export function useTurn(layer: RefObject<HTMLElement | null>, looking: Looking) {
-  const { turningTo, face } = looking;
+  const { turningTo, aspect } = looking;
   const newest = useRef(looking);
   newest.current = looking;
   const onFaceShown = useRef<(() => void) | null>(null);
 
   useEffect(() => {
     const element = layer.current;
-    if (!turningTo || turningTo === newest.current.face || !element) return;
+    if (!turningTo || turningTo === newest.current.aspect || !element) return;
     let isCancelled = false;
     const play = async () => {
       const isCalm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
@@ -26,7 +27,7 @@ export function useTurn(layer: RefObject<HTMLElement | null>, looking: Looking) 
         setTimeout(resolve, PATIENCE_MS);
       });
       element.style.visibility = "hidden";
-      newest.current.showOtherFace();
+      newest.current.showTurned();
       await shown;
       element.style.visibility = "";
       if (isCancelled) return;
@@ -41,8 +42,8 @@ export function useTurn(layer: RefObject<HTMLElement | null>, looking: Looking) 
   }, [turningTo, layer]);
 
   useEffect(() => {
-    if (turningTo === face && !onFaceShown.current) newest.current.endTurn();
-  }, [turningTo, face]);
+    if (turningTo === aspect && !onFaceShown.current) newest.current.endTurn();
+  }, [turningTo, aspect]);
 
   return useCallback(() => {
     onFaceShown.current?.();
@@ -55,10 +56,11 @@ async function swing(element: HTMLElement, { view }: Looking, from: number, to: 
   if (!view) return;
   const middle = view.height / 2 + view.up * view.scale;
   const left = view.width / 2 - view.x * view.scale;
+  const { length, bottom, top } = seenFrom(view.aspect);
   const inset = [
-    middle - 75 * view.scale,
-    view.width - left - 300 * view.scale,
-    view.height - middle - 75 * view.scale,
+    middle - top * view.scale,
+    view.width - left - length * view.scale,
+    view.height - middle + bottom * view.scale,
     left,
   ]
     .map((edge) => `${Math.max(0, edge)}px`)

@@ -1,6 +1,6 @@
-import { exposureUnder } from "@/lib/bench";
-import type { Surface } from "@/lib/surface";
-import { type Face, upOnScreen } from "@/lib/weld";
+import { exposureUnder, seenFrom } from "@/lib/bench";
+import { type Grid, gridsOf, type Surface } from "@/lib/surface";
+import { type Aspect, upOnScreen } from "@/lib/weld";
 import {
   MOVING_BUDGET_MS,
   movingScaleFor,
@@ -37,14 +37,14 @@ const SLOW_MS = 90;
 /** Cost to begin with where the processor does the work, ms a pixel; what pictures really take corrects it. */
 const SOFTWARE_COST = 1e-3;
 /** A view to try the speed on, before anybody asks for one. */
-const TRIAL: Omit<PaintRequest, "face"> = {
+const TRIAL = {
   target: "picture",
-  view: { width: 512, height: 96, x: 150, up: 0, scale: 4 },
+  view: { width: 512, height: 96, x: 100, up: 0, scale: 4 },
   pixelRatio: 1,
   lamp: [20, 130, 130],
   isMoving: false,
   number: 0,
-};
+} as const;
 
 /** A painter on WebGL2, or null where this browser has none that can hold the surface. */
 export function createWebglPainter(): Painter | null {
@@ -61,14 +61,14 @@ export function createWebglPainter(): Painter | null {
   const full = buildProgram(gl, FULL_QUALITY);
   const moving = buildProgram(gl, MOVING_QUALITY);
   const detail = uploadDetail(gl);
-  const faces = new Map<Face, KeptFace>();
+  const faces = new Map<Aspect, KeptFace>();
   const onePixel = new Uint8Array(4);
   /** Measured cost, ms a pixel; it adapts to what each picture really takes. */
   const cost = new Map<Program, number>();
   let quickCost = 6e-5;
 
   function draw(program: Program, request: PaintRequest, piece: Piece) {
-    const face = faces.get(request.face)!;
+    const face = faces.get(request.view.aspect)!;
     if (canvas.width !== piece.columns || canvas.height !== piece.rows) {
       canvas.width = piece.columns;
       canvas.height = piece.rows;
@@ -86,7 +86,7 @@ export function createWebglPainter(): Painter | null {
     const { uniforms } = program;
     gl.uniform2f(uniforms.uCorner, view.x - view.width / view.scale / 2, view.up - view.height / view.scale / 2);
     gl.uniform1f(uniforms.uMmPerPx, view.width / view.scale / piece.columns);
-    gl.uniform1f(uniforms.uSide, upOnScreen(request.face));
+    setAspect(gl, uniforms, view.aspect);
     gl.uniform3f(uniforms.uLamp, ...lamp);
     gl.uniform1f(uniforms.uHighest, face.highest);
     gl.uniform1f(uniforms.uExposure, exposureUnder(lamp));
@@ -109,12 +109,12 @@ export function createWebglPainter(): Painter | null {
    * The first picture of all is a warm-up, the second tells what to expect. Where WebGL says itself that it is worked
    * out by the processor, trying it out would only keep somebody waiting for half a second.
    */
-  function learnCost(face: Face) {
+  function learnCost(aspect: Aspect) {
     if (isSoftware(gl)) {
       for (const program of [full, moving]) cost.set(program, SOFTWARE_COST);
       return;
     }
-    const request = { ...TRIAL, face };
+    const request: PaintRequest = { ...TRIAL, view: { ...TRIAL.view, aspect } };
     const { columns, rows } = pixelsOf(request);
     for (const program of [full, moving]) {
       drawAndTime(program, request, { columns, rows, from: 0, to: rows });
@@ -146,7 +146,7 @@ export function createWebglPainter(): Painter | null {
   }
 
   async function paintMoving(request: PaintRequest): Promise<Painted> {
-    const { surface } = faces.get(request.face)!;
+    const { surface } = faces.get(request.view.aspect)!;
     if (surface) return { bitmap: await bitmapOf(timedQuick(surface, request).picture), isFinal: false };
     timedMoving(request);
     return { bitmap: canvas.transferToImageBitmap(), isFinal: false };
@@ -155,17 +155,17 @@ export function createWebglPainter(): Painter | null {
   return {
     means: "webgl2",
     takeFace(unpacked: UnpackedFace) {
-      const { face, highest } = unpacked;
+      const { aspect, highest } = unpacked;
       const textures = uploadFace(gl, unpacked);
-      faces.set(face, { textures, highest, surface: null });
-      if (cost.size === 0) learnCost(face);
-      if (isSlow()) faces.set(face, { textures, highest, surface: surfaceOf(unpacked) });
+      faces.set(aspect, { textures, highest, surface: null });
+      if (cost.size === 0) learnCost(aspect);
+      if (isSlow()) faces.set(aspect, { textures, highest, surface: surfaceOf(unpacked) });
       for (const { albedo, finish } of [unpacked.strip, unpacked.plate]) {
         albedo.close();
         finish.close();
       }
     },
-    hasFace: (face) => faces.has(face),
+    hasAspect: (aspect) => faces.has(aspect),
 
     async paint(request, isOutdated) {
       const { columns, rows } = pixelsOf(request);
@@ -192,11 +192,22 @@ export function createWebglPainter(): Painter | null {
       source.close();
       const common = { columns, rows, full: fullMs, blit, means: "webgl2" } as const;
       if (isQuick({ columns, rows })) return { ...common, moving: fullMs, movingScale: 1 };
-      const { surface } = faces.get(request.face)!;
+      const { surface } = faces.get(request.view.aspect)!;
       const { taken, scale } = surface ? timedQuick(surface, request) : timedMoving(request);
       return { ...common, moving: taken, movingScale: scale };
     },
   };
+}
+
+/** Where the two patches of what is looked at lie, and the whole of it on the bench. */
+function setAspect(gl: WebGL2RenderingContext, uniforms: Program["uniforms"], aspect: Aspect) {
+  const { strip, plate } = gridsOf(aspect);
+  const { length, bottom, top } = seenFrom(aspect);
+  const span = (grid: Grid) => [grid.y0, grid.rows / grid.perMm] as const;
+  gl.uniform1f(uniforms.uSide, upOnScreen(aspect));
+  gl.uniform3f(uniforms.uSeen, length, bottom, top);
+  gl.uniform2f(uniforms.uStrip, ...span(strip));
+  gl.uniform2f(uniforms.uPlate, ...span(plate));
 }
 
 /** Names under which processors stand in for graphics units. */

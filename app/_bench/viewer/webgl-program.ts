@@ -1,7 +1,17 @@
 import { fragmentShader, type Quality, VERTEX_SHADER } from "./specimen-shader";
 import { SAMPLERS } from "./webgl-textures";
 
-const UNIFORMS = ["uCorner", "uMmPerPx", "uSide", "uLamp", "uHighest", "uExposure"] as const;
+const UNIFORMS = [
+  "uCorner",
+  "uMmPerPx",
+  "uSide",
+  "uSeen",
+  "uStrip",
+  "uPlate",
+  "uLamp",
+  "uHighest",
+  "uExposure",
+] as const;
 
 export interface Program {
   readonly program: WebGLProgram;

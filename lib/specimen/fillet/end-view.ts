@@ -72,16 +72,3 @@ function weldOutline({ strip }: Pick<Surface, "strip">, end: "datum" | "farEnd")
   const other = face[face.length - 1].up;
   return [{ along: 0, up: 0 }, { along: toe, up: 0 }, ...face, { along: 0, up: other }];
 }
-
-/** Thickest leaf that goes under the standing plate's foot at an end, mm: the least distance between both plates. */
-export function feeledGap({ base, standing }: EndView): number {
-  const foot = standing.filter(({ along, up }) => along <= 0 && up < SHOWN.up / 2);
-  const level = (along: number) => {
-    const n = base.findIndex((point) => point.along >= along);
-    return n < 0 ? 0 : base[n].up;
-  };
-  const width = Math.max(...foot.map(({ along }) => -along));
-  return foot
-    .filter(({ along }) => along > -width + STEP && along < -STEP)
-    .reduce((least, { along, up }) => Math.min(least, up - level(along)), Number.POSITIVE_INFINITY);
-}

@@ -1,7 +1,7 @@
 import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
 import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface } from "../../surface";
-import { type EndViews, FILLET_HALF_WIDTH, requiredThroat } from "../../weld";
+import { type EndViews, FILLET_HALF_WIDTH, feeledGap, requiredThroat } from "../../weld";
 import { leaveBlemishes } from "../blemishes";
 import { checkFinite } from "../check-finite";
 import { emptyWork, type WorkGrids } from "../create-work";
@@ -12,7 +12,7 @@ import { paintWeld } from "../runs";
 import type { FilletTruth, MeasuredGap, Point, TruthItem } from "../truth";
 import type { FaceWork, Feature, FeatureRequest } from "../work";
 import { dimensionTruths, sizesAlong } from "./dimensions";
-import { endView, feeledGap } from "./end-view";
+import { endView } from "./end-view";
 import type { FilletRecipe } from "./fillet-recipe";
 import type { FilletClutterItem, FilletTruthItem } from "./fillet-truth";
 import { foldUp } from "./fold-up";

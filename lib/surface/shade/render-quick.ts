@@ -26,7 +26,7 @@ const GLINT = [14, 34, 80].map((power) =>
 export function renderQuick(surface: Surface, view: View): Picture {
   const { width, height } = pictureSize(view);
   const patch = patchFor(surface, view);
-  const sampled = sampleView(patch, view, width, height);
+  const sampled = sampleView(patch, view, width, height, surface.face === "fillet");
   const up = upOnScreen(surface.face);
   const around = (view.light.azimuth * Math.PI) / 180;
   const above = (view.light.elevation * Math.PI) / 180;
@@ -48,13 +48,14 @@ function patchFor(surface: Surface, view: View): Patch {
 }
 
 /** Height of each pixel and the pixel of the patch it shows, -1 off the plate. */
-function sampleView(patch: Patch, view: View, width: number, height: number) {
+function sampleView(patch: Patch, view: View, width: number, height: number, isSteep: boolean) {
   const { grid } = patch;
   const z = new Float32Array(width * height).fill(-10);
   const source = new Int32Array(width * height).fill(-1);
   const across = places(width, view.x0, grid.x0, view.perMm, grid.perMm, grid.columns);
   const down = places(height, view.y0, grid.y0, view.perMm, grid.perMm, grid.rows);
-  const smooth = view.perMm > 1.01 * grid.perMm;
+  // on steep plates the nearest rows would stand like steps
+  const smooth = isSteep || view.perMm > 1.01 * grid.perMm;
   for (let j = 0; j < height; j++) {
     const row = down.nearest[j] * grid.columns;
     if (row < 0) continue;

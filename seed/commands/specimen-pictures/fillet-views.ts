@@ -1,4 +1,5 @@
-import { type FilletPlate, type Light, PLATE_PER_MM, STRIP_PER_MM, type Surface, type View } from "@/lib/surface";
+import { type Light, PLATE_PER_MM, STRIP_PER_MM, type Surface, type View } from "@/lib/surface";
+import type { FilletPlate } from "@/lib/weld";
 
 /** Between two plates a torch is held along the weld or steeply over it: lower from the side its own plate is in the way. */
 export const FILLET_LIGHTS: readonly Light[] = [

@@ -17,7 +17,7 @@ export async function waitForPicture(page: Page): Promise<void> {
 export async function onScreen(page: Page, face: Face, x: number, y: number): Promise<{ x: number; y: number }> {
   const box = await plateOf(page).boundingBox();
   if (!box) throw new Error("the plate is not on the screen");
-  const at = toScreen(wholePlate(box.width, box.height), face, { x, y });
+  const at = toScreen(wholePlate({ aspect: face, width: box.width, height: box.height }), { x, y });
   return { x: box.x + at.left, y: box.y + at.top };
 }
 

@@ -165,26 +165,38 @@ describe("saving", () => {
 });
 
 describe("what was looked at", () => {
-  const view = { width: 600, height: 400, x: 100, up: 0, scale: 10 };
+  const view = { aspect: "cap", width: 600, height: 400, x: 100, up: 0, scale: 10 } as const;
+  const ofRoot = { ...view, aspect: "root", x: 290 } as const;
 
   it("counts a close look at the weld and nothing else", () => {
-    const seen = withLook(NOTHING_SEEN, "cap", view);
+    const seen = withLook(NOTHING_SEEN, view);
     expect(seenStretches(seen.cap)).toEqual([{ from: 70, to: 130 }]);
     expect(shareSeen(seen, "cap")).toBeCloseTo(0.2, 9);
     expect(shareSeen(seen, "root")).toBe(0);
-    expect(withLook(NOTHING_SEEN, "cap", { ...view, scale: 3 })).toBe(NOTHING_SEEN);
-    expect(withLook(NOTHING_SEEN, "cap", { ...view, up: 60 })).toBe(NOTHING_SEEN);
-    expect(withLook(seen, "cap", view)).toBe(seen);
+    expect(withLook(NOTHING_SEEN, { ...view, scale: 3 })).toBe(NOTHING_SEEN);
+    expect(withLook(NOTHING_SEEN, { ...view, up: 60 })).toBe(NOTHING_SEEN);
+    expect(withLook(seen, view)).toBe(seen);
   });
 
   it("is the same again after being kept as stretches", () => {
-    const seen = withLook(withLook(NOTHING_SEEN, "cap", view), "root", { ...view, x: 290 });
+    const seen = withLook(withLook(NOTHING_SEEN, view), ofRoot);
     expect(coverageOf({ cap: seenStretches(seen.cap), root: seenStretches(seen.root) })).toEqual(seen);
     expect(coverageOf({ cap: [{ from: 280, to: 900 }], root: [] }).cap).toHaveLength(300);
   });
 
+  it("counts a look at a fillet however it is turned", () => {
+    const corner = { ...view, aspect: "fillet" } as const;
+    const onBase = { ...view, aspect: "base", x: 180, up: -5 } as const;
+    const seen = withLook(withLook(NOTHING_SEEN, corner), onBase);
+    expect(seenStretches(seen.fillet)).toEqual([
+      { from: 70, to: 130 },
+      { from: 150, to: 200 },
+    ]);
+    expect(shareSeen(seen, "fillet")).toBeCloseTo(110 / 200, 9);
+  });
+
   it("joins neighbouring looks", () => {
-    const seen = withLook(withLook(NOTHING_SEEN, "cap", view), "cap", { ...view, x: 150 });
+    const seen = withLook(withLook(NOTHING_SEEN, view), { ...view, x: 150 });
     expect(seenStretches(seen.cap)).toEqual([{ from: 70, to: 180 }]);
   });
 });

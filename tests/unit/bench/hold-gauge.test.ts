@@ -1,6 +1,8 @@
 import { describe, expect, it, test } from "vitest";
 import {
-  BUTT_TRAY,
+  CORNER_USES,
+  type CornerUse,
+  cornerUseOf,
   firstTurn,
   hasScale,
   isStanding,
@@ -9,14 +11,16 @@ import {
   measure,
   NOTHING_OUT,
   settingsOf,
+  TRAYS,
 } from "@/lib/bench";
 import { SETTINGS } from "@/lib/gauges";
 
+const BUTT_TRAY = TRAYS.cap;
 const done = (events: readonly MeasuringEvent[], from: Measuring = NOTHING_OUT) => events.reduce(measure, from);
 const take = (gauge: (typeof BUTT_TRAY)[number], x = 120, y = 0): MeasuringEvent => ({
   kind: "take",
   gauge,
-  face: "cap",
+  aspect: "cap",
   place: { x, y },
 });
 const outOf = (state: Measuring) => {
@@ -27,7 +31,7 @@ const outOf = (state: Measuring) => {
 describe("taking a gauge", () => {
   test.each(BUTT_TRAY)("%s comes to the place with nothing read and its part drawn back", (gauge) => {
     const out = outOf(done([take(gauge, 120.04, 3.26)]));
-    expect(out).toMatchObject({ face: "cap", slidTo: null, read: null, isExplained: false });
+    expect(out).toMatchObject({ aspect: "cap", slidTo: null, read: null, isExplained: false });
     expect(out.placement).toMatchObject({ kind: gauge, x: 120, y: 3.3 });
   });
 
@@ -136,4 +140,49 @@ it("tells what stands on the metal and what has a scale", () => {
     "hook-gauge",
   ]);
   expect(BUTT_TRAY.filter((gauge) => !hasScale(gauge))).toEqual(["profile-comb"]);
+});
+
+describe("a tool pushed into the corner of a fillet", () => {
+  const taken = (gauge: "fillet-gauge" | "fillet-blades"): MeasuringEvent => ({
+    kind: "take",
+    gauge,
+    aspect: "fillet",
+    place: { x: 80, y: 4 },
+  });
+
+  it("stands on the root corner, over the plate it was taken to", () => {
+    const { placement } = outOf(done([taken("fillet-gauge"), { kind: "move", place: { x: 90, y: -20 } }]));
+    expect(placement).toMatchObject({ x: 90, y: 0, turn: 90 });
+    expect(cornerUseOf(placement)).toBe("base-leg");
+  });
+
+  test.each(["fillet-gauge", "fillet-blades"] as const)(
+    "%s turns over to the plate whose leg it is to measure",
+    (gauge) => {
+      const used = (use: CornerUse) =>
+        outOf(done([taken(gauge), { kind: "turn", to: 87 }, { kind: "use", use }])).placement;
+      for (const use of CORNER_USES) expect(cornerUseOf(used(use))).toBe(use);
+      expect(used("standing-leg").turn).toBe(267);
+      expect(used("base-leg").turn).toBe(87);
+    },
+  );
+
+  it("changes blades along the set, and stays at its ends", () => {
+    const start = done([taken("fillet-blades")]);
+    const sizes: number[] = [];
+    let state = start;
+    for (let n = 0; n < 12; n++) {
+      const [blade] = settingsOf(outOf(state).placement);
+      sizes.push(blade.value);
+      state = measure(state, { kind: "set", setting: "size", to: blade.more });
+    }
+    expect(sizes).toEqual([5, 5.5, 6, 6.5, 7, 8, 10, 12, 12, 12, 12, 12]);
+  });
+
+  it("lies in the tray only where there is a corner", () => {
+    expect(TRAYS.fillet).toContain("fillet-gauge");
+    for (const aspect of ["cap", "root", "base", "standing"] as const)
+      expect(TRAYS[aspect]).not.toContain("fillet-gauge");
+    expect(TRAYS.base).toContain("depth-gauge");
+  });
 });

@@ -54,7 +54,7 @@ describe("torch", () => {
   });
 
   it("shines from the side it is seen on", () => {
-    const [x, up, height] = lampPosition({ azimuth: 90, elevation: 30 }, { x: 100, up: 0 });
+    const [x, up, height] = lampPosition({ azimuth: 90, elevation: 30 }, { aspect: "cap", x: 100, up: 0 });
     expect(x).toBeCloseTo(100, 9);
     expect(up).toBeCloseTo(TORCH_DISTANCE * Math.cos(Math.PI / 6), 9);
     expect(height).toBeCloseTo(TORCH_DISTANCE / 2, 9);
@@ -62,8 +62,29 @@ describe("torch", () => {
     expect(sideOfTorch({ azimuth: 340, elevation: 30 })).toBe("right");
   });
 
+  it("rakes along the nearer plate of a corner, at the angle that it is held at", () => {
+    for (const azimuth of [0, 45, 90, 200, 270]) {
+      for (const elevation of [9, 14, 30]) {
+        const [x, up, out] = lampPosition({ azimuth, elevation }, { aspect: "fillet", x: 0, up: 0 });
+        expect(Math.hypot(x, up, out)).toBeCloseTo(TORCH_DISTANCE, 6);
+        // heights over the two plates, which rise at 45 degrees to either side
+        const over = [out - up, out + up].map((height) => height / Math.SQRT2 / TORCH_DISTANCE);
+        expect(Math.asin(Math.min(...over))).toBeCloseTo((elevation * Math.PI) / 180, 6);
+      }
+    }
+  });
+
+  it("never stands behind the other plate", () => {
+    for (let azimuth = 0; azimuth < 360; azimuth += 15) {
+      const at = { x: 100, up: 0 };
+      expect(lampPosition({ azimuth, elevation: 14 }, { ...at, aspect: "base" })[1]).toBeLessThan(1e-9);
+      expect(lampPosition({ azimuth, elevation: 14 }, { ...at, aspect: "standing" })[1]).toBeGreaterThan(-1e-9);
+    }
+  });
+
   it("lets the eye open for a low torch", () => {
-    const under = (elevation: number) => exposureUnder(lampPosition({ azimuth: 0, elevation }, { x: 0, up: 0 }));
+    const under = (elevation: number) =>
+      exposureUnder(lampPosition({ azimuth: 0, elevation }, { aspect: "cap", x: 0, up: 0 }));
     expect(under(TORCH_HEIGHTS.middle)).toBeCloseTo(1, 9);
     expect(under(10)).toBeGreaterThan(under(20));
     expect(under(70)).toBeGreaterThanOrEqual(0.85);
@@ -93,7 +114,8 @@ describe("cursor", () => {
   });
 
   it("is told in words", () => {
-    expect(describePlace({ x: 123.42, y: -2.06 })).toBe("123.4 mm from the datum, 2.1 mm towards plate B");
-    expect(describePlace({ x: 5, y: 0 })).toBe("5.0 mm from the datum, on the centre line");
+    expect(describePlace("cap", { x: 123.42, y: -2.06 })).toBe("123.4 mm from the datum, 2.1 mm towards plate B");
+    expect(describePlace("fillet", { x: 20, y: -3 })).toBe("20.0 mm from the datum, 3.0 mm towards the standing plate");
+    expect(describePlace("root", { x: 5, y: 0 })).toBe("5.0 mm from the datum, on the centre line");
   });
 });
