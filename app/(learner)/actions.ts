@@ -11,9 +11,12 @@ export async function signOut(): Promise<void> {
   redirect("/sign-in");
 }
 
-export async function takeFreshPlate(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
+/** Takes a fresh piece for the section of the button that was pressed, with the marks that are needed in it. */
+export async function takeFreshPiece(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
   const typed = textsOf(form);
-  const started = await startPractice(await currentCaller(), { passMark: Number(typed.passMark) }, specimens);
+  const { section } = typed;
+  const wanted = { section, passMark: Number(typed[section]) };
+  const started = await startPractice(await currentCaller(), wanted, specimens);
   if (!started.ok) return problemOf(started, typed);
   redirect(`/practice/${started.id}`);
 }

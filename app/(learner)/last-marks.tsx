@@ -7,7 +7,7 @@ export function LastMarks({ practices }: { readonly practices: readonly Practice
   if (practices.length === 0) {
     return (
       <p className="mt-2 text-ink-2">
-        After handing in, every plate shows its mark here, and a sheet that goes through it line by line.
+        After handing in, every piece shows its mark here, and a sheet that goes through it line by line.
       </p>
     );
   }

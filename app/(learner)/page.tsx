@@ -6,12 +6,12 @@ import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
 import type { Practice } from "@/lib/practice";
-import { takeFreshPlate } from "./actions";
-import { FreshPlate } from "./fresh-plate";
+import { takeFreshPiece } from "./actions";
+import { FreshPiece } from "./fresh-piece";
 import { LastMarks } from "./last-marks";
-import { OpenPlate } from "./open-plate";
+import { OpenPiece } from "./open-piece";
 import { describeStanding } from "./standing";
-import { UnfinishedPlates } from "./unfinished-plates";
+import { UnfinishedPieces } from "./unfinished-pieces";
 
 export const metadata: Metadata = { title: "Today" };
 
@@ -35,26 +35,26 @@ export default async function TodayPage() {
         </p>
       )}
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
-        {current && <OpenPlate practice={current} />}
-        <FreshPlate take={takeFreshPlate} passMark={passMarks.plate} canStart={canStart} isSecond={Boolean(current)} />
+        {current && <OpenPiece practice={current} />}
+        <FreshPiece take={takeFreshPiece} passMarks={passMarks} canStart={canStart} isSecond={Boolean(current)} />
         {!current && (
           <Sheet title="Unfinished">
             <p className="mt-2 text-ink-2">
-              A plate that you leave before handing it in waits here, with every line you wrote.
+              A piece that you leave before handing it in waits here, with every line you wrote.
             </p>
           </Sheet>
         )}
       </div>
       {others.length > 0 && (
         <Sheet title="Unfinished besides" className="mt-5">
-          <UnfinishedPlates practices={others} />
+          <UnfinishedPieces practices={others} />
         </Sheet>
       )}
       <Sheet title="Last marks" className="mt-5">
         <LastMarks practices={handedIn.slice(0, LAST_SHOWN)} />
         {handedIn.length > LAST_SHOWN && (
           <Link href="/history" className="mt-4 inline-block font-medium text-action underline underline-offset-4">
-            All {handedIn.length} plates
+            All {handedIn.length} pieces
           </Link>
         )}
       </Sheet>

@@ -5,16 +5,16 @@ import { shownMark } from "@/lib/results";
 /** One sentence on where somebody stands, from their handed-in practices, the latest first, and how many are unfinished. */
 export function describeStanding(handedIn: readonly Pick<Practice, "marks">[], openCount: number): string {
   if (handedIn.length === 0) return describeBeginning(openCount);
-  const count = handedIn.length === 1 ? "one plate" : `${handedIn.length} plates`;
+  const count = handedIn.length === 1 ? "one piece" : `${handedIn.length} pieces`;
   return `You have handed in ${count}; on the last one ${describeSections(handedIn[0].marks)}.${describeOpen(openCount)}`;
 }
 
 function describeBeginning(openCount: number): string {
   if (openCount === 0) {
-    return "Nothing handed in yet. Your first plate is waiting: look at both faces, write down what you see, hand it in.";
+    return "Nothing handed in yet. Your first weld is waiting: look at it, measure it, write down what you see, hand it in.";
   }
-  const plates = openCount === 1 ? "Your first plate is" : `Your first ${openCount} plates are`;
-  return `Nothing handed in yet. ${plates} on the bench: look at both faces, write down what you see, hand it in.`;
+  const pieces = openCount === 1 ? "Your first piece is" : `Your first ${openCount} pieces are`;
+  return `Nothing handed in yet. ${pieces} on the bench: look, measure, write down what you see, hand it in.`;
 }
 
 function describeOpen(openCount: number): string {

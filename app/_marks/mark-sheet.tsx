@@ -3,7 +3,7 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
 import { imperfection } from "@/lib/imperfections";
 import type { AccountLine } from "@/lib/results";
-import { FACES, type Face } from "@/lib/weld";
+import { PIECES, type SurfaceFace } from "@/lib/weld";
 import { callHighlight, clutterHighlight, truthHighlight } from "./highlights";
 import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
@@ -15,13 +15,13 @@ import { SIGNS } from "./sign";
 export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const [chosen, setChosen] = useState<AccountLine | null>(null);
   const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
-  const [heights, setHeights] = useState<Partial<Record<Face, FaceHeights>>>({});
+  const [heights, setHeights] = useState<Partial<Record<SurfaceFace, FaceHeights>>>({});
   const view = useRef<SpecimenViewHandle>(null);
   const sources = useMemo(
-    () => FACES.map((face) => ({ face, url: `/api/practice/${sheet.id}/surface/${face}` })),
-    [sheet.id],
+    () => PIECES[sheet.kind].faces.map((face) => ({ face, url: `/api/practice/${sheet.id}/surface/${face}` })),
+    [sheet.id, sheet.kind],
   );
-  const onHeights = useCallback((face: Face, found: FaceHeights | null) => {
+  const onHeights = useCallback((face: SurfaceFace, found: FaceHeights | null) => {
     if (found) setHeights((known) => (known[face] === found ? known : { ...known, [face]: found }));
   }, []);
 
@@ -30,7 +30,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const misses = allLines.filter((line) => line.kind === "missed");
   const place = placeOf(sheet, chosen);
   const truthOf = (line: AccountLine) =>
-    sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0, face: "cap" };
+    sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0, face: PIECES[sheet.kind].faces[0] };
 
   const choose = (line: AccountLine) => {
     if (line === chosen) return setChosen(null);
@@ -67,12 +67,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
     });
   }, [sheet, allLines, uncovered, chosen]);
 
-  // nothing draws a fillet with both its plates here: its lines stand by themselves
-  const isDrawn = sheet.sections.every(({ section }) => section !== "fillet");
   return (
-    <div
-      className={`mt-6 grid items-start gap-5 print:block ${isDrawn ? "lg:grid-cols-[minmax(25rem,5fr)_7fr]" : "max-w-4xl"}`}
-    >
+    <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
       <div className="order-2 space-y-5 lg:order-1">
         {misses.length > 0 && (
           <button
@@ -99,40 +95,38 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           />
         ))}
       </div>
-      {isDrawn && (
-        <div className="sticky top-3 order-1 space-y-3 lg:order-2 print:hidden">
-          <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
-            <SpecimenView
-              sources={sources}
-              highlights={highlights}
-              chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
-              onHeights={onHeights}
-              handle={view}
-            />
-          </div>
-          <p className="text-sm text-ink-2">
-            Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
-            nothing there.
-          </p>
-          {chosen && place && !isCovered(chosen) && (
-            <PlaceProfile
-              heights={heights[place.face] ?? null}
-              truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
-              place={place}
-            />
-          )}
+      <div className="sticky top-3 order-1 space-y-3 lg:order-2 print:hidden">
+        <div className="h-[42vh] min-h-64 overflow-hidden rounded-md lg:h-[54vh]">
+          <SpecimenView
+            sources={sources}
+            highlights={highlights}
+            chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
+            onHeights={onHeights}
+            handle={view}
+          />
         </div>
-      )}
+        <p className="text-sm text-ink-2">
+          Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
+          nothing there.
+        </p>
+        {chosen && place && !isCovered(chosen) && (
+          <PlaceProfile
+            heights={heights[place.face] ?? null}
+            truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
+            place={place}
+          />
+        )}
+      </div>
     </div>
   );
 }
 
 /** Where a line is to be looked at: the worst place of its truth, or else the middle of its call. */
-function placeOf(sheet: SheetView, line: AccountLine | null): { x: number; y: number; face: Face } | null {
+function placeOf(sheet: SheetView, line: AccountLine | null): { x: number; y: number; face: SurfaceFace } | null {
   if (!line) return null;
   const truth = sheet.truths.find((candidate) => candidate.id === line.truthIds[0]);
-  if (truth) return truth.face === "fillet" ? null : { x: truth.worst[0], y: truth.worst[1], face: truth.face };
+  if (truth) return { x: truth.worst[0], y: truth.worst[1], face: truth.face };
   const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
-  if (!call || call.start === null || call.face === "fillet") return null;
+  if (!call || call.start === null) return null;
   return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
 }

@@ -1,7 +1,7 @@
 import type { Clutter, ImperfectionType } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
-import type { SurfaceFace } from "@/lib/weld";
+import type { JointKind, SurfaceFace } from "@/lib/weld";
 
 /** What was there, as the browser may know it once the report is handed in. Lengths in mm, as in the stored truth. */
 export interface TruthView {
@@ -28,6 +28,8 @@ export interface ClutterView {
 /** A mark sheet as the browser gets it. */
 export interface SheetView {
   readonly id: string;
+  /** The piece that was inspected. */
+  readonly kind: JointKind;
   /** One, or one a face where each face was a section of its own. */
   readonly sections: readonly SectionResult[];
   readonly truths: readonly TruthView[];

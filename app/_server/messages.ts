@@ -57,7 +57,7 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
   },
   "no-such-practice": {
     status: 404,
-    sentence: "There is no such practice among yours. Go back to Today for the plates that are.",
+    sentence: "There is no such practice among yours. Go back to Today for those that are.",
   },
   "no-such-surface": {
     status: 404,
@@ -67,15 +67,15 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
   "too-many-open": {
     status: 409,
     sentence:
-      "You have as many unfinished plates as one bench holds, and all of them are kept. Hand one in, then take a fresh one.",
+      "You have as many unfinished pieces as one bench holds, and all of them are kept. Hand one in, then take a fresh one.",
   },
   "specimen-not-made": {
     status: 409,
-    sentence: "The plate is still being made. Your practice is kept; it opens as soon as the plate is there.",
+    sentence: "The piece is still being made. Your practice is kept; it opens as soon as the piece is there.",
   },
   "specimen-not-failed": {
     status: 409,
-    sentence: "This practice has its plate, so it was not exchanged. Go on inspecting it.",
+    sentence: "This practice has its piece, so it was not exchanged. Go on inspecting it.",
   },
   "malformed-report": {
     status: 422,

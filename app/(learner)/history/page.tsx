@@ -13,7 +13,7 @@ export default async function HistoryPage() {
   if (!practices.ok) return showRefusal(practices);
   const { open, handedIn } = practices;
   return (
-    <PageFrame title="Your marks" lead="Each plate stands on its own, against the marks it needed that day.">
+    <PageFrame title="Your marks" lead="Each piece stands on its own, against the marks it needed that day.">
       {handedIn.length === 0 ? (
         <p className="mt-6">
           Every plate you hand in gets a line here.{" "}

@@ -19,8 +19,8 @@ import type { MadeFace } from "./make-face";
 import { openPool, type Pool } from "./pool";
 import type { SpecimenSource } from "./specimen-source";
 
-/** Specimens kept ready ahead, so that a learner need not wait for one; a fillet, which no page offers, is made when asked for. */
-const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 0 };
+/** Specimens kept ready ahead, so that a learner need not wait for one. */
+const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 1 };
 /** Restocking waits until the browser of whoever took the last one has unpacked it. */
 const RESTOCK_AFTER_MS = 5000;
 const THREADS = 2;

@@ -4,9 +4,8 @@ import { InspectionBench } from "@/app/_bench";
 import { specimens } from "@/app/_server/generation";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { openBench } from "@/app/_server/use-cases/open-bench";
-import { FACES } from "@/lib/weld";
-import { NoBench } from "./no-bench";
-import { PreparingPlate } from "./preparing-plate";
+import { JOINT_OF } from "@/lib/results";
+import { PreparingPiece } from "./preparing-piece";
 
 export const metadata: Metadata = { title: "Bench" };
 
@@ -16,18 +15,17 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   if (!opened.ok) return showRefusal(opened);
   const { practice, plate, joint } = opened;
   if (practice.state === "handed-in") redirect(`/practice/${id}/marks`);
-  if (!joint) return <PreparingPlate id={id} stage={plate.stage} hasFailed={plate.state === "failed"} />;
-  if (joint.kind === "fillet") return <NoBench />;
+  if (!joint)
+    return (
+      <PreparingPiece
+        id={id}
+        kind={JOINT_OF[practice.section]}
+        stage={plate.stage}
+        hasFailed={plate.state === "failed"}
+      />
+    );
   const { passMark, report, sequence } = practice;
   return (
-    <InspectionBench
-      id={id}
-      joint={joint}
-      passMark={passMark}
-      report={report}
-      sequence={sequence}
-      faces={FACES}
-      mayAskReading
-    />
+    <InspectionBench id={id} joint={joint} passMark={passMark} report={report} sequence={sequence} mayAskReading />
   );
 }

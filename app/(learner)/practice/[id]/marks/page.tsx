@@ -9,6 +9,8 @@ import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { Caution } from "@/app/_ui/caution";
 import { LocalTime } from "@/app/_ui/local-time";
 import { PageFrame } from "@/app/_ui/page-frame";
+import { SECTION_WORDS } from "@/app/_ui/section-names";
+import { JOINT_OF } from "@/lib/results";
 import { describeJoint } from "@/lib/weld";
 
 export const metadata: Metadata = { title: "Mark sheet" };
@@ -20,6 +22,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
   const { sheet, learner, isOwn } = read;
   const view: SheetView = {
     id,
+    kind: JOINT_OF[sheet.practice.section],
     sections: sheet.sections.map(({ result }) => result),
     truths: sheet.truth.items.map(({ id, face, type, start, end, across, size, worst, outline, neutral }) => ({
       id,
@@ -44,7 +47,8 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       lead={
         <>
           {isOwn ? <span className="print:hidden">Your report</span> : `The report of ${learner.name}`}
-          {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a plate, handed in{" "}
+          {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a{" "}
+          {SECTION_WORDS[sheet.practice.section]}, handed in{" "}
           {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}.{" "}
           {describeJoint(sheet.truth.joint)}.
         </>
@@ -66,7 +70,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
             href={isOwn ? "/" : `/desk/${learner.id}`}
             className="inline-flex min-h-11 items-center rounded bg-action px-5 font-medium text-white hover:bg-action-2"
           >
-            {isOwn ? "On to the next plate" : `Back to ${learner.name}`}
+            {isOwn ? "On to the next piece" : `Back to ${learner.name}`}
           </Link>
           <Link
             href="/rule"

@@ -1,14 +1,15 @@
 import Link from "next/link";
 import { LocalTime } from "@/app/_ui/local-time";
+import { SECTION_NAMES } from "@/app/_ui/section-names";
 import type { Practice } from "@/lib/practice";
 
-export function UnfinishedPlates({ practices }: { readonly practices: readonly Practice[] }) {
+export function UnfinishedPieces({ practices }: { readonly practices: readonly Practice[] }) {
   return (
     <ul className="mt-3 divide-y divide-line">
       {practices.map((practice) => (
         <li key={practice.id} className="flex items-center gap-4 py-2">
           <p>
-            <HowFar practice={practice} />
+            <span className="font-medium">{SECTION_NAMES[practice.section]}.</span> <HowFar practice={practice} />
           </p>
           <Link
             href={`/practice/${practice.id}`}
@@ -22,7 +23,7 @@ export function UnfinishedPlates({ practices }: { readonly practices: readonly P
   );
 }
 
-/** When an unfinished plate was begun, and what is written on it. */
+/** When an unfinished piece was begun, and what is written on it. */
 export function HowFar({ practice: { startedAt, savedAt, report } }: { readonly practice: Practice }) {
   return (
     <>

@@ -5,26 +5,43 @@ import { useRouter } from "next/navigation";
 import { useEffect, useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
+import type { JointKind } from "@/lib/weld";
 
 const LOOK_AGAIN_MS = 250;
 
-/** What is done one after the other, as the maker names it, and in words. Both faces are made at once. */
+/** What is done one after the other, as the maker names it, and in words. Both faces of a plate are made at once. */
 const STAGES = [
-  { stage: "cutting the plates", words: "two plates are cut, bevelled and tacked" },
-  { stage: "welding", words: "the runs are laid, root first" },
-  { stage: "cleaning", words: "slag is chipped off and the plate is brushed" },
-  { stage: "measuring", words: "the finished surface is measured, for the marks later" },
-  { stage: "packing", words: "the plate is brought to your bench" },
+  {
+    stage: "cutting the plates",
+    words: { butt: "two plates are cut, bevelled and tacked", fillet: "two plates are cut and tacked square" },
+  },
+  {
+    stage: "welding",
+    words: { butt: "the runs are laid, root first", fillet: "the corner is welded, on one side" },
+  },
+  {
+    stage: "cleaning",
+    words: { butt: "slag is chipped off and the plate is brushed", fillet: "slag is chipped off and it is brushed" },
+  },
+  { stage: "measuring", words: bothSay("the finished surface is measured, for the marks later") },
+  { stage: "packing", words: bothSay("it is brought to your bench") },
 ] as const;
 
-interface PreparingPlateProps {
+function bothSay(words: string): Readonly<Record<JointKind, string>> {
+  return { butt: words, fillet: words };
+}
+
+const NAMES: Readonly<Record<JointKind, string>> = { butt: "plate", fillet: "fillet weld" };
+
+interface PreparingPieceProps {
   readonly id: string;
+  readonly kind: JointKind;
   readonly stage: string;
   readonly hasFailed: boolean;
 }
 
-/** Shown while the plate is being made; opens the bench as soon as it is there. */
-export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPlateProps) {
+/** Shown while the piece is being made; opens the bench as soon as it is there. */
+export function PreparingPiece({ id, kind, stage: firstStage, hasFailed }: PreparingPieceProps) {
   const router = useRouter();
   const [stage, setStage] = useState(() => stageIndex(firstStage));
   const [trouble, setTrouble] = useState("");
@@ -47,7 +64,7 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
   const renew = async () => {
     const response = await fetch(`/api/practice/${id}/specimen`, { method: "POST" }).catch(() => null);
     if (response?.ok) router.refresh();
-    else setTrouble("No other plate could be asked for. Your practice is kept; try again in a moment.");
+    else setTrouble("No other piece could be asked for. Your practice is kept; try again in a moment.");
   };
 
   return (
@@ -58,15 +75,15 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
     >
       <div className="w-full max-w-xl">
         <h1 className="text-2xl font-semibold">
-          {hasFailed ? "This plate could not be made" : "Your plate is being welded"}
+          {hasFailed ? `This ${NAMES[kind]} could not be made` : `Your ${NAMES[kind]} is being welded`}
         </h1>
         {hasFailed ? (
           <>
             <p className="mt-2 text-bench-dim">
-              That is no fault of yours. Your practice is kept; take another plate for it.
+              That is no fault of yours. Your practice is kept; take another one for it.
             </p>
             <div className="mt-6">
-              <Button onClick={renew}>Take another plate</Button>
+              <Button onClick={renew}>Take another {NAMES[kind]}</Button>
             </div>
           </>
         ) : (
@@ -74,12 +91,12 @@ export function PreparingPlate({ id, stage: firstStage, hasFailed }: PreparingPl
             <WeldInProgress />
             <p className="mt-4 min-h-6" role="status">
               {stage < 0
-                ? "It waits for its turn; plates are made one after another."
-                : `Step ${stage + 1} of ${STAGES.length}: ${STAGES[stage].words}.`}
+                ? "It waits for its turn; pieces are made one after another."
+                : `Step ${stage + 1} of ${STAGES.length}: ${STAGES[stage].words[kind]}.`}
             </p>
             <p className="mt-1 text-bench-dim">
-              This usually takes some seconds, up to a minute when many take a plate at once. The bench opens by itself;
-              if you leave, the plate waits for you on Today.
+              This usually takes some seconds, up to a minute when many take one at once. The bench opens by itself; if
+              you leave, it waits for you on Today.
             </p>
           </>
         )}
