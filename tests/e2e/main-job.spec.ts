@@ -47,10 +47,10 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   // by keyboard alone: every other indication of the cap, then turn the plate and write those of the root
   let cursor = await cursorOf(page);
   for (const item of [...cap.filter((other) => other !== line), ...root]) {
-    if ((await plateOf(page).getAttribute("data-face")) !== item.face) {
+    if ((await plateOf(page).getAttribute("data-aspect")) !== item.face) {
       await plateOf(page).focus();
       await page.keyboard.press("f");
-      await expect(plateOf(page)).toHaveAttribute("data-face", item.face);
+      await expect(plateOf(page)).toHaveAttribute("data-aspect", item.face);
       await waitForPicture(page);
       cursor = await cursorOf(page);
     }
@@ -162,7 +162,7 @@ async function cursorOf(page: Page): Promise<{ x: number; up: number }> {
   await page.mouse.move(5, 5);
   const text = (await plateOf(page).locator("p").first().textContent()) ?? "";
   const [, x, y, plate] = /([\d.]+) mm · ([\d.]+) ([AB])/.exec(text) ?? [];
-  const face = await plateOf(page).getAttribute("data-face");
+  const face = await plateOf(page).getAttribute("data-aspect");
   const towardsA = plate === "A" ? Number(y) : -Number(y);
   return { x: Number(x), up: face === "cap" ? towardsA : -towardsA };
 }

@@ -91,7 +91,13 @@ export function EndsDialog(props: EndsDialogProps) {
                 className="cursor-pointer rounded border-2 border-line p-2 has-checked:border-ink has-focus-visible:outline-3 has-focus-visible:outline-lamp"
               >
                 <span className="mb-1 flex items-center gap-2 font-medium text-sm">
-                  <input type="radio" name="end" checked={end === one} onChange={() => change({ end: one })} />
+                  <input
+                    type="radio"
+                    name="end"
+                    aria-label={END_NAMES[one]}
+                    checked={end === one}
+                    onChange={() => change({ end: one })}
+                  />
                   {END_NAMES[one]}
                 </span>
                 <EndPicture

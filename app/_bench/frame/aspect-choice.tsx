@@ -20,7 +20,7 @@ export interface AspectChoiceProps {
 export function AspectChoice({ aspects, aspect, onChoose }: AspectChoiceProps) {
   return (
     <fieldset
-      className="absolute top-2 right-2 z-20 flex cursor-default overflow-hidden rounded border border-bench-line bg-bench/90"
+      className="absolute top-10 right-2 z-20 flex xl:top-2 cursor-default overflow-hidden rounded border border-bench-line bg-bench/90"
       onPointerDown={(event) => event.stopPropagation()}
     >
       <legend className="sr-only">Looked at</legend>

@@ -93,7 +93,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
         <a href={leaveUrl} className="flex h-11 items-center rounded px-2 text-bench-dim text-sm underline">
           Leave the bench
         </a>
-        <p className="hidden text-sm md:block">
+        <p className="hidden min-w-0 text-sm leading-tight md:block">
           {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
         </p>
         <div className="ml-auto" />

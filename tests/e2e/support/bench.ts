@@ -2,7 +2,7 @@ import { expect, type Locator, type Page } from "@playwright/test";
 import { toScreen, wholePlate } from "../../../lib/bench";
 import { imperfection } from "../../../lib/imperfections";
 import type { TruthItem } from "../../../lib/specimen";
-import type { Face } from "../../../lib/weld";
+import type { Aspect } from "../../../lib/weld";
 
 const SETTLED_WITHIN_MS = 60_000;
 
@@ -13,16 +13,16 @@ export async function waitForPicture(page: Page): Promise<void> {
   await expect(plateOf(page)).toHaveAttribute("data-settled", "true", { timeout: SETTLED_WITHIN_MS });
 }
 
-/** Where a place of the face in sight is on the screen while the whole plate is shown. */
-export async function onScreen(page: Page, face: Face, x: number, y: number): Promise<{ x: number; y: number }> {
+/** Where a place is on the screen while the whole of what is seen from an aspect is shown. */
+export async function onScreen(page: Page, aspect: Aspect, x: number, y: number): Promise<{ x: number; y: number }> {
   const box = await plateOf(page).boundingBox();
   if (!box) throw new Error("the plate is not on the screen");
-  const at = toScreen(wholePlate({ aspect: face, width: box.width, height: box.height }), { x, y });
+  const at = toScreen(wholePlate({ aspect, width: box.width, height: box.height }), { x, y });
   return { x: box.x + at.left, y: box.y + at.top };
 }
 
 /** Fills in the open row as a careful inspector would. */
-export async function fillOpenRow(page: Page, item: TruthItem): Promise<void> {
+export async function fillOpenRow(page: Page, item: Omit<TruthItem, "face">): Promise<void> {
   const form = page.getByRole("group", { name: /^Indication \d+$/ });
   await chooseType(page, item);
   const isPoint = imperfection(item.type).extent === "point";
@@ -34,7 +34,7 @@ export async function fillOpenRow(page: Page, item: TruthItem): Promise<void> {
 }
 
 /** By keyboard: the number of ISO 6520-1, then Enter. */
-async function chooseType(page: Page, item: TruthItem): Promise<void> {
+async function chooseType(page: Page, item: Pick<TruthItem, "type">): Promise<void> {
   const { name, number } = imperfection(item.type);
   const picker = page.getByRole("combobox", { name: "What it is" });
   await picker.focus();

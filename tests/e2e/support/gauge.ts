@@ -29,14 +29,21 @@ export async function readByEye(page: Page): Promise<number> {
     });
     return { strokes, figures };
   });
-  // main and vernier lines meet at one edge and go to either side of it
-  const edge = drawn.strokes[0][0];
-  const ups = (side: 1 | -1) => drawn.strokes.filter(([u0, , u1]) => Math.sign(u1 - u0) === side).map(([, up]) => up);
-  const [main, vernier] = [ups(1), ups(-1)];
+  // main and vernier lines meet at one edge, upright or level, and go to either side of it
+  const [[left, up, toLeft, toUp]] = drawn.strokes;
+  const isLevel = Math.abs(toUp - up) > Math.abs(toLeft - left);
+  const edge = isLevel ? up : left;
+  const lines = drawn.strokes.map(([u0, w0, u1, w1]) =>
+    isLevel ? { side: Math.sign(w1 - w0), at: u0 } : { side: Math.sign(u1 - u0), at: w0 },
+  );
+  const placesOn = (side: 1 | -1) => lines.filter((line) => line.side === side).map(({ at }) => at);
+  const [main, vernier] = [placesOn(1), placesOn(-1)];
   const figureAt = (side: 1 | -1, text: string) => {
-    const found = drawn.figures.find((figure) => Math.sign(figure.left - edge) === side && figure.text === text);
+    const found = drawn.figures.find(
+      (figure) => Math.sign((isLevel ? figure.up : figure.left) - edge) === side && figure.text === text,
+    );
     if (!found) throw new Error(`no figure ${text}`);
-    return found.up;
+    return isLevel ? found.left : found.up;
   };
   const perMm = (figureAt(1, "10") - figureAt(1, "5")) / 5;
   const nought = main.reduce((best, up) => {

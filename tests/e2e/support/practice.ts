@@ -3,9 +3,12 @@ import { expect, type Page } from "@playwright/test";
 const MADE_WITHIN_MS = 120_000;
 
 /** Takes a fresh plate from Today and waits until it lies on the bench; returns the id of the practice. */
-export async function takeFreshPlate(page: Page): Promise<string> {
+export const takeFreshPlate = (page: Page): Promise<string> => takeFresh(page, "Inspect a fresh plate");
+export const takeFreshFillet = (page: Page): Promise<string> => takeFresh(page, "Inspect a fillet weld");
+
+async function takeFresh(page: Page, name: string): Promise<string> {
   await page.goto("/");
-  await page.getByRole("button", { name: "Inspect a fresh plate" }).click();
+  await page.getByRole("button", { name }).click();
   await expect(page).toHaveURL(/\/practice\/[\w-]+$/);
   const id = new URL(page.url()).pathname.split("/")[2];
   await expect(page.getByRole("button", { name: "Hand in" })).toBeVisible({ timeout: MADE_WITHIN_MS });

@@ -1,9 +1,10 @@
 import Database from "libsql";
 import type { TruthItem } from "../../../lib/specimen";
-import type { Dimension } from "../../../lib/weld";
+import type { Answer, Dimension, Statement } from "../../../lib/weld";
 
 interface DimensionTruth {
   readonly dimension: Dimension;
+  readonly station: number | null;
   readonly value: number;
   readonly at: number;
   readonly along: { readonly from: number; readonly step: number; readonly values: readonly number[] };
@@ -14,6 +15,12 @@ export const readTruth = (practiceId: string): readonly TruthItem[] => storedTru
 
 /** The largest value of each dimension, and where it is. */
 export const readDimensions = (practiceId: string): readonly DimensionTruth[] => storedTruth(practiceId).dimensions;
+
+/** What is right to state of a fillet, each with all answers that are. */
+export const readStatements = (practiceId: string) => storedTruth(practiceId).statements;
+
+/** Where the stations of a fillet are scribed, mm from the datum. */
+export const readStations = (practiceId: string) => storedTruth(practiceId).stations;
 
 /** What a dimension is at a place along the weld, mm from the datum. */
 export function dimensionAt(practiceId: string, dimension: Dimension, x: number): number {
@@ -29,5 +36,10 @@ function storedTruth(practiceId: string) {
     .prepare("SELECT truth FROM Specimen WHERE id = (SELECT specimenId FROM Practice WHERE id = ?)")
     .get(practiceId) as { truth: string };
   database.close();
-  return JSON.parse(row.truth) as { items: TruthItem[]; dimensions: DimensionTruth[] };
+  return JSON.parse(row.truth) as {
+    items: TruthItem[];
+    dimensions: DimensionTruth[];
+    statements: { statement: Statement; right: Answer[] }[];
+    stations: number[];
+  };
 }
