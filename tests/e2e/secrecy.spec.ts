@@ -2,20 +2,31 @@ import { gunzipSync } from "node:zlib";
 import { expect, type Page, test } from "@playwright/test";
 import Database from "libsql";
 import { OTHER_LEARNER } from "./support/people";
-import { takeFreshPlate } from "./support/practice";
+import { takeFreshFillet, takeFreshPlate } from "./support/practice";
 
 test.use(OTHER_LEARNER);
 test.setTimeout(240_000);
 
 const PAGES = ["/", "/history", "/rule", "/account", "/desk", "/setup", "/join"];
-const ROUTES = ["progress", "surface/cap", "surface/root"];
+const PIECES = [
+  { piece: "a plate", take: takeFreshPlate, routes: ["progress", "surface/cap", "surface/root"] },
+  { piece: "a fillet weld", take: takeFreshFillet, routes: ["progress", "surface/fillet", "ends"] },
+];
 
 interface Secret {
   readonly what: string;
   readonly text: string;
 }
 
-test("nothing that a learner can reach tells what there is to find while the practice is open", async ({ page }) => {
+for (const { piece, take, routes } of PIECES) {
+  test(`nothing that a learner can reach tells what there is to find on ${piece} while the practice is open`, async ({
+    page,
+  }) => {
+    await inspectTheWire(page, take, routes);
+  });
+}
+
+async function inspectTheWire(page: Page, take: (page: Page) => Promise<string>, routes: readonly string[]) {
   const received: { readonly url: string; readonly bytes: Buffer }[] = [];
   const reading: Promise<void>[] = [];
   page.on("response", (response) => {
@@ -27,10 +38,10 @@ test("nothing that a learner can reach tells what there is to find while the pra
     reading.push(read);
   });
 
-  const id = await takeFreshPlate(page);
+  const id = await take(page);
   for (const path of [...PAGES, `/practice/${id}`, `/practice/${id}/marks`]) await page.goto(path);
   await page.goto("/");
-  for (const route of ROUTES) {
+  for (const route of routes) {
     const response = await page.request.get(`/api/practice/${id}/${route}`);
     received.push({ url: response.url(), bytes: await response.body() });
   }
@@ -38,14 +49,14 @@ test("nothing that a learner can reach tells what there is to find while the pra
   await Promise.all(reading);
 
   const secrets = readSecrets(id);
-  expect(secrets.length, "the plate has something to find").toBeGreaterThan(10);
+  expect(secrets.length, "the piece has something to find").toBeGreaterThan(10);
   const contents = received.map(({ url, bytes }) => ({ url, text: unzip(bytes).toString("latin1") }));
   expect(contents.length).toBeGreaterThan(20);
   const leaks = contents.flatMap(({ url, text }) =>
     secrets.filter((secret) => text.includes(secret.text)).map(({ what }) => `${what} in ${url}`),
   );
   expect(leaks).toEqual([]);
-});
+}
 
 /** The parts of pages that Next sends to its own router, which are not the pages themselves. */
 async function readAsPageParts(page: Page, id: string): Promise<void> {
@@ -63,10 +74,8 @@ function readSecrets(id: string): Secret[] {
     .get(id) as { seed: string; truth: string };
   const seeds = database.prepare("SELECT seed FROM Specimen").all() as { seed: string }[];
   database.close();
-  const { items, clutter, dimensions } = JSON.parse(row.truth) as Record<
-    "items" | "clutter" | "dimensions",
-    Record<string, unknown>[]
-  >;
+  const truth = JSON.parse(row.truth);
+  const { items, clutter, dimensions } = truth as Record<"items" | "clutter" | "dimensions", Record<string, unknown>[]>;
   expect(dimensions.length, "dimensions are asked for").toBeGreaterThan(0);
   expect(clutter.length, "something tempts to a false call").toBeGreaterThan(0);
   const places = [...items, ...clutter].flatMap((item) => [
@@ -76,11 +85,26 @@ function readSecrets(id: string): Secret[] {
   ]);
   const worst = items.map((item) => ({ what: `${item.id} worst`, text: JSON.stringify(item.worst) }));
   const kinds = clutter.map((item) => ({ what: `kind of ${item.id}`, text: `"kind":"${item.kind}"` }));
-  const measured = dimensions.map(({ dimension, along }) => ({
-    what: `${dimension} along the weld`,
-    text: JSON.stringify(along).slice(0, 60),
-  }));
-  return [...measured, ...seeds.map(({ seed }) => ({ what: "a seed", text: seed })), ...places, ...worst, ...kinds];
+  // at a station there is one value and nothing along the weld
+  const measured = dimensions.flatMap(({ dimension, station, value, along }) =>
+    along
+      ? [{ what: `${dimension} along the weld`, text: JSON.stringify(along).slice(0, 60) }]
+      : [{ what: `${dimension} at ${station}`, text: `"station":${station},"value":${value}` }],
+  );
+  const ofFillet = truth.gap
+    ? [
+        { what: "the gap", text: JSON.stringify(truth.gap) },
+        { what: "statements", text: JSON.stringify(truth.statements).slice(0, 60) },
+      ]
+    : [];
+  return [
+    ...ofFillet,
+    ...measured,
+    ...seeds.map(({ seed }) => ({ what: "a seed", text: seed })),
+    ...places,
+    ...worst,
+    ...kinds,
+  ];
 }
 
 function unzip(bytes: Buffer): Buffer {
