@@ -83,7 +83,7 @@ function readSecrets(id: string): Secret[] {
     { what: `${item.id} outline`, text: JSON.stringify(item.outline).slice(0, 60) },
     { what: `${item.id} itself`, text: `"${item.id}"` },
   ]);
-  const worst = items.map((item) => ({ what: `${item.id} worst`, text: JSON.stringify(item.worst) }));
+  const worst = items.map((item) => ({ what: `${item.id} worst`, text: `"worst":${JSON.stringify(item.worst)}` }));
   const kinds = clutter.map((item) => ({ what: `kind of ${item.id}`, text: `"kind":"${item.kind}"` }));
   // at a station there is one value and nothing along the weld
   const measured = dimensions.flatMap(({ dimension, station, value, along }) =>
