@@ -20,7 +20,6 @@ export {
   type Tip,
 } from "./kinds";
 export type { SeatingRandom } from "./noise";
-export { onPlate } from "./on-plate";
 export {
   type FeetPlacement,
   FILLET_USES,

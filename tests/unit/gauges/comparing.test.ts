@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from "vitest";
-import { gapAt, onPlate, pressComb, readRule, setDown, tryLeaf } from "@/lib/gauges";
-import { bead, FLAT, filletOf, plateOf, STEADY } from "./support/analytic";
+import { gapAt, pressComb, readRule, tryLeaf } from "@/lib/gauges";
+import { bead, FLAT, plateOf, STEADY } from "./support/analytic";
 
 describe("steel rule", () => {
   const plate = plateOf(FLAT);
@@ -67,42 +67,5 @@ describe("profile comb", () => {
     const pins = pressComb(plateOf(FLAT), { x: 100, y: 60, turn: 90 });
     expect(pins[0].height).toBeCloseTo(0, 9);
     expect(pins[100].height).toBeNull();
-  });
-});
-
-describe("one plate of a fillet as a plate of its own", () => {
-  const fillet = filletOf(8, 6);
-
-  it("is level beyond the toe and has the weld's face before it", () => {
-    const plus = onPlate(fillet, 1);
-    expect(plus.heightAt(100, 20)).toBeCloseTo(0, 3);
-    // from (8, 0) to (0, 6) along the plate and square to it
-    expect(plus.heightAt(100, 4)).toBeCloseTo(3, 3);
-    const minus = onPlate(fillet, -1);
-    expect(minus.heightAt(100, 3)).toBeCloseTo(4, 3);
-  });
-
-  it("lets a depth gauge read an undercut square to the plate", () => {
-    // 0.7 mm deep square to the plate, between 8 and 10 mm from the corner
-    const cut = {
-      ...fillet,
-      heightAt: (x: number, y: number) => {
-        const along = y * Math.SQRT2;
-        const deep = y > 0 && along > 8 && along < 10 ? 0.7 * Math.SQRT2 * Math.sin(((along - 8) * Math.PI) / 2) : 0;
-        return fillet.heightAt(x, y) - deep;
-      },
-    };
-    const standing = setDown(
-      onPlate(cut, 1),
-      { kind: "depth-gauge", x: 100, y: 8.7, turn: 90, stance: "one-side", near: 8, spacing: 14 },
-      STEADY,
-    );
-    expect(standing).toMatchObject({ ok: true });
-    expect(Math.abs((standing.ok ? standing.exact : 0) - 0.7)).toBeLessThan(0.15);
-  });
-
-  it("of a butt plate is the plate itself", () => {
-    const plate = plateOf(FLAT);
-    expect(onPlate(plate, -1)).toBe(plate);
   });
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { heightsOfFace, setDown } from "@/lib/gauges";
+import { randomStream } from "@/lib/random";
 import {
   decodeFace,
   encodeFace,
@@ -42,6 +44,35 @@ describe("a fillet turned square to one of its plates", () => {
       for (const away of [1, 3, 7.5]) expect(heightAt(turned, 10, sign * away)).toBeCloseTo(LEG - away, 2);
       for (const away of [8.5, 20, 40, 60]) expect(heightAt(turned, 10, sign * away)).toBeCloseTo(0, 2);
     }
+  });
+});
+
+describe("a depth gauge on one plate of a fillet", () => {
+  /** 0.7 mm deep square to the base plate, between 9 and 11 mm from the corner. */
+  const DEEP = 0.7;
+  const undercut = (patch: Patch): Patch => ({
+    ...patch,
+    height: patch.height.map((z, k) => {
+      const along = rowY(patch.grid, Math.floor(k / patch.grid.columns)) * Math.SQRT2;
+      const share = along > 9 && along < 11 ? Math.sin(((along - 9) * Math.PI) / 2) : 0;
+      return z - share * DEEP * Math.SQRT2;
+    }),
+  });
+  const cut: Surface = { ...surface, strip: undercut(surface.strip), plate: undercut(surface.plate) };
+  const heights = heightsOfFace(turnedFillet(cut, "base"));
+  const gauge = { kind: "depth-gauge", x: 10, turn: 90, stance: "one-side", near: 8, spacing: 14 } as const;
+
+  it("reads an undercut beside the other plate square to its own", () => {
+    // cut along the bisector, its ground lies as much nearer to the corner as it is deep, under an upright flank
+    const BESIDE = 0.1;
+    const standing = setDown(heights, { ...gauge, y: 10 - DEEP + BESIDE }, randomStream("steady hand"));
+    expect(standing).toMatchObject({ ok: true });
+    expect(Math.abs((standing.ok ? standing.exact : 0) - DEEP)).toBeLessThan(0.1);
+  });
+
+  it("does not get its body past the other plate", () => {
+    const straddling = setDown(heights, { ...gauge, stance: "straddling", y: 10 }, randomStream("steady hand"));
+    expect(straddling.ok).toBe(false);
   });
 });
 
