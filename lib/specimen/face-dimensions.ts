@@ -1,6 +1,6 @@
 import type { Dimension, Face } from "../weld";
 import { probeAngles, probeSteps } from "./joint-items";
-import { crownNear, widthNear } from "./measure";
+import { crownAlong, widthNear } from "./measure";
 import type { DimensionTruth } from "./truth";
 import type { FaceWork } from "./work";
 
@@ -25,7 +25,7 @@ export function dimensionsOf(work: FaceWork): DimensionTruth[] {
 
 type Probe = (work: FaceWork) => Probed;
 
-const CROWN: Probe = (work) => alongWeld(work, (x) => crownNear(work, x));
+const CROWN: Probe = (work) => alongWeld(work, crownAlong(work));
 
 const PROBES: Readonly<Record<Face, readonly { readonly dimension: Dimension; readonly probe: Probe }[]>> = {
   cap: [

@@ -29,12 +29,22 @@ export function measureCrown(face: Finished, search: AcrossSearch): Measured | n
   return gather(soundings, face.strip.grid.perMm, search.threshold, search.bridge);
 }
 
-/** The crown's height at x, mm: the median of the columns within 1 mm, so that a grain on the weld does not count. */
-export function crownNear(face: Finished, x: number): number {
-  const heights = columnsIn(face.strip, { from: x - CROWN_EVENED, to: x + CROWN_EVENED })
-    .map((i) => crownAt(face, i, Number.POSITIVE_INFINITY)?.value)
-    .filter((height) => height !== undefined);
-  return median(heights);
+/**
+ * The crown's height at x, mm: the median of the columns within 1 mm, so that a grain on the weld does not count. Each column is
+ * measured once, however many places it lies near to.
+ */
+export function crownAlong(face: Finished): (x: number) => number {
+  const known = new Map<number, number | undefined>();
+  const heightOf = (i: number): number | undefined => {
+    if (!known.has(i)) known.set(i, crownAt(face, i, Number.POSITIVE_INFINITY)?.value);
+    return known.get(i);
+  };
+  return (x) =>
+    median(
+      columnsIn(face.strip, { from: x - CROWN_EVENED, to: x + CROWN_EVENED })
+        .map(heightOf)
+        .filter((height) => height !== undefined),
+    );
 }
 
 function crownAt(face: Finished, i: number, threshold: number): Sounding | null {

@@ -20,13 +20,38 @@ export interface Probe {
   readonly z: number;
 }
 
-function leastSquares(probes: readonly Probe[]): { level: number; slope: number } {
+interface Line {
+  readonly level: number;
+  readonly slope: number;
+}
+
+// plain loops: thousands of lines are fitted on every face
+function leastSquares(probes: readonly Probe[]): Line {
   const n = probes.length;
-  const meanY = probes.reduce((sum, p) => sum + p.y, 0) / n;
-  const meanZ = probes.reduce((sum, p) => sum + p.z, 0) / n;
-  const spread = probes.reduce((sum, p) => sum + (p.y - meanY) ** 2, 0);
-  const slope = probes.reduce((sum, p) => sum + (p.y - meanY) * (p.z - meanZ), 0) / spread;
+  let sumY = 0;
+  let sumZ = 0;
+  for (const { y, z } of probes) {
+    sumY += y;
+    sumZ += z;
+  }
+  const meanY = sumY / n;
+  const meanZ = sumZ / n;
+  let spread = 0;
+  let rising = 0;
+  for (const { y, z } of probes) {
+    const off = y - meanY;
+    spread += off * off;
+    rising += off * (z - meanZ);
+  }
+  const slope = rising / spread;
   return { level: meanZ - slope * meanY, slope };
+}
+
+/** How far each height lies above a line, mm. */
+function heightsOver({ level, slope }: Line, probes: readonly Probe[]): Float64Array {
+  const heights = new Float64Array(probes.length);
+  for (let n = 0; n < heights.length; n++) heights[n] = probes[n].z - level - slope * probes[n].y;
+  return heights;
 }
 
 /**
@@ -54,15 +79,14 @@ export function plateLine(
  * Straight line through heights: least squares, once more without the points that lie further off than three median
  * deviations, then shifted so that the median of what is left lies on it.
  */
-export function robustLine(probes: readonly Probe[]): { readonly level: number; readonly slope: number } {
-  const rough = leastSquares(probes);
-  const off = (line: { level: number; slope: number }, p: Probe) => p.z - line.level - line.slope * p.y;
-  const centre = median(probes.map((p) => off(rough, p)));
-  const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(probes.map((p) => Math.abs(off(rough, p) - centre))));
-  const kept = probes.filter((p) => Math.abs(off(rough, p) - centre) <= limit);
+export function robustLine(probes: readonly Probe[]): Line {
+  const deviations = heightsOver(leastSquares(probes), probes);
+  const centre = median(deviations);
+  for (let n = 0; n < deviations.length; n++) deviations[n] = Math.abs(deviations[n] - centre);
+  const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(deviations));
+  const kept = probes.filter((_, n) => deviations[n] <= limit);
   const fine = leastSquares(kept);
-  const shift = median(kept.map((p) => off(fine, p)));
-  return { level: fine.level + shift, slope: fine.slope };
+  return { level: fine.level + median(heightsOver(fine, kept)), slope: fine.slope };
 }
 
 /** The toe is averaged over this half length before the plate is probed, so that a scallop does not shift the line. */
