@@ -41,10 +41,22 @@ export function largestAlong(from: number, to: number, value: (x: number) => num
   return most;
 }
 
+/** A profile that keeps what it has worked out: every row of pixels asks for the same places again. */
+function remembered(value: (x: number) => number): (x: number) => number {
+  const known = new Map<number, number>();
+  return (x) => {
+    const kept = known.get(x);
+    if (kept !== undefined) return kept;
+    const found = value(x);
+    known.set(x, found);
+    return found;
+  };
+}
+
 /** A profile evened out over `reach` mm to both sides: a pool does not follow what is shorter than itself. */
 export function evenedOut(value: (x: number) => number, reach: number): (x: number) => number {
   const steps = 6;
-  return (x) => {
+  return remembered((x) => {
     let sum = 0;
     let weights = 0;
     for (let n = -steps; n <= steps; n++) {
@@ -53,5 +65,5 @@ export function evenedOut(value: (x: number) => number, reach: number): (x: numb
       weights += weight;
     }
     return sum / weights;
-  };
+  });
 }
