@@ -1,7 +1,7 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { fractal1, gradient1, gradient2, nearestRow, rowY } from "../../surface";
-import { mixColour, mixMaterial } from "../field";
+import { type Field, mixColour, mixMaterial } from "../field";
 import { drawEnds, type Envelope, unevenEnvelope } from "../imperfections/uneven-ends";
 import { weldBorder } from "../imperfections/weld-border";
 import { forColumns } from "../runs/edit";
@@ -50,35 +50,37 @@ function drawToe(work: FaceWork, side: 1 | -1, habit: BlemishHabit, random: Rand
 }
 
 function darken(work: FaceWork, border: Float32Array, toe: DarkToe): void {
-  const { strip } = work;
+  forColumns(work.strip.grid, toe.from, toe.to, (i, x) => {
+    if (!Number.isNaN(border[i])) darkenColumn(work.strip, toe, i, x, border[i]);
+  });
+}
+
+/** One column of pixels across the toe, which lies at y = `at`. */
+function darkenColumn(strip: Field, toe: DarkToe, i: number, x: number, at: number): void {
   const { grid, z, parent, clean } = strip;
   const { side, seed, dark } = toe;
-  forColumns(grid, toe.from, toe.to, (i, x) => {
-    const at = border[i];
-    if (Number.isNaN(at)) return;
-    const weight =
-      toe.envelope(x) * clamp(0.7 + 0.8 * fractal1(x / 6.1, seed, 3, 0.6) + 0.3 * gradient1(x / 0.9, seed + 1), 0, 1.1);
-    if (weight < 0.03) return;
-    const middle = 0.02 + 0.06 * gradient1(x / 1.5, seed + 2);
-    const half = 0.09 + 0.09 * weight * (0.8 + 0.5 * gradient1(x / 2.6, seed + 3));
-    const first = nearestRow(grid, at - 1);
-    const last = nearestRow(grid, at + 1);
-    for (let j = first; j <= last; j++) {
-      const k = j * grid.columns + i;
-      if (clean[k] > 0.05) continue;
-      const y = rowY(grid, j);
-      const out = (y - at) * side - middle;
-      const off = Math.abs(out);
-      const near = ease(out > 0 ? 0.95 : 0.6, 0.05, off);
-      if (near > 0) {
-        const breath = near * weight * clamp(0.4 + 0.8 * gradient2(x / 1.5, y / 0.7, seed + 4), 0, 1);
-        mixColour(strip, k, TONES.toeBreath, 0.36 * dark * breath);
-      }
-      const line = ease(1.5, 0.4, off / half) * Math.min(1, 1.2 * weight);
-      if (line <= 0) continue;
-      const room = Math.max(0, z[k] - parent[k] + DEEPEST);
-      z[k] -= Math.min(toe.crease * line, room);
-      mixMaterial(strip, k, TONES.toeLine, 0.55, 0.15, 0.9 * line * dark);
+  const weight =
+    toe.envelope(x) * clamp(0.7 + 0.8 * fractal1(x / 6.1, seed, 3, 0.6) + 0.3 * gradient1(x / 0.9, seed + 1), 0, 1.1);
+  if (weight < 0.03) return;
+  const middle = 0.02 + 0.06 * gradient1(x / 1.5, seed + 2);
+  const half = 0.09 + 0.09 * weight * (0.8 + 0.5 * gradient1(x / 2.6, seed + 3));
+  const first = nearestRow(grid, at - 1);
+  const last = nearestRow(grid, at + 1);
+  for (let j = first; j <= last; j++) {
+    const k = j * grid.columns + i;
+    if (clean[k] > 0.05) continue;
+    const y = rowY(grid, j);
+    const out = (y - at) * side - middle;
+    const off = Math.abs(out);
+    const near = ease(out > 0 ? 0.95 : 0.6, 0.05, off);
+    if (near > 0) {
+      const breath = near * weight * clamp(0.4 + 0.8 * gradient2(x / 1.5, y / 0.7, seed + 4), 0, 1);
+      mixColour(strip, k, TONES.toeBreath, 0.36 * dark * breath);
     }
-  });
+    const line = ease(1.5, 0.4, off / half) * Math.min(1, 1.2 * weight);
+    if (line <= 0) continue;
+    const room = Math.max(0, z[k] - parent[k] + DEEPEST);
+    z[k] -= Math.min(toe.crease * line, room);
+    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.15, 0.9 * line * dark);
+  }
 }

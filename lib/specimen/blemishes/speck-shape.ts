@@ -118,29 +118,34 @@ const RAGGED = 0.5;
 
 /** Puts a mark on the metal. Its outline is ragged, its edge as soft as a pixel. */
 export function laySpeck(field: Field, speck: Speck): void {
-  const { x: cx, y: cy, radius, stretch, turn, seed, kind } = speck;
+  const { x: cx, y: cy, radius, stretch, turn } = speck;
   const reach = BED.reach * radius * Math.sqrt(stretch) + 0.15;
-  const soft = 0.5 / (field.grid.perMm * radius);
   const c = Math.cos(turn);
   const s = Math.sin(turn);
   const long = Math.sqrt(stretch);
-  const wave = 1.15 * radius;
   forEachPixel(field.grid, boxAround(cx, cy, reach), (k, x, y) => {
     const u = ((x - cx) * c + (y - cy) * s) / (radius * long);
     const v = (((y - cy) * c - (x - cx) * s) * long) / radius;
     const plain = Math.hypot(u, v);
-    if (plain > BED.reach + RAGGED) return;
-    const ragged = 0.34 * gradient2(x / wave, y / wave, seed) + 0.16 * gradient2(x / 0.17, y / 0.17, seed + 1);
-    const d = plain + ragged;
-    const bed = BED.share * ease(BED.reach, 0.9, d) * clamp(0.5 + 1.2 * gradient2(x / 0.4, y / 0.4, seed + 2), 0, 1);
-    if (bed > 0) mixColour(field, k, speck.colour, bed * speck.cover);
-    const share = ease(1 + soft, 1 - soft, d);
-    if (share <= 0) return;
-    const dome = clamp(1 - 0.7 * d * d, 0, 1);
-    // the edge of a flat mark is thin: the metal shows through
-    const hides = kind === "spot" || kind === "oxide" ? 0.8 + 0.3 * gradient2(x / 0.2, y / 0.2, seed + 3) : 1;
-    field.z[k] += speck.rise * share * dome;
-    mixMaterial(field, k, speck.colour, speck.rough, speck.metal, clamp(speck.cover * hides, 0, 1) * share);
-    field.brush[k] *= 1 - share;
+    if (plain <= BED.reach + RAGGED) markPixel(field, speck, k, x, y, plain);
   });
+}
+
+/** One pixel of a mark, `plain` of its radii from the middle. */
+function markPixel(field: Field, speck: Speck, k: number, x: number, y: number, plain: number): void {
+  const { radius, seed, kind } = speck;
+  const soft = 0.5 / (field.grid.perMm * radius);
+  const wave = 1.15 * radius;
+  const ragged = 0.34 * gradient2(x / wave, y / wave, seed) + 0.16 * gradient2(x / 0.17, y / 0.17, seed + 1);
+  const d = plain + ragged;
+  const bed = BED.share * ease(BED.reach, 0.9, d) * clamp(0.5 + 1.2 * gradient2(x / 0.4, y / 0.4, seed + 2), 0, 1);
+  if (bed > 0) mixColour(field, k, speck.colour, bed * speck.cover);
+  const share = ease(1 + soft, 1 - soft, d);
+  if (share <= 0) return;
+  const dome = clamp(1 - 0.7 * d * d, 0, 1);
+  // the edge of a flat mark is thin: the metal shows through
+  const hides = kind === "spot" || kind === "oxide" ? 0.8 + 0.3 * gradient2(x / 0.2, y / 0.2, seed + 3) : 1;
+  field.z[k] += speck.rise * share * dome;
+  mixMaterial(field, k, speck.colour, speck.rough, speck.metal, clamp(speck.cover * hides, 0, 1) * share);
+  field.brush[k] *= 1 - share;
 }

@@ -1,7 +1,7 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
-import { mixColour, mixMaterial } from "../field";
+import { type Field, mixColour, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
 import type { Range } from "../runs";
 import { levelBetweenPlates } from "../runs/groove";
@@ -55,64 +55,71 @@ export function grindEnd(work: FaceWork, end: number, random: RandomStream): voi
   const beside = random.uniform(1, REACH.plate);
   const aside = work.plan.groove + random.uniform(1, 7);
   const seed = random.seed();
+  const grinding: Grinding = { end, reach, facets, dull, beside, aside, levelAt, seed };
   forEachPixel(strip.grid, { x0: end - REACH.weld, x1: end + REACH.weld, y0: -24, y1: 24 }, (k, x, y, i) => {
-    const away = Math.abs(x - end);
-    if (strip.bead[k] <= 0.02) {
-      scratchBeside(work, k, away, Math.abs(y), { x, y, beside, aside, facet: facets[0], seed });
-      return;
-    }
-    const wander = gradient2(x / 2.6, y / 4.2, seed + 7);
-    let ramp = Number.POSITIVE_INFINITY;
-    let stroke = 0;
-    facets.forEach((facet, n) => {
-      const at = facet.left + facet.slope * away + facet.tilt * y + 0.07 * gradient2(x / 5, y / 5, seed + 20 + n);
-      if (at >= ramp) return;
-      ramp = at;
-      stroke = n;
-    });
-    const facet = facets[stroke];
-    const r = Math.sqrt((x - facet.arcX) ** 2 + (y - facet.arcY) ** 2);
-    // no grit cuts all the way: a line fades in and out along its stroke
-    const cuts = clamp(0.6 + 0.8 * gradient2(x / 3.2, y / 1.1, seed + 12), 0, 1.3);
-    const scratch = cuts * (0.8 * value1(r / 0.19, seed + 2) + 0.5 * value1(r / 0.42, seed + 3));
-    // single strokes went further in than others
-    const strokes = 0.24 * gradient1(r / 1.7, seed + 6) + 0.16 * value1(r / 0.5, seed + 13);
-    const out = away / (reach * OUT) + 0.4 * strokes + 0.22 * wander;
-    const run = ease(1, 0.45, out);
-    const above = strip.z[k] - levelAt(i, y) - ramp + 0.1 * wander;
-    if (run <= 0 || above <= -FEATHERED) return;
-    // what stands out is taken off gradually: hollows between ripples and runs are only just touched
-    const taken = above > FEATHERED ? above : (above + FEATHERED) ** 2 / (4 * FEATHERED);
-    strip.z[k] -= taken * run - 0.006 * scratch * run;
-    const share = run * ease(-0.55 * FEATHERED, 0.9 * FEATHERED, above + 0.07 * scratch + 0.1 * strokes);
-    const smoky = clamp(dull + 0.6 * gradient2(x / 3.5, y / 3, seed + 5), 0, 1);
-    mixMaterial(strip, k, scaled(TONES.groundSteel, facet.tone + 0.07 * scratch), 0.52, 0.5, 0.7 * share);
-    mixMaterial(strip, k, TONES.smoke, 0.62, 0.34, 0.24 * smoky * share);
-    mixColour(strip, k, TONES.rust, 0.08 * ease(0.4, 0.9, smoky) * share);
-    strip.brush[k] += (0.5 - strip.brush[k]) * share;
-    if (share > 0.4) strip.brushAngle[k] = Math.atan2(y - facet.arcY, x - facet.arcX) + Math.PI / 2;
+    if (strip.bead[k] > 0.02) grindPixel(strip, grinding, k, x, y, i);
+    else scratchBeside(strip, grinding, k, x, y);
   });
 }
 
-interface Beside {
-  readonly x: number;
-  readonly y: number;
+/** How one end was gone over; lengths in mm. */
+interface Grinding {
+  readonly end: number;
+  readonly reach: number;
+  readonly facets: readonly Facet[];
+  /** 0 bright .. 1 smoked over. */
+  readonly dull: number;
+  /** How far the disc ran out over the plates, along and across. */
   readonly beside: number;
   readonly aside: number;
-  readonly facet: Facet;
+  readonly levelAt: (i: number, y: number) => number;
   readonly seed: number;
 }
 
+function grindPixel(strip: Field, grinding: Grinding, k: number, x: number, y: number, i: number): void {
+  const { end, reach, facets, dull, levelAt, seed } = grinding;
+  const away = Math.abs(x - end);
+  const wander = gradient2(x / 2.6, y / 4.2, seed + 7);
+  let ramp = Number.POSITIVE_INFINITY;
+  let stroke = 0;
+  for (let n = 0; n < facets.length; n++) {
+    const { left, slope, tilt } = facets[n];
+    const at = left + slope * away + tilt * y + 0.07 * gradient2(x / 5, y / 5, seed + 20 + n);
+    if (at >= ramp) continue;
+    ramp = at;
+    stroke = n;
+  }
+  const facet = facets[stroke];
+  const r = Math.sqrt((x - facet.arcX) ** 2 + (y - facet.arcY) ** 2);
+  // no grit cuts all the way: a line fades in and out along its stroke
+  const cuts = clamp(0.6 + 0.8 * gradient2(x / 3.2, y / 1.1, seed + 12), 0, 1.3);
+  const scratch = cuts * (0.8 * value1(r / 0.19, seed + 2) + 0.5 * value1(r / 0.42, seed + 3));
+  // single strokes went further in than others
+  const strokes = 0.24 * gradient1(r / 1.7, seed + 6) + 0.16 * value1(r / 0.5, seed + 13);
+  const out = away / (reach * OUT) + 0.4 * strokes + 0.22 * wander;
+  const run = ease(1, 0.45, out);
+  const above = strip.z[k] - levelAt(i, y) - ramp + 0.1 * wander;
+  if (run <= 0 || above <= -FEATHERED) return;
+  // what stands out is taken off gradually: hollows between ripples and runs are only just touched
+  const taken = above > FEATHERED ? above : (above + FEATHERED) ** 2 / (4 * FEATHERED);
+  strip.z[k] -= taken * run - 0.006 * scratch * run;
+  const share = run * ease(-0.55 * FEATHERED, 0.9 * FEATHERED, above + 0.07 * scratch + 0.1 * strokes);
+  const smoky = clamp(dull + 0.6 * gradient2(x / 3.5, y / 3, seed + 5), 0, 1);
+  mixMaterial(strip, k, scaled(TONES.groundSteel, facet.tone + 0.07 * scratch), 0.52, 0.5, 0.7 * share);
+  mixMaterial(strip, k, TONES.smoke, 0.62, 0.34, 0.24 * smoky * share);
+  mixColour(strip, k, TONES.rust, 0.08 * ease(0.4, 0.9, smoky) * share);
+  strip.brush[k] += (0.5 - strip.brush[k]) * share;
+  if (share > 0.4) strip.brushAngle[k] = Math.atan2(y - facet.arcY, x - facet.arcX) + Math.PI / 2;
+}
+
 /** The disc ran out over the corner of the plates. */
-function scratchBeside(
-  { strip }: FaceWork,
-  k: number,
-  away: number,
-  across: number,
-  { x, y, beside, aside, facet, seed }: Beside,
-): void {
+function scratchBeside(strip: Field, grinding: Grinding, k: number, x: number, y: number): void {
+  const { end, beside, aside, seed } = grinding;
+  const away = Math.abs(x - end);
+  const across = Math.abs(y);
   // no wander of the disc reaches further along or across
   if (away > 2 * beside || across > aside + 2) return;
+  const [facet] = grinding.facets;
   const r = Math.sqrt((x - facet.arcX) ** 2 + (y - facet.arcY) ** 2);
   const scratch = value1(r / 0.4, seed + 8) + 0.5 * value1(r / 1.1, seed + 9);
   const out = away / beside + 0.4 * value1(r / 0.5, seed + 10) + 0.3 * gradient2(x / 3, y / 4, seed + 11);

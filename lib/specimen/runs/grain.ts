@@ -18,19 +18,31 @@ export function addGrain(work: FaceWork): void {
   const lump = new Float32Array(columns);
   const grain = new Float32Array(columns);
   const pit = new Float32Array(columns);
-  const lumps = GRAIN.lumps[work.face];
+  const lines: GrainLines = { lumps: GRAIN.lumps[work.face], lump, grain, pit };
   const rows = rowsBetween(grid, zone);
   for (let j = rows.first; j < rows.end; j++) {
     if (!hasMetal(bead, j * columns, columns)) continue;
     writeLump(j, lump, 0);
     writeGrain(j, grain, 0);
     writePit(j, pit, 0);
-    for (let i = 0, k = j * columns; i < columns; i++, k++) {
-      z[k] += bead[k] * (lumps * lump[i] + GRAIN.grain * grain[i] - GRAIN.pits * ease(0.5, 0.75, pit[i]));
-    }
+    roughenRow(z, bead, j * columns, lines);
   }
   work.noise.patch = noiseField(grid, 11, 4, seed + 3000, 3, 0.5, zone);
   work.noise.patchFine = noiseField(grid, 3.4, 2.2, seed + 4000, 3, 0.6, zone);
+}
+
+/** The noise of one row, and how high the lumps are, mm. */
+interface GrainLines {
+  readonly lumps: number;
+  readonly lump: Float32Array;
+  readonly grain: Float32Array;
+  readonly pit: Float32Array;
+}
+
+function roughenRow(z: Float32Array, bead: Float32Array, from: number, { lumps, lump, grain, pit }: GrainLines): void {
+  for (let i = 0, k = from; i < lump.length; i++, k++) {
+    z[k] += bead[k] * (lumps * lump[i] + GRAIN.grain * grain[i] - GRAIN.pits * ease(0.5, 0.75, pit[i]));
+  }
 }
 
 function hasMetal(bead: Float32Array, from: number, count: number): boolean {

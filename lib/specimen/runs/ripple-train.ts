@@ -200,18 +200,18 @@ function mergeSome(random: RandomStream, ripples: readonly Ripple[], irregular: 
 /** Round crests, sharp creases, and a level of its own for every ripple. */
 function tableOf(ripples: readonly Ripple[], size: number, start: number): Float32Array {
   const table = new Float32Array(size);
-  ripples.forEach((ripple, n) => {
-    const nextLevel = ripples[n + 1]?.level ?? 0;
-    const last = indexOf(ripple.from + ripple.length, start, size);
-    for (let i = indexOf(ripple.from, start, size); i <= last; i++) {
-      const t = clamp((start + i * STEP - ripple.from) / ripple.length, 0, 1);
-      const skewed =
-        t < ripple.crest ? (0.5 * t) / ripple.crest : 0.5 + (0.5 * (t - ripple.crest)) / (1 - ripple.crest);
-      const shape = 1 - Math.abs(2 * skewed - 1) ** 2.3;
-      table[i] = ripple.amplitude * (shape - 0.55) + mix(ripple.level, nextLevel, t * t * (3 - 2 * t));
-    }
-  });
+  for (let n = 0; n < ripples.length; n++) drawRipple(table, ripples[n], ripples[n + 1]?.level ?? 0, start);
   return table;
+}
+
+function drawRipple(table: Float32Array, ripple: Ripple, nextLevel: number, start: number): void {
+  const last = indexOf(ripple.from + ripple.length, start, table.length);
+  for (let i = indexOf(ripple.from, start, table.length); i <= last; i++) {
+    const t = clamp((start + i * STEP - ripple.from) / ripple.length, 0, 1);
+    const skewed = t < ripple.crest ? (0.5 * t) / ripple.crest : 0.5 + (0.5 * (t - ripple.crest)) / (1 - ripple.crest);
+    const shape = 1 - Math.abs(2 * skewed - 1) ** 2.3;
+    table[i] = ripple.amplitude * (shape - 0.55) + mix(ripple.level, nextLevel, t * t * (3 - 2 * t));
+  }
 }
 
 function stepTable(
