@@ -6,7 +6,7 @@ import type { Place } from "./viewport";
 /** Gauges that can lie in a tray: those that stand on the metal, the rule, the comb, and the blades for a corner. */
 export type TrayKind = MeasuringKind | "steel-rule" | "profile-comb" | "fillet-blades";
 
-const BUTT_TRAY = ["steel-rule", "height-gauge", "depth-gauge", "hook-gauge", "profile-comb"] as const;
+const BUTT_TRAY = ["steel-rule", "height-gauge", "depth-gauge", "hook-gauge", "profile-comb", "caliper"] as const;
 const CORNER_TRAY = ["steel-rule", "fillet-gauge", "fillet-blades", "profile-comb"] as const;
 const PLATE_TRAY = ["steel-rule", "depth-gauge", "profile-comb"] as const;
 
@@ -22,6 +22,7 @@ export const TRAYS: Readonly<Record<Aspect, readonly TrayKind[]>> = {
 /** How a gauge lies when it is taken to a place: across the weld, outward over the plate it stands on, to the other one, or over the plate of a corner. */
 const FIRST_TURN: Readonly<Record<TrayKind, "along" | "across" | "outward" | "inward" | "over">> = {
   "steel-rule": "along",
+  caliper: "outward",
   "height-gauge": "across",
   "depth-gauge": "outward",
   "hook-gauge": "inward",

@@ -111,9 +111,9 @@ function setTo(use: CornerUse, turn: Degrees): { readonly use: FilletUse; readon
 
 /** Settings within their limits, and the direction on a tenth of a degree: seating tells no finer placements apart. */
 function tidy(placement: TrayPlacement): TrayPlacement {
-  const turn = roundTo(((placement.turn % 360) + 360) % 360, 0.1) % 360;
-  const y = isInCorner(placement) ? 0 : placement.y;
-  return { ...(isStanding(placement) ? withinLimits(placement) : placement), y, turn };
+  const held = isStanding(placement) ? withinLimits(placement) : placement;
+  const y = isInCorner(placement) ? 0 : held.y;
+  return { ...held, y, turn: roundTo(((held.turn % 360) + 360) % 360, 0.1) % 360 };
 }
 
 /** The blade of the set that a hand tries first, mm. */

@@ -13,6 +13,7 @@ export type Goal =
 /** What each gauge measures, as sizes of rows and as dimensions of a butt plate's faces. */
 const MEASURES: Readonly<Record<TrayKind, Measures>> = {
   "steel-rule": { sizes: ["diameter"], dimensions: { cap: ["weld-width"] } },
+  caliper: { sizes: [], dimensions: { cap: ["plate-thickness"], root: ["plate-thickness"] } },
   "height-gauge": { sizes: ["height", "depth"], dimensions: { cap: ["cap-height"], root: ["root-height"] } },
   "depth-gauge": { sizes: ["depth"], dimensions: {} },
   "hook-gauge": {

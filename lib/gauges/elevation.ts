@@ -1,6 +1,6 @@
 import type { Mm } from "../math";
 import type { Heights } from "./heights";
-import { type SectionPair, type Spot, stripAlong } from "./strip";
+import { type SectionPair, type Spot, sectionAlong, stripAlong } from "./strip";
 
 /** What an eye beside the blade sees of the metal: heights only, mm along the blade and mm of height. */
 export interface Elevation {
@@ -8,6 +8,8 @@ export interface Elevation {
   readonly near: readonly SectionPair[];
   /** The outline of what stands behind the blade and shows above it. */
   readonly beyond: readonly SectionPair[];
+  /** The other side of the metal that the blade stands on; null where that is not known. */
+  readonly under: readonly SectionPair[] | null;
 }
 
 /** How far behind the blade an eye still sees metal stand up, mm. Common practice, no source. */
@@ -19,7 +21,9 @@ const DEPTH_OF_VIEW: Mm = 14;
  */
 export function lookAlong(heights: Heights, spot: Spot, from: Mm, to: Mm, thickness: Mm): Elevation {
   const middle = thickness / 2 + DEPTH_OF_VIEW / 2;
+  const { underside } = heights;
   return {
+    under: underside && sectionAlong({ ...heights, heightAt: underside }, spot, from, to, 0.25),
     near: stripAlong(heights, spot, from, to, thickness / 2, 0.125),
     beyond: stripAlong(heights, spot, from, to, DEPTH_OF_VIEW / 2, 0.25, middle),
   };

@@ -12,10 +12,20 @@ export interface Heights {
    * y = 0, and the plates rise from it as z = |y| / tan(corner / 2). Null on a butt plate, which lies flat.
    */
   readonly corner: Degrees | null;
+  /** Height of the metal's other side at (x, y) mm, seen from this one; null where only one side is known, as on a fillet. */
+  readonly underside: ((x: Mm, y: Mm) => Mm) | null;
 }
 
-/** The heights of one face of a butt plate. */
-export function heightsOfFace(surface: Pick<Surface, "strip" | "plate">): Heights {
+type FaceSurface = Pick<Surface, "strip" | "plate">;
+
+/** The face on the other side of a plate, and how far its zero lies from that of the face looked at. */
+export interface OtherFace {
+  readonly surface: FaceSurface;
+  readonly facesApart: Mm;
+}
+
+/** The heights of one face of a butt plate, and of the other one under it where that is at hand. */
+export function heightsOfFace(surface: FaceSurface, other: OtherFace | null = null): Heights {
   const { grid } = surface.plate;
   return {
     heightAt: (x, y) => heightAt(surface, x, y),
@@ -26,6 +36,7 @@ export function heightsOfFace(surface: Pick<Surface, "strip" | "plate">): Height
       y1: grid.y0 + grid.rows / grid.perMm,
     },
     corner: null,
+    underside: other && ((x, y) => -other.facesApart - heightAt(other.surface, x, y)),
   };
 }
 

@@ -7,7 +7,7 @@ export { type Elevation, lookAlong } from "./elevation";
 export { type ExplainedReading, explainReading, explainVernier } from "./explain";
 export { gapAt, type LeafFit, tryLeaf } from "./feeler";
 export { type BladeFit, type BladePlacement, type BladeTrial, tryBlade } from "./fillet-blade";
-export { type Heights, heightsOfFace } from "./heights";
+export { type Heights, heightsOfFace, type OtherFace } from "./heights";
 export {
   BLADE_SIZES,
   FEELER_LEAVES,
@@ -21,6 +21,8 @@ export {
 } from "./kinds";
 export type { SeatingRandom } from "./noise";
 export {
+  BEAM,
+  type CaliperPlacement,
   type FeetPlacement,
   FILLET_USES,
   type FilletPlacement,

@@ -1,8 +1,9 @@
 import type { Degrees, Mm } from "../math";
 
-/** The gauges of the tray, by the trade's general words (the kinds that ISO 17637 lists in its annex A). */
+/** The gauges of the tray, by the trade's general words (equipment that ISO 17637 names, and the kinds of its annex A). */
 export const GAUGE_KINDS = [
   "steel-rule",
+  "caliper",
   "height-gauge",
   "depth-gauge",
   "hook-gauge",
@@ -14,7 +15,7 @@ export const GAUGE_KINDS = [
 export type GaugeKind = (typeof GAUGE_KINDS)[number];
 
 /** Kinds with a scale and a part that moves along it until it touches. */
-export type MeasuringKind = "height-gauge" | "depth-gauge" | "hook-gauge" | "fillet-gauge";
+export type MeasuringKind = "caliper" | "height-gauge" | "depth-gauge" | "hook-gauge" | "fillet-gauge";
 
 /** What comes to the metal: a flat end `length` mm long, or a point with a round end on a cone on a rod. */
 export type Tip =
@@ -59,6 +60,18 @@ export const GAUGES: Readonly<Record<GaugeKind, GaugeFacts>> = {
     feet: { stand: "edge along the plate", length: 300 },
     moving: null,
     isSquare: false,
+  },
+  caliper: {
+    name: "Vernier caliper",
+    measures: "thickness of the plates, over an edge",
+    range: { lowest: 0, highest: 40 },
+    step: 0.1,
+    vernier: 10,
+    noise: 0.05,
+    thickness: 3,
+    feet: { stand: "a fixed jaw under the plate, the other one over it, in from an edge", length: 40 },
+    moving: { runs: "a jaw along the beam", tip: { shape: "flat", length: 40 } },
+    isSquare: true,
   },
   "height-gauge": {
     name: "Butt-weld height gauge",

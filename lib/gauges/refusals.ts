@@ -10,6 +10,7 @@ export const REFUSALS = [
   "off-plate",
   "cannot-reach",
   "out-of-range",
+  "one-face",
 ] as const;
 export type RefusalCode = (typeof REFUSALS)[number];
 
@@ -21,6 +22,7 @@ export const REFUSAL_REASONS: Readonly<Record<RefusalCode, string>> = {
   "not-square": "It is more than 15 degrees off square to the weld: turn it.",
   "off-plate": "Its moving part stands beyond the edge of the plate.",
   "cannot-reach": "Its moving part finds no metal in its way.",
+  "one-face": "Its lower jaw needs the other face of the plate, which is not here.",
   "out-of-range": "What it touches lies beyond the ends of its scale.",
 };
 

@@ -1,5 +1,6 @@
 import type { Mm } from "../math";
 import { SHOULDERS } from "./body";
+import { lowestOf } from "./lowest";
 import { type Pose, toGauge, toSection } from "./pose";
 import type { Seating } from "./seat";
 import type { SectionPair } from "./strip";
@@ -22,7 +23,7 @@ export function seatInCorner(section: readonly SectionPair[]): Seating | null {
     const right = underShoulder(points, 1);
     const left = underShoulder(points, -1);
     if (right.length === 0 || left.length === 0) return null;
-    const turn = lowest((by) => most(right, -by).over + most(left, by).over, -MOST_TURN, MOST_TURN);
+    const turn = lowestOf((by) => most(right, -by).over + most(left, by).over, -MOST_TURN, MOST_TURN, SETTLED / 2);
     const [r, l] = [most(right, -turn), most(left, turn)];
     const [aside, up] = [(l.over - r.over) / Math.SQRT2, (l.over + r.over) / Math.SQRT2];
     const [along, height] = toSection(pose, aside, up);
@@ -67,24 +68,4 @@ function most(loads: readonly Load[], turn: number): Load {
   let best = { at: 0, over: Number.NEGATIVE_INFINITY };
   for (const { at, over } of loads) if (over + turn * at > best.over) best = { at, over: over + turn * at };
   return best;
-}
-
-/** Where a function with one hollow is lowest: golden section (Kiefer 1953). */
-function lowest(value: (at: number) => number, low: number, high: number): number {
-  const share = (Math.sqrt(5) - 1) / 2;
-  let [a, b] = [low, high];
-  let [c, d] = [b - share * (b - a), a + share * (b - a)];
-  let [fc, fd] = [value(c), value(d)];
-  while (b - a > SETTLED / 2) {
-    if (fc <= fd) {
-      [b, d, fd] = [d, c, fc];
-      c = b - share * (b - a);
-      fc = value(c);
-    } else {
-      [a, c, fc] = [c, d, fd];
-      d = a + share * (b - a);
-      fd = value(d);
-    }
-  }
-  return (a + b) / 2;
 }

@@ -7,7 +7,7 @@ import { changedOver, clipped, highestBetween } from "./tip";
 /** What a gauge rests on: where along it, and whether with a foot, its nose, or a part that should hang free. */
 export interface Contact {
   readonly u: Mm;
-  readonly part: "foot" | "body" | "nose" | "shoulder" | "nib";
+  readonly part: "foot" | "body" | "nose" | "shoulder" | "nib" | "jaw";
 }
 
 /** How a gauge stands. `lean` is its tilt against the plate or the corner that it belongs on. */

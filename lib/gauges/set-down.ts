@@ -1,10 +1,11 @@
 import { type Mm, roundTo } from "../math";
+import { betweenJaws } from "./between-jaws";
 import { pressedAt, senseOf, undersideOf } from "./body";
 import type { Heights } from "./heights";
 import { measureInCorner } from "./in-corner";
 import { GAUGES, STEEPEST, type Tip } from "./kinds";
 import { type SeatingRandom, seatingNoise } from "./noise";
-import type { FeetPlacement, FilletPlacement, GaugePlacement, HookPlacement } from "./placement";
+import type { CaliperPlacement, FeetPlacement, FilletPlacement, GaugePlacement, HookPlacement } from "./placement";
 import { type Refusal, type RefusalCode, refuse } from "./refusals";
 import { isSteady, type Seating, seatSole } from "./seat";
 import { offSquare, type Spot, stripAlong } from "./strip";
@@ -40,7 +41,7 @@ export function setDown(heights: Heights, placement: GaugePlacement, random: Sea
   const { kind } = placement;
   const facts = GAUGES[kind];
   if (facts.isSquare && offSquare(placement) > STEEPEST) return refuse(kind, "not-square");
-  const found = placement.kind === "fillet-gauge" ? inCorner(heights, placement) : onFeet(heights, placement);
+  const found = meet(heights, placement);
   if ("code" in found) return refuse(kind, found.code, found.seat);
   const { seat, touch } = found;
   const exact = senseOf(placement) * touch.height;
@@ -51,6 +52,22 @@ export function setDown(heights: Heights, placement: GaugePlacement, random: Sea
     return refuse(kind, "out-of-range", seat);
   }
   return { ok: true, placement, seat, exact, noise, stop, reading, touch: touch.by };
+}
+
+function meet(heights: Heights, placement: GaugePlacement): Found {
+  switch (placement.kind) {
+    case "fillet-gauge":
+      return inCorner(heights, placement);
+    case "caliper":
+      return overEdge(heights, placement);
+    default:
+      return onFeet(heights, placement);
+  }
+}
+
+function overEdge(heights: Heights, placement: CaliperPlacement): Found {
+  const found = betweenJaws(heights, placement, GAUGES.caliper.thickness);
+  return "code" in found ? found : { seat: found.seat, touch: { height: found.apart, by: "end" } };
 }
 
 function onFeet(heights: Heights, placement: FeetPlacement | HookPlacement): Found {

@@ -49,6 +49,7 @@ export type DimensionTolerances = Readonly<Record<Dimension, number>>;
 
 /** What the gauge for it reads to, how it sits, and what the job needs; common practice, no source. */
 export const DEFAULT_DIMENSION_TOLERANCES: DimensionTolerances = {
+  "plate-thickness": 0.2,
   "weld-width": 1,
   "cap-height": 0.5,
   "root-height": 0.5,

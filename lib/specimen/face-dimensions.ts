@@ -1,6 +1,9 @@
+import { median } from "../math";
+import { columnX, rowY } from "../surface";
 import type { Dimension, Face } from "../weld";
 import { probeAngles, probeSteps } from "./joint-items";
 import { crownAlong, widthNear } from "./measure";
+import { parentHeight } from "./parent";
 import type { DimensionTruth } from "./truth";
 import type { FaceWork } from "./work";
 
@@ -64,3 +67,33 @@ function largest(dimension: Dimension, { from, step, values }: Probed): Dimensio
     along: { from, step, values: values.map((value) => (Number.isNaN(value) ? null : hundredths(value))) },
   };
 }
+
+/** The plates are felt between these distances from the weld's centre line, mm, every so many pixels: as far in as a caliper's jaws reach, not on their worn edges. */
+const FELT = { from: 45, to: 72, every: 7 };
+
+/**
+ * How far the skin of a finished face stands over the plates' own geometry, mm: the median over both plates beside their
+ * long edges. Half the sheet's thickness and this are how far the face lies from the sheet's middle.
+ */
+export function skinOf({ face, joint, plates, sides }: FaceWork): number {
+  const over: number[] = [];
+  for (const { grid, z } of sides) {
+    for (let j = 0; j < grid.rows; j += FELT.every) {
+      const y = rowY(grid, j);
+      if (Math.abs(y) < FELT.from || Math.abs(y) > FELT.to) continue;
+      for (let i = 0; i < grid.columns; i += FELT.every) {
+        over.push(z[j * grid.columns + i] - parentHeight(face, joint, plates, columnX(grid, i), y));
+      }
+    }
+  }
+  return median(over);
+}
+
+/** Thickness of the plates from how far each finished face lies from the sheet's middle, mm. */
+export const thicknessTruth = (fromMiddle: readonly number[]): DimensionTruth => ({
+  dimension: "plate-thickness",
+  station: null,
+  value: hundredths(fromMiddle.reduce((sum, one) => sum + one, 0)),
+  at: null,
+  along: null,
+});

@@ -5,7 +5,7 @@ import type { ButtJoint, Face } from "../weld";
 import { leaveBlemishes } from "./blemishes";
 import { checkFinite } from "./check-finite";
 import { createWork } from "./create-work";
-import { dimensionsOf } from "./face-dimensions";
+import { dimensionsOf, skinOf, thicknessTruth } from "./face-dimensions";
 import { GENERATOR_VERSION } from "./generator-version";
 import { buildFeature } from "./imperfections";
 import { measuredAngle, measuredMisalignment, measuredStops } from "./joint-items";
@@ -41,6 +41,10 @@ export interface MadeFace {
   /** What else lies there and tempts to a false call, in order of place. */
   readonly clutter: readonly ClutterItem[];
   readonly dimensions: readonly DimensionTruth[];
+  /** Distance from this face's zero to the other one's, mm: the sheet as rolled. */
+  readonly facesApart: number;
+  /** From the middle of the sheet to this finished face beside the plates' edges, mm. */
+  readonly fromMiddle: number;
 }
 
 /** A face that meets its section of a blueprint. */
@@ -103,11 +107,12 @@ export function generateFace<F extends Face>(
   const items = measureFace(work, features);
   const clutter = clutterOf(work, features);
   const dimensions = dimensionsOf(work);
+  const fromMiddle = recipe.rolled / 2 + skinOf(work);
   afterStep("measuring");
   const [sideB, sideA] = work.sides;
   const surface = finishSurface(face, work.strip, sideB, sideA);
   afterStep("finished surface");
-  return { face, surface, items, clutter, dimensions };
+  return { face, surface, items, clutter, dimensions, facesApart: recipe.rolled, fromMiddle };
 }
 
 function buildFeatures<F extends Face>(recipe: RecipeOf<F>, face: F): Feature[] {
@@ -150,10 +155,10 @@ function covers(item: TruthItem, stop: TruthItem): boolean {
   return isWithin && Math.abs(item.across - stop.across) < HIDDEN_ACROSS;
 }
 
-/** The truth of a specimen from what was measured on its faces. */
+/** The truth of a specimen from what was measured on both its faces. */
 export function assembleTruth(
   joint: ButtJoint,
-  faces: readonly Pick<MadeFace, "items" | "clutter" | "dimensions">[],
+  faces: readonly Pick<MadeFace, "items" | "clutter" | "dimensions" | "fromMiddle">[],
 ): ButtTruth {
   return {
     version: 1,
@@ -161,7 +166,10 @@ export function assembleTruth(
     joint,
     items: faces.flatMap(({ items }) => items),
     clutter: faces.flatMap(({ clutter }) => clutter),
-    dimensions: faces.flatMap(({ dimensions }) => dimensions),
+    dimensions: [
+      thicknessTruth(faces.map(({ fromMiddle }) => fromMiddle)),
+      ...faces.flatMap(({ dimensions }) => dimensions),
+    ],
     statements: [],
   };
 }

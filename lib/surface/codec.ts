@@ -1,3 +1,4 @@
+import type { Mm } from "../math";
 import type { SurfaceFace } from "../weld";
 import { SURFACE_FACES } from "../weld";
 import type { Grid } from "./grid";
@@ -30,6 +31,8 @@ export interface DecodedPatch {
 
 export interface DecodedFace {
   readonly face: SurfaceFace;
+  /** Distance from this face's zero to that of the face on the other side of the plate, mm; null where that is not known, or there is none. */
+  readonly facesApart: Mm | null;
   readonly strip: DecodedPatch;
   readonly plate: DecodedPatch;
 }
@@ -45,8 +48,12 @@ function coveredRows({ strip, plate }: Grids): { from: number; to: number } {
   return { from, to: from + strip.rows / 2 };
 }
 
-/** Packs a face. The result is meant to be compressed as a whole. */
-export async function encodeFace(surface: Surface, encodeImage: EncodeImage): Promise<Uint8Array> {
+/** Packs a face, with how far the plate's other face lies from it. The result is meant to be compressed as a whole. */
+export async function encodeFace(
+  surface: Surface,
+  encodeImage: EncodeImage,
+  facesApart: Mm | null = null,
+): Promise<Uint8Array> {
   const { strip, plate } = surface;
   const { columns } = plate.grid;
   const covered = coveredRows({ strip: strip.grid, plate: plate.grid });
@@ -62,6 +69,7 @@ export async function encodeFace(surface: Surface, encodeImage: EncodeImage): Pr
     )),
     packBrushing(strip.brushing),
     packBrushing(plate.brushing),
+    ...(facesApart === null ? [] : [packLength(facesApart)]),
   ];
   const size = blocks.reduce((sum, block) => sum + 4 + block.length, 8);
   const bytes = new Uint8Array(size);
@@ -92,19 +100,11 @@ export function decodeFace(bytes: Uint8Array): DecodedFace {
     blocks.push(bytes.subarray(at + 4, at + 4 + length));
     at += 4 + length;
   }
-  if (blocks.length !== 9) throw new Error(`packed surface with ${blocks.length} blocks`);
+  // faces packed before thickness was measured, and those of fillets, end with the brushing
+  if (blocks.length !== 9 && blocks.length !== 10) throw new Error(`packed surface with ${blocks.length} blocks`);
   const [stripHeights, before, after, stripAlbedo, stripFinish, plateAlbedo, plateFinish, stripBrush, plateBrush] =
-    blocks as [
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-      Uint8Array,
-    ];
+    blocks;
+  const apart = blocks.length === 10 ? blocks[9] : null;
   const grids = gridsOf(face);
   const { columns } = grids.plate;
   const covered = coveredRows(grids);
@@ -116,6 +116,7 @@ export function decodeFace(bytes: Uint8Array): DecodedFace {
   halveStrip(strip, plate, grids);
   return {
     face,
+    facesApart: apart && unpackLength(apart),
     strip: {
       height: strip,
       albedo: stripAlbedo,
@@ -180,6 +181,18 @@ function unpackHeights(bytes: Uint8Array, heights: Float32Array, columns: number
     steps[k] = predict(steps, columns, k, i) + residual;
     heights[k] = steps[k] * STEP_MM;
   }
+}
+
+/** A length in micrometres. */
+function packLength(length: Mm): Uint8Array {
+  const bytes = new Uint8Array(4);
+  new DataView(bytes.buffer).setInt32(0, Math.round(1000 * length));
+  return bytes;
+}
+
+function unpackLength(bytes: Uint8Array): Mm {
+  if (bytes.length !== 4) throw new Error(`length block of ${bytes.length} bytes where 4 belong`);
+  return new DataView(bytes.buffer, bytes.byteOffset).getInt32(0) / 1000;
 }
 
 function packBrushing(brushing: Patch["brushing"]): Uint8Array {

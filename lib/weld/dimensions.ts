@@ -1,7 +1,8 @@
 import { FILLET_ENDS, FILLET_STATIONS, type JointKind } from "./pieces";
 
-/** What is measured on a piece besides its imperfections: the first five on a butt plate, the others on a fillet. */
+/** What is measured on a piece besides its imperfections: the first six on a butt plate, the others on a fillet. */
 export const DIMENSIONS = [
+  "plate-thickness",
   "weld-width",
   "cap-height",
   "root-height",
@@ -17,8 +18,8 @@ export type Dimension = (typeof DIMENSIONS)[number];
 
 export interface DimensionFacts {
   readonly joint: JointKind;
-  /** Which value counts: the largest or the least along the weld, wherever it was measured, or the one at a marked station. */
-  readonly taken: "largest" | "least" | "at-station";
+  /** Which value counts: the largest or the least along the weld, wherever it was measured, the one at a marked station, or the one it has everywhere. */
+  readonly taken: "largest" | "least" | "at-station" | "anywhere";
   readonly name: string;
   readonly unit: "mm" | "degrees";
   /** What is asked for, in one sentence. */
@@ -29,6 +30,14 @@ export interface DimensionFacts {
 
 /** Words from ISO 6520-1 and ISO 17659 (from memory); what is asked for is common practice, no source. */
 export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
+  "plate-thickness": {
+    joint: "butt",
+    taken: "anywhere",
+    name: "Plate thickness",
+    unit: "mm",
+    asks: "By caliper over a long edge of either plate; both are cut from one sheet. The drawing gives the nominal thickness only.",
+    most: 50,
+  },
   "weld-width": {
     joint: "butt",
     taken: "largest",

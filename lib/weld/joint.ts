@@ -42,6 +42,7 @@ export interface ButtJoint {
   readonly length: Mm;
   /** Across both plates, y from -width/2 to width/2. */
   readonly width: Mm;
+  /** Nominal, as on the drawing. */
   readonly thickness: Mm;
   /** Angle between the two bevel faces. */
   readonly grooveAngle: Degrees;

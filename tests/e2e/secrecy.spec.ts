@@ -85,7 +85,8 @@ function readSecrets(id: string): Secret[] {
   ]);
   const worst = items.map((item) => ({ what: `${item.id} worst`, text: `"worst":${JSON.stringify(item.worst)}` }));
   const kinds = clutter.map((item) => ({ what: `kind of ${item.id}`, text: `"kind":"${item.kind}"` }));
-  // at a station there is one value and nothing along the weld
+  // at a station there is one value and nothing along the weld, and of thickness one for the whole plate: how far both faces lie
+  // apart is packed with them, as the heights are, since a caliper meets it; what was measured there is not
   const measured = dimensions.flatMap(({ dimension, station, value, along }) =>
     along
       ? [{ what: `${dimension} along the weld`, text: JSON.stringify(along).slice(0, 60) }]

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { DimensionTruth, MadeFace } from "@/lib/specimen";
-import { generateFace } from "@/lib/specimen";
+import { assembleTruth, generateFace } from "@/lib/specimen";
 import { drawRecipe, type Recipe } from "@/lib/specimen/recipe";
 import { heightAt } from "@/lib/surface";
 import type { Dimension, Face } from "@/lib/weld";
@@ -89,6 +89,27 @@ describe.each(SEEDS)("%s", (seed) => {
       const values = truth.along!.values.filter((value) => value !== null);
       expect(truth.value, truth.dimension).toBe(Math.max(0, ...values));
       if (truth.value > 0) expect(at(truth, truth.at!), truth.dimension).toBe(truth.value);
+    }
+  });
+});
+
+describe("plate thickness", () => {
+  it("is what both finished faces have between them beside the plates' edges", () => {
+    for (const seed of SEEDS) {
+      const recipe = drawRecipe(seed);
+      const faces = (["cap", "root"] as const).map((face) => generateFace(recipe, face));
+      const truth = assembleTruth(recipe.joint, faces).dimensions.filter((one) => one.dimension === "plate-thickness");
+      const through: number[] = [];
+      for (let x = 7; x < 295; x += 4) {
+        for (const y of [48, 55, 62, 69, -48, -55, -62, -69]) {
+          const [cap, root] = faces.map(({ surface }) => heightAt(surface, x, y));
+          through.push(recipe.rolled + cap + root);
+        }
+      }
+      expect(truth, seed).toHaveLength(1);
+      expect(truth[0], seed).toMatchObject({ station: null, at: null, along: null });
+      // bent by a few degrees they are a little thinner square to themselves: less than the step of a caliper
+      expect(Math.abs(truth[0].value - median(through)), seed).toBeLessThan(0.03);
     }
   });
 });

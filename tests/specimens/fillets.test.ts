@@ -83,6 +83,7 @@ const heightsOf = (surface: Surface): Heights => ({
   heightAt: (x, y) => heightAt(surface, x, y),
   extent: { x0: 0, x1: FILLET_LENGTH, y0: -FILLET_HALF_WIDTH, y1: FILLET_HALF_WIDTH },
   corner: 90,
+  underside: null,
 });
 
 const near = (x: number) => Array.from({ length: 9 }, (_, n) => x + (n - 4) / 8);

@@ -8,7 +8,7 @@ const ONLY: Readonly<Record<JointKind, Readonly<Record<string, readonly Row[]>>>
   butt: {
     view: [["F", "turn the plate over"]],
     gauges: [
-      ["1 to 5", "rule, height, depth, hook gauge, comb: take it to the cursor"],
+      ["1 to 6", "rule, height, depth, hook gauge, comb, caliper: take it to the cursor"],
       ["X", "feet on both sides, on one side"],
       ["J  K", "nearest foot or sole closer, further"],
       [",  .", "feet closer together, further apart"],

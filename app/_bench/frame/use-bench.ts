@@ -45,10 +45,11 @@ export function useBench(practice: Practice) {
   const { aspect, view } = looking;
   const state = specimen.aspects[aspect];
   const heights = state?.kind === "ready" ? state.heights : null;
+  const otherFace = specimen.aspects[aspect === "cap" ? "root" : "cap"];
 
   const report = useWriting(practice.id, { sequence: practice.sequence, report: practice.report });
   const { writing, write, add } = report;
-  const gauge = useGauge(practice.id, aspect, heights);
+  const gauge = useGauge(practice.id, aspect, heights, otherFace?.kind === "ready" ? otherFace.heights : null);
   const [tool, setTool] = useState<Tool>("hand");
   const [ownCursor, setCursor] = useState<Place>({ x: PIECES[practice.joint.kind].length / 2, y: 0 });
   const [hover, setHover] = useState<Place | null>(null);

@@ -59,17 +59,25 @@ type Grip =
 /** Between the plates of a fillet joint, degrees. */
 const SQUARE = 90;
 
-/** The gauge that is out, on the metal of the face in sight. */
-export function useGauge(practiceId: string, aspect: Aspect, surface: FaceHeights | null): GaugeHandling {
+/** The gauge that is out, on the metal of the face in sight; `underneath` is the face on the other side, once it is here. */
+export function useGauge(
+  practiceId: string,
+  aspect: Aspect,
+  surface: FaceHeights | null,
+  underneath: FaceHeights | null,
+): GaugeHandling {
   const [measuring, send] = useReducer(measure, NOTHING_OUT);
   const grip = useRef<Grip | null>(null);
   const out = measuring.out?.aspect === aspect ? measuring.out : null;
   const placement = out?.placement ?? null;
 
-  const heights = useMemo(
-    () => surface && { ...heightsOfFace(withGrids(aspect, surface)), corner: aspect === "fillet" ? SQUARE : null },
-    [aspect, surface],
-  );
+  const heights = useMemo(() => {
+    if (!surface) return null;
+    const { facesApart } = surface;
+    const other = underneath && facesApart !== null && (aspect === "cap" || aspect === "root");
+    const below = other ? { surface: withGrids(aspect === "cap" ? "root" : "cap", underneath), facesApart } : null;
+    return { ...heightsOfFace(withGrids(aspect, surface), below), corner: aspect === "fillet" ? SQUARE : null };
+  }, [aspect, surface, underneath]);
   // the stream belongs to the practice: it tells nothing of what the specimen was made from
   const seating = useMemo(() => randomStream(`seating/${practiceId}/${aspect}`), [practiceId, aspect]);
   const standing = useMemo(

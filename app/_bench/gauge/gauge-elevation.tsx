@@ -46,8 +46,11 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
     const reach = corners.map(([along]) => along);
     const [first, last] = [Math.min(...reach) - BEYOND_PICTURE, Math.max(...reach) + BEYOND_PICTURE];
     const looked = lookAlong(heights, placement, first, last, thickness);
-    const seen = isInCorner(placement) ? { near: goingOn(looked.near), beyond: goingOn(looked.beyond) } : looked;
-    const lowest = Math.min(...seen.near.map((point) => roll(point, angle)[1]), 0) - BELOW;
+    const seen = isInCorner(placement)
+      ? { ...looked, near: goingOn(looked.near), beyond: goingOn(looked.beyond) }
+      : looked;
+    const metal = seen.near.map((point) => roll(point, angle));
+    const lowest = Math.min(...[...metal, ...points].map(([, height]) => height), 0) - BELOW;
     const highest = Math.max(...points.map(([, height]) => height)) + OVER;
     return { ground: seen, box: { from, to, lowest, highest }, rolled: angle };
   }, [heights, placement, largest, held]);
@@ -57,7 +60,7 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
   const corner = (box.from + box.to) / 2 - held.along > OFF_MIDDLE ? "right" : "left";
   const picture = (
     <g transform={`scale(1 -1) rotate(${rolled})`}>
-      <path d={groundPath(ground.beyond)} fill="#969c9e" />
+      <path d={groundPath(ground.beyond, ground.under)} fill="#969c9e" />
       <g
         transform={`translate(${held.along} ${held.height}) rotate(${held.tilt})`}
         opacity={pose ? 1 : 0.45}
@@ -66,7 +69,7 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
         <DrawnMarks marks={drawing.marks} />
       </g>
       <path
-        d={groundPath(ground.near)}
+        d={groundPath(ground.near, ground.under)}
         fill="#555c60"
         stroke="#20241f"
         strokeWidth="1"
@@ -133,9 +136,12 @@ function roll([along, height]: SectionPair, degrees: number): SectionPair {
   return [along * cos - height * sin, along * sin + height * cos];
 }
 
-/** Outline of the metal, closed far below the picture; only its upper side is known. */
-function groundPath(points: readonly SectionPair[]): string {
+/** Outline of the metal; where only its upper side is known, closed far below the picture. */
+function groundPath(points: readonly SectionPair[], under: readonly SectionPair[] | null): string {
   if (points.length === 0) return "";
-  const line = points.map(([along, height]) => `${along.toFixed(3)} ${height.toFixed(3)}`).join("L");
+  const lineOf = (chain: readonly SectionPair[]) =>
+    chain.map(([along, height]) => `${along.toFixed(3)} ${height.toFixed(3)}`).join("L");
+  const line = lineOf(points);
+  if (under) return `M${line}L${lineOf([...under].reverse())}Z`;
   return `M${points[0][0].toFixed(3)} -99L${line}L${points[points.length - 1][0].toFixed(3)} -99Z`;
 }

@@ -51,6 +51,7 @@ export function GaugeTray({ kinds, out, onTake, onPutAway }: GaugeTrayProps) {
 /** Each by what stands on the metal and what comes to it. */
 const ICONS: Readonly<Record<TrayKind, string>> = {
   "steel-rule": "M2 9h20v7H2zM6 9v3M10 9v4M14 9v3M18 9v4",
+  caliper: "M3 20h14V2h4v21H3zM3 9h18v6h-7v-3H3zM5 13h8v6H5",
   "height-gauge": "M3 20v-7h18v7M3 13v-2h18v2M12 4v12M10 4h4M2 21h3M19 21h3M8 21c1-4 7-4 8 0",
   "depth-gauge": "M11 14v-2h11v8h-2v-6h-5v6h-2v-6zM7 4v17l-1 2M3 6a5 5 0 0 1 8 0M7 9l3-3M11 14H4",
   "hook-gauge": "M6 3v16M4 3h4M6 9h15v9h-7v-5H6M2 20h8M13 19h9",

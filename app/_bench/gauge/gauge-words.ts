@@ -4,6 +4,7 @@ import { type BladeTrial, contactAt, REFUSAL_REASONS, type Refusal, type Standin
 /** Tray names: one word each. */
 export const TRAY_WORDS: Readonly<Record<TrayKind, string>> = {
   "steel-rule": "Rule",
+  caliper: "Caliper",
   "height-gauge": "Height",
   "depth-gauge": "Depth",
   "hook-gauge": "Hook",

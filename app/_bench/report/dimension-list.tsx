@@ -52,7 +52,7 @@ interface DimensionRowProps {
 
 function DimensionRow({ dimension, length, measure, write }: DimensionRowProps) {
   const { name, unit, asks, most, taken } = DIMENSION_FACTS[dimension];
-  const which = taken === "least" ? "Smallest" : "Largest";
+  const which = taken === "anywhere" ? "Measured" : taken === "least" ? "Smallest" : "Largest";
   const onLeave = () => write({ kind: "leave-field" });
   const change = (field: "value" | "at", value: number | null) =>
     write({ kind: "measure", dimension, station: null, field, value });

@@ -5,6 +5,8 @@ import type { Aspect, SurfaceFace } from "@/lib/weld";
 export interface FaceHeights {
   readonly strip: Float32Array;
   readonly plate: Float32Array;
+  /** Distance to the zero of the face on the other side, mm; null where that was not packed. */
+  readonly facesApart: number | null;
 }
 
 /** One patch ready for the painter. `relief` holds half floats: height mm, dz/dx, dz/dy, share of open sky. */

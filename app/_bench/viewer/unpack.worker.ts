@@ -1,4 +1,5 @@
 import {
+  type DecodedFace,
   type DecodedPatch,
   decodeFace,
   type Grid,
@@ -26,11 +27,12 @@ scope.onmessage = ({ data }: MessageEvent<UnpackRequest>) => {
 
 async function unpackAndSend(face: UnpackRequest["face"], packed: Promise<Uint8Array<ArrayBuffer>>): Promise<void> {
   try {
-    const unpacked = await unpack(await packed);
+    const decoded = decodeFace(await unzip(await packed));
+    const unpacked = await unpack(decoded);
     // turning takes what is gone from here once it is sent
     const whole = face === "fillet" ? copyOf(surfaceOf(unpacked)) : null;
-    send(unpacked);
-    if (whole) for (const plate of FILLET_PLATES) send(await seenSquareOn(plate, whole));
+    send(unpacked, decoded.facesApart);
+    if (whole) for (const plate of FILLET_PLATES) send(await seenSquareOn(plate, whole), null);
   } catch (error) {
     answer({ kind: "failed", face, reason: error instanceof Error ? error.message : String(error) });
   }
@@ -46,9 +48,9 @@ function copyOf({ face, strip, plate }: Surface): Surface {
 }
 
 /** What the painter takes leaves this thread, so the page gets heights of its own. */
-function send(unpacked: UnpackedFace): void {
+function send(unpacked: UnpackedFace, facesApart: number | null): void {
   const { strip, plate } = unpacked;
-  const heights = { strip: strip.height.slice(), plate: plate.height.slice() };
+  const heights = { strip: strip.height.slice(), plate: plate.height.slice(), facesApart };
   const moved = [strip, plate].flatMap((patch) => [
     patch.height.buffer,
     patch.relief.buffer,
@@ -102,8 +104,7 @@ async function fetchPacked(url: string): Promise<Uint8Array<ArrayBuffer>> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
-async function unpack(packed: Uint8Array<ArrayBuffer>): Promise<UnpackedFace> {
-  const decoded = decodeFace(await unzip(packed));
+async function unpack(decoded: DecodedFace): Promise<UnpackedFace> {
   const grids = gridsOf(decoded.face);
   const [strip, plate] = await Promise.all([
     unpackPatch(decoded.strip, grids.strip),

@@ -6,7 +6,10 @@ const NO_BYTES = new Uint8Array(0);
 const NO_BRUSHING: Patch["brushing"] = { columns: 0, rows: 0, values: NO_BYTES };
 
 /** Heights in the shape that gauges and sections read; they need no materials. */
-export function withGrids(aspect: Aspect, heights: FaceHeights): { strip: Patch; plate: Patch } {
+export function withGrids(
+  aspect: Aspect,
+  heights: Pick<FaceHeights, "strip" | "plate">,
+): { strip: Patch; plate: Patch } {
   const grids = gridsOf(aspect);
   const bare = { albedo: NO_BYTES, finish: NO_BYTES, brushing: NO_BRUSHING };
   return {

@@ -44,15 +44,19 @@ export function makeFace(seed: string, face: SurfaceFace, onStage: (stage: strin
 /** One face of the practice plate of a seed; the other face has no say in it. */
 async function makePlateFace(seed: string, face: Face, onStage: (stage: string) => void): Promise<MadePlateFace> {
   const { surface, recipe, ...made } = generateMetFace(seed, face, BLUEPRINTS.practice, onStage);
-  return { ...made, joint: recipe.joint, packed: await pack(surface, onStage) };
+  return { ...made, joint: recipe.joint, packed: await pack(surface, made.facesApart, onStage) };
 }
 
 async function makeFillet(seed: string, onStage: (stage: string) => void): Promise<MadeFilletFace> {
   const { surface, truth, ends, attempts } = generateFilletSpecimen(seed, FILLET_BLUEPRINTS.practice, onStage);
-  return { face: "fillet", truth, ends, attempts, packed: await pack(surface, onStage) };
+  return { face: "fillet", truth, ends, attempts, packed: await pack(surface, null, onStage) };
 }
 
-async function pack(surface: Surface, onStage: (stage: string) => void): Promise<Uint8Array> {
+async function pack(
+  surface: Surface,
+  facesApart: number | null,
+  onStage: (stage: string) => void,
+): Promise<Uint8Array> {
   onStage("packing");
-  return promisify(gzip)(await encodeFace(surface, encodeWebp), RUNS_ONLY);
+  return promisify(gzip)(await encodeFace(surface, encodeWebp, facesApart), RUNS_ONLY);
 }

@@ -1,5 +1,6 @@
 import type { Mm } from "../../math";
 import type { GaugePlacement } from "../placement";
+import { drawCaliper } from "./caliper";
 import { drawDepthGauge } from "./depth-gauge";
 import { drawLegGauge, drawThroatGauge } from "./in-corner";
 import { drawHeightGauge, drawHookGauge } from "./on-feet";
@@ -13,6 +14,8 @@ import type { Drawing } from "./shapes";
 export function drawGauge(placement: GaugePlacement, position: Mm, noise: Mm): Drawing {
   const end = position - noise;
   switch (placement.kind) {
+    case "caliper":
+      return drawCaliper(position, end);
     case "height-gauge":
       return drawHeightGauge(placement, position, end);
     case "depth-gauge":

@@ -67,6 +67,24 @@ function drawThickness(random: RandomStream, process: Process, [least, most]: Jo
   });
 }
 
+/** By how much a plate may be thinner or thicker than nominal below a nominal thickness, mm: EN 10029:1991 class A, as a secondary source has it. */
+const MILL_TOLERANCE: readonly { readonly below: number; readonly thinner: number; readonly thicker: number }[] = [
+  { below: 5, thinner: 0.4, thicker: 0.8 },
+  { below: 8, thinner: 0.4, thicker: 1.1 },
+  { below: 15, thinner: 0.5, thicker: 1.2 },
+  { below: 25, thinner: 0.6, thicker: 1.3 },
+  { below: 40, thinner: 0.8, thicker: 1.4 },
+];
+/** Most sheets keep within this share of what a mill is allowed. Common practice, no source. */
+const MILL_USES = 0.7;
+
+/** What a sheet of a nominal thickness was rolled to, mm. Throws from 40 mm on, which nobody welds here. */
+export function drawRolled(nominal: number, random: RandomStream): number {
+  const allowed = MILL_TOLERANCE.find(({ below }) => nominal < below);
+  if (!allowed) throw new Error(`no mill tolerance for ${nominal} mm`);
+  return roundTo(nominal + random.uniform(-MILL_USES * allowed.thinner, MILL_USES * allowed.thicker), 0.001);
+}
+
 /** One of the items, each as likely as its weight is of their sum. Throws where there are none. */
 function drawWeighted<T>(random: RandomStream, items: readonly T[], weightOf: (item: T) => number): T {
   const last = items[items.length - 1];

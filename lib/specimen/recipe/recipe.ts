@@ -8,7 +8,7 @@ import { PRACTICE } from "./blueprints";
 import { asksForPlates, rowsFor } from "./check-blueprint";
 import { type DrawnFace, drawFace } from "./draw-face";
 import { runsNeeded, weightOf } from "./feature-rows";
-import { drawJoint, drawPlates } from "./joint";
+import { drawJoint, drawPlates, drawRolled } from "./joint";
 import { drawLayouts } from "./layout";
 import { drawLook } from "./look";
 import { fitPlates, NO_PLATES, type PlatesFit } from "./plate-slots";
@@ -25,6 +25,8 @@ export interface RecipeOf<F extends Face> {
   readonly seed: string;
   readonly joint: ButtJoint;
   readonly plates: PlateSetting;
+  /** Thickness of the sheet that both plates were cut from, mm. */
+  readonly rolled: number;
   readonly look: Look;
   /** Stamped on both faces. */
   readonly number: string;
@@ -57,6 +59,7 @@ function drawPiece(seed: string, blueprint: Blueprint): ({ readonly ok: true } &
       seed,
       joint,
       plates,
+      rolled: drawRolled(joint.thickness, random.child("rolled")),
       look: drawLook(random.child("look"), joint.process),
       number: drawNumber(random.child("number")),
     },

@@ -6,14 +6,15 @@ interface DimensionTruth {
   readonly dimension: Dimension;
   readonly station: number | null;
   readonly value: number;
-  readonly at: number;
-  readonly along: { readonly from: number; readonly step: number; readonly values: readonly number[] };
+  /** Null, like what it is along the weld, where it is the same everywhere. */
+  readonly at: number | null;
+  readonly along: { readonly from: number; readonly step: number; readonly values: readonly number[] } | null;
 }
 
 /** What there is to find, read from the server's own database: a test may know what no learner does. */
 export const readTruth = (practiceId: string): readonly TruthItem[] => storedTruth(practiceId).items;
 
-/** The largest value of each dimension, and where it is. */
+/** The value of each dimension, mostly the largest, and where it is. */
 export const readDimensions = (practiceId: string): readonly DimensionTruth[] => storedTruth(practiceId).dimensions;
 
 /** What is right to state of a fillet, each with all answers that are. */
@@ -25,7 +26,7 @@ export const readStations = (practiceId: string) => storedTruth(practiceId).stat
 /** What a dimension is at a place along the weld, mm from the datum. */
 export function dimensionAt(practiceId: string, dimension: Dimension, x: number): number {
   const found = storedTruth(practiceId).dimensions.find((one) => one.dimension === dimension);
-  if (!found) throw new Error(`no ${dimension} in the truth`);
+  if (!found?.along) throw new Error(`no ${dimension} along the weld in the truth`);
   const { from, step, values } = found.along;
   return values[Math.round((x - from) / step)];
 }

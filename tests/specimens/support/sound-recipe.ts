@@ -24,6 +24,7 @@ export function soundRecipeOf({ seed, process, position, thickness = [6, 25] }: 
   return {
     seed: `sound ${process} ${position} ${seed}`,
     joint,
+    rolled: joint.thickness + 0.1,
     plates: { stepAtDatum: 0, stepAtFarEnd: 0, distortion: 0.8 },
     look: drawLook(random.child("look"), process),
     number: "T100",

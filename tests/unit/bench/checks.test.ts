@@ -67,7 +67,7 @@ describe("before handing in", () => {
     );
     expect(measured.unstated).toEqual(["profile", "asymmetry"]);
     const onPlate = checkForHandIn(EMPTY_REPORT, "butt");
-    expect([onPlate.unmeasured.length, onPlate.unstated]).toEqual([5, []]);
+    expect([onPlate.unmeasured.length, onPlate.unstated]).toEqual([6, []]);
   });
 
   it("numbers blanks as the rows are numbered", () => {

@@ -29,10 +29,27 @@ const outOf = (state: Measuring) => {
 };
 
 describe("taking a gauge", () => {
-  test.each(BUTT_TRAY)("%s comes to the place with nothing read and its part drawn back", (gauge) => {
-    const out = outOf(done([take(gauge, 120.04, 3.26)]));
-    expect(out).toMatchObject({ aspect: "cap", slidTo: null, read: null, isExplained: false });
-    expect(out.placement).toMatchObject({ kind: gauge, x: 120, y: 3.3 });
+  test.each(BUTT_TRAY.filter((gauge) => gauge !== "caliper"))(
+    "%s comes to the place with nothing read and its part drawn back",
+    (gauge) => {
+      const out = outOf(done([take(gauge, 120.04, 3.26)]));
+      expect(out).toMatchObject({ aspect: "cap", slidTo: null, read: null, isExplained: false });
+      expect(out.placement).toMatchObject({ kind: gauge, x: 120, y: 3.3 });
+    },
+  );
+
+  it("brings a caliper over the edge of the plate that the place is on, square to it, as far in as its beam lets it", () => {
+    expect(outOf(done([take("caliper", 120.04, 3.26)])).placement).toMatchObject({ x: 120, y: 43, turn: 90 });
+    expect(outOf(done([take("caliper", 120, -60)])).placement).toMatchObject({ y: -60, turn: 270 });
+    expect(outOf(done([take("caliper", 120, -75)])).placement).toMatchObject({ y: -72, turn: 270 });
+    // carried over to the other plate it is turned round; it cannot be turned far off square
+    const over = done([
+      take("caliper", 120, -60),
+      { kind: "turn", to: 275 },
+      { kind: "move", place: { x: 90, y: 60 } },
+    ]);
+    expect(outOf(over).placement).toMatchObject({ x: 90, y: 60, turn: 95 });
+    expect(outOf(done([{ kind: "turn", to: 10 }], over)).placement.turn).toBe(75);
   });
 
   it("brings it no further than the plate's edge", () => {
@@ -138,6 +155,7 @@ it("tells what stands on the metal and what has a scale", () => {
     "height-gauge",
     "depth-gauge",
     "hook-gauge",
+    "caliper",
   ]);
   expect(BUTT_TRAY.filter((gauge) => !hasScale(gauge))).toEqual(["profile-comb"]);
 });

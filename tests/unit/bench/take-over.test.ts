@@ -48,6 +48,8 @@ describe("where a reading may go", () => {
     expect(dimensions("height-gauge", "cap")).toEqual(["cap-height"]);
     expect(dimensions("height-gauge", "root")).toEqual(["root-height"]);
     expect(dimensions("hook-gauge", "root")).toEqual(["linear-misalignment"]);
+    expect(dimensions("caliper", "cap")).toEqual(["plate-thickness"]);
+    expect(dimensions("caliper", "root")).toEqual(["plate-thickness"]);
     expect(dimensions("steel-rule", "cap")).toEqual(["weld-width"]);
     expect(dimensions("profile-comb", "cap")).toEqual([]);
   });

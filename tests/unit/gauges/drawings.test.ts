@@ -20,6 +20,7 @@ const spot = { x: 100, y: 0, turn: 90 };
 const HEIGHT: GaugePlacement = { ...spot, kind: "height-gauge", stance: "straddling", near: 18, spacing: 36 };
 const DEPTH: GaugePlacement = { ...spot, kind: "depth-gauge", stance: "one-side", near: 8, spacing: 14 };
 const HOOK: GaugePlacement = { ...spot, y: -12, kind: "hook-gauge", reach: 24 };
+const CALIPER: GaugePlacement = { ...spot, y: 50, kind: "caliper" };
 const LEG: GaugePlacement = { ...spot, kind: "fillet-gauge", use: "leg" };
 const THROAT: GaugePlacement = { ...spot, kind: "fillet-gauge", use: "throat" };
 
@@ -31,6 +32,7 @@ describe("a drawn vernier shows its reading", () => {
   test.each([
     ["height gauge", HEIGHT, 1, 0],
     ["hook gauge", HOOK, 1, 0],
+    ["caliper", CALIPER, 1, 0],
     ["leg", LEG, 0, 1],
     ["throat", THROAT, 1, 0],
   ] as const)("%s", (_name, placement, along, across) => {
@@ -87,6 +89,26 @@ describe("a drawn gauge stands on the metal and touches it", () => {
     expect(all).toBeGreaterThan(-0.03);
     expect(Math.abs(moving)).toBeLessThan(0.12);
   });
+});
+
+it("draws a caliper's jaws on both faces of the plate, and nothing of it in the metal", () => {
+  const slope = Math.tan((2 * Math.PI) / 180);
+  const heights: Heights = {
+    ...plateOf((_x, y) => slope * y),
+    underside: (_x, y) => slope * y - 12.3 / Math.cos((2 * Math.PI) / 180),
+  };
+  const standing = setDown(heights, CALIPER, randomStream("drawn"));
+  if (!standing.ok) throw new Error(standing.code);
+  const { marks } = drawGauge(CALIPER, standing.stop, standing.noise);
+  const corners = marks.flatMap((mark) => (mark.kind === "shape" ? mark.outline : []));
+  // the jaws' tips lie about 50 mm from the weld; the beam stands beyond the plate's edge at 75
+  const places = corners.map(([u, w]) => toSection(standing.seat.pose, u, w));
+  const tips = places.filter(([s]) => s < 25);
+  const over = tips.map(([s, h]) => h - heights.heightAt(100, 50 + s));
+  const under = tips.map(([s, h]) => heights.underside!(100, 50 + s) - h);
+  for (const [n, room] of over.entries()) expect(Math.max(room, under[n])).toBeGreaterThan(-0.01);
+  for (const rooms of [over, under]) expect(Math.min(...rooms.filter((room) => room > -0.01))).toBeLessThan(0.01);
+  expect(places.filter(([s]) => s > 25).length).toBeGreaterThan(10);
 });
 
 test("a rule has 601 lines, the tens the longest", () => {

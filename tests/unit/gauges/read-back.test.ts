@@ -61,7 +61,7 @@ function drawnPlacement(random: RandomStream): OnFeet {
           spacing: random.uniform(10, 45),
         };
   const placement = withinLimits(drawn);
-  if (placement.kind === "fillet-gauge") throw new Error("a gauge on feet stays one");
+  if (placement.kind === "fillet-gauge" || placement.kind === "caliper") throw new Error("a gauge on feet stays one");
   return placement;
 }
 

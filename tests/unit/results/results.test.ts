@@ -56,6 +56,45 @@ describe("stored results", () => {
   });
 });
 
+describe("results of before thickness was measured", () => {
+  it("keep their five dimensions and their mark", () => {
+    const line = (dimension: string) => ({
+      dimension,
+      station: null,
+      written: 2,
+      writtenAt: 40,
+      actual: 2.04,
+      actualAt: 41,
+      actualThere: 2.04,
+      error: 0.04,
+      tolerance: 0.5,
+      nothingFrom: 1,
+      worth: 2_857,
+      earned: 2_857,
+    });
+    const names = ["weld-width", "cap-height", "root-height", "linear-misalignment", "angular-misalignment"];
+    const { earned, totals, lines } = markCap([truthItem({ id: "a", type: "overlap", start: 10, end: 30 })], []);
+    const old = {
+      version: 2,
+      ruleVersion: "2.0",
+      section: "plate",
+      passMark: 70,
+      mark: earned + 5 * 2_857,
+      shown: 14.3,
+      passed: false,
+      indications: { part: "indications", worth: 85_714, earned, totals, lines },
+      dimensions: {
+        part: "dimensions",
+        worth: 14_286,
+        earned: 5 * 2_857,
+        lines: names.map(line),
+        statements: [],
+      },
+    };
+    expect(storedResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual(old);
+  });
+});
+
 describe("results of before both faces of a plate were marked together", () => {
   const { totals, lines, earned } = markCap(
     [truthItem({ id: "a", type: "overlap", start: 10, end: 30 })],

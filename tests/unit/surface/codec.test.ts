@@ -86,6 +86,13 @@ describe("packed surface", () => {
     expect(gzipSync(bytes).length).toBeLessThan(0.5 * 2 * surface.strip.height.length);
   });
 
+  test("tells how far the plate's other face lies, to a micrometre, where that was packed", async () => {
+    expect(decoded.facesApart).toBeNull();
+    const both = await encodeFace(surface, async () => new Uint8Array(3), 10.1234);
+    expect(decodeFace(both).facesApart).toBe(10.123);
+    expect(same(decodeFace(both).plate.brushing.values, surface.plate.brushing.values)).toBe(true);
+  });
+
   test("refuses foreign, newer and cut-off files", () => {
     expect(() => decodeFace(new Uint8Array([1, 2, 3]))).toThrow("not a packed surface");
     expect(() => decodeFace(bytes.subarray(0, bytes.length - 5))).toThrow("cut off");

@@ -7,6 +7,7 @@ export const plateOf = (formula: Formula): Heights => ({
   heightAt: formula,
   extent: { x0: 0, x1: 300, y0: -75, y1: 75 },
   corner: null,
+  underside: null,
 });
 
 export const FLAT: Formula = () => 0;
@@ -43,6 +44,7 @@ export function filletOf(positive: number, negative: number, bulge = 0): Heights
     },
     extent: { x0: 0, x1: 200, y0: -40, y1: 40 },
     corner: 90,
+    underside: null,
   };
 }
 

@@ -10,6 +10,8 @@ export interface PlainStand {
   endAt(lean: number): number | null;
 }
 
+type OnFeet = Exclude<GaugePlacement, { kind: "fillet-gauge" | "caliper" }>;
+
 interface BodyPoint {
   readonly u: number;
   readonly side: number;
@@ -17,7 +19,7 @@ interface BodyPoint {
 }
 
 /** The measures of the three gauges that stand on feet, written down from their drawings. */
-function bodyOf(placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>) {
+function bodyOf(placement: OnFeet) {
   const thickness = placement.kind === "depth-gauge" ? 2 : 3;
   const length = placement.kind === "hook-gauge" ? 14 : 2;
   const middles =
@@ -78,10 +80,7 @@ function endOf(kind: GaugePlacement["kind"], thickness: number): readonly BodyPo
 }
 
 /** Tries leans for the one at which the hand is lowest, and pushes the moving part down until it would go in. */
-export function standByTrying(
-  heights: Heights,
-  placement: Exclude<GaugePlacement, { kind: "fillet-gauge" }>,
-): PlainStand {
+export function standByTrying(heights: Heights, placement: OnFeet): PlainStand {
   const { points, press, thickness } = bodyOf(placement);
   const turn = (placement.turn * Math.PI) / 180;
   const metal = (s: number, side: number) =>
@@ -127,4 +126,34 @@ export function standByTrying(
     handAt: (lean) => hand(radians(lean)),
     endAt: (lean) => push(radians(lean)),
   };
+}
+
+/**
+ * Distance between two parallel jaws 3 mm thick closed on a plate from its long edge as far in as the placement's spot: at
+ * every tilt in small steps the highest of both faces, square to it; the least of all tilts.
+ */
+export function apartByTrying(heights: Heights, { x, y, turn }: Extract<GaugePlacement, { kind: "caliper" }>): number {
+  const { underside, extent } = heights;
+  if (!underside) throw new Error("only one face");
+  const angle = (turn * Math.PI) / 180;
+  const places: { s: number; over: number; under: number }[] = [];
+  for (let s = 0; s < 40; s += 0.1) {
+    for (let side = -1.5; side <= 1.5; side += 0.1) {
+      const px = x + s * Math.cos(angle) - side * Math.sin(angle);
+      const py = y + s * Math.sin(angle) + side * Math.cos(angle);
+      if (px < extent.x0 || px > extent.x1 || py < extent.y0 || py > extent.y1) continue;
+      places.push({ s, over: heights.heightAt(px, py), under: underside(px, py) });
+    }
+  }
+  let least = Number.POSITIVE_INFINITY;
+  for (let tilt = -6; tilt <= 6; tilt += 0.05) {
+    const [cos, sin] = [Math.cos((tilt * Math.PI) / 180), Math.sin((tilt * Math.PI) / 180)];
+    let [high, low] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+    for (const { s, over, under } of places) {
+      high = Math.max(high, over * cos - s * sin);
+      low = Math.min(low, under * cos - s * sin);
+    }
+    least = Math.min(least, high - low);
+  }
+  return least;
 }

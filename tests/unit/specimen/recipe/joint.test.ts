@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { randomStream } from "@/lib/random";
-import { ANY_JOINT, drawJoint, type JointChoice } from "@/lib/specimen/recipe/joint";
+import { ANY_JOINT, drawJoint, drawRolled, type JointChoice } from "@/lib/specimen/recipe/joint";
 import { drawLayouts } from "@/lib/specimen/recipe/layout";
 import { type ButtJoint, POSITIONS, PROCESSES } from "@/lib/weld";
 
@@ -12,6 +12,31 @@ const share = (joints: readonly ButtJoint[], has: (joint: ButtJoint) => boolean)
 
 /** Four standard deviations of a share over n draws: a sound drawing misses it once in 16,000 tries. */
 const allowed = (expected: number, n: number): number => 4 * Math.sqrt((expected * (1 - expected)) / n);
+
+describe("a sheet as rolled", () => {
+  // EN 10029:1991, table 1, class A, as printed in a secondary source: lower and upper limit by nominal thickness
+  it.each([
+    [3, -0.4, 0.8],
+    [6, -0.4, 1.1],
+    [7, -0.4, 1.1],
+    [8, -0.5, 1.2],
+    [14, -0.5, 1.2],
+    [15, -0.6, 1.3],
+    [24, -0.6, 1.3],
+    [25, -0.8, 1.4],
+  ])("of %i mm lies within what a mill is allowed, and is hardly ever nominal to a tenth", (nominal, lower, upper) => {
+    const off = Array.from({ length: 400 }, (_, n) => drawRolled(nominal, randomStream(`rolled ${n}`)) - nominal);
+    expect(Math.min(...off)).toBeGreaterThanOrEqual(lower);
+    expect(Math.max(...off)).toBeLessThanOrEqual(upper);
+    expect(Math.min(...off)).toBeLessThan(lower / 2);
+    expect(Math.max(...off)).toBeGreaterThan(upper / 2);
+    expect(off.filter((one) => Math.abs(one) < 0.05).length).toBeLessThan(60);
+  });
+
+  it("of 40 mm is none that is welded here", () => {
+    expect(() => drawRolled(40, randomStream("thick"))).toThrow("no mill tolerance for 40 mm");
+  });
+});
 
 describe("joints drawn without a choice", () => {
   const joints = draw(2000);
