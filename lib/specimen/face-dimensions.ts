@@ -2,7 +2,7 @@ import { median } from "../math";
 import { columnX, rowY } from "../surface";
 import type { Dimension, Face } from "../weld";
 import { probeAngles, probeSteps } from "./joint-items";
-import { crownAlong, widthNear } from "./measure";
+import { crownsShown, widthNear } from "./measure";
 import { parentHeight } from "./parent";
 import type { DimensionTruth } from "./truth";
 import type { FaceWork } from "./work";
@@ -19,7 +19,7 @@ interface Probed {
 
 /**
  * The dimensions that one finished face shows. Cap: weld width (toe to toe), height of the crown over the line between the
- * plates at its toes, step and angle between the plates. Root: height of the crown. Each with its largest value, never
+ * plates at its toes as a gauge shows it, step and angle between the plates. Root: height of the crown. Each with its largest value, never
  * below 0, and what it is along the weld.
  */
 export function dimensionsOf(work: FaceWork): DimensionTruth[] {
@@ -28,11 +28,11 @@ export function dimensionsOf(work: FaceWork): DimensionTruth[] {
 
 type Probe = (work: FaceWork) => Probed;
 
-const CROWN: Probe = (work) => alongWeld(work, crownAlong(work));
+const CROWN: Probe = (work) => alongWeld(work, (xs) => crownsShown(work, xs));
 
 const PROBES: Readonly<Record<Face, readonly { readonly dimension: Dimension; readonly probe: Probe }[]>> = {
   cap: [
-    { dimension: "weld-width", probe: (work) => alongWeld(work, (x) => widthNear(work, x)) },
+    { dimension: "weld-width", probe: (work) => alongWeld(work, (xs) => xs.map((x) => widthNear(work, x))) },
     { dimension: "cap-height", probe: CROWN },
     { dimension: "linear-misalignment", probe: (work) => evenly(probeSteps(work, work.joint.length)) },
     {
@@ -43,10 +43,11 @@ const PROBES: Readonly<Record<Face, readonly { readonly dimension: Dimension; re
   root: [{ dimension: "root-height", probe: CROWN }],
 };
 
-function alongWeld({ joint }: FaceWork, at: (x: number) => number): Probed {
+function alongWeld({ joint }: FaceWork, at: (xs: readonly number[]) => readonly number[]): Probed {
   const { every, fromEnds } = PROBED;
   const count = Math.floor((joint.length - 2 * fromEnds) / every) + 1;
-  return { from: fromEnds, step: every, values: Array.from({ length: count }, (_, n) => at(fromEnds + n * every)) };
+  const xs = Array.from({ length: count }, (_, n) => fromEnds + n * every);
+  return { from: fromEnds, step: every, values: at(xs) };
 }
 
 const evenly = (felt: readonly { readonly x: number; readonly value: number }[]): Probed => ({

@@ -6,7 +6,10 @@ import { columnsIn, gather, type Sounding, soundColumn } from "./sounding";
 import { toeNear } from "./toe";
 
 const TOE_AVERAGED = 0.6;
-const CROWN_EVENED = 1;
+/** A grain on the weld that is shorter along it than this does not carry a gauge's end, mm. */
+const CROWN_EVENED = 0.4;
+/** Half the thickness of a height gauge's blade, mm: its end comes to rest on the highest under it. */
+const BLADE = 1.5;
 
 /** How a crown or a hollow across the whole weld is looked for, mm. */
 export interface AcrossSearch {
@@ -30,21 +33,23 @@ export function measureCrown(face: Finished, search: AcrossSearch): Measured | n
 }
 
 /**
- * The crown's height at x, mm: the median of the columns within 1 mm, so that a grain on the weld does not count. Each column is
- * measured once, however many places it lies near to.
+ * The crown's height at every place of `xs`, mm, as a height gauge shows it: the highest under its blade of what the columns
+ * show, each the median of those within 0.4 mm; NaN where there is no weld.
  */
-export function crownAlong(face: Finished): (x: number) => number {
-  const known = new Map<number, number | undefined>();
-  const heightOf = (i: number): number | undefined => {
-    if (!known.has(i)) known.set(i, crownAt(face, i, Number.POSITIVE_INFINITY)?.value);
-    return known.get(i);
-  };
-  return (x) =>
-    median(
-      columnsIn(face.strip, { from: x - CROWN_EVENED, to: x + CROWN_EVENED })
-        .map(heightOf)
-        .filter((height) => height !== undefined),
-    );
+export function crownsShown(face: Finished, xs: readonly number[]): number[] {
+  const reach = BLADE + CROWN_EVENED;
+  const columns = columnsIn(face.strip, { from: Math.min(...xs) - reach, to: Math.max(...xs) + reach });
+  const heights = columns.map((i) => crownAt(face, i, Number.POSITIVE_INFINITY)?.value ?? Number.NaN);
+  const half = Math.round(CROWN_EVENED * face.strip.grid.perMm);
+  const evened = heights.map((_, n) =>
+    median(heights.slice(Math.max(0, n - half), n + half + 1).filter((height) => !Number.isNaN(height))),
+  );
+  return xs.map((x) => {
+    const under = evened.filter((height, n) => {
+      return !Number.isNaN(height) && Math.abs(columnX(face.strip.grid, columns[n]) - x) <= BLADE;
+    });
+    return under.length === 0 ? Number.NaN : Math.max(...under);
+  });
 }
 
 function crownAt(face: Finished, i: number, threshold: number): Sounding | null {

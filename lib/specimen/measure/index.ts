@@ -1,5 +1,5 @@
 export { angleBetweenPlates } from "./angle";
-export { crownAlong, measureCrown } from "./crown";
+export { crownsShown, measureCrown } from "./crown";
 export type { Finished, Heights, Measured, Range, Side } from "./finished";
 export { measureAlongEdge, measureToeGroove } from "./groove";
 export { type MeasuredHole, measureHole } from "./hole";
