@@ -118,9 +118,12 @@ function laidOn(pose: Pose, offset: Mm, slope: number, keepsPlace: boolean): Pos
 const pushHome = (points: readonly SectionPair[], nose: { readonly from: Mm; readonly to: Mm }): Mm | null =>
   highestBetween(changedOver(points.filter(([u]) => u < nose.from / 2)), nose.from, nose.to);
 
-/** Lifts what the last turn has left inside the metal. */
+/** Lifts what the last turn has left inside the metal, and lowers what it has left over it. */
 function raised(pose: Pose, section: readonly SectionPair[], pieces: readonly Piece[]): Pose {
-  const most = loads(toGauge(pose, section), pieces).reduce((best, { rise }) => Math.max(best, rise), 0);
+  const most = loads(toGauge(pose, section), pieces).reduce(
+    (best, { rise }) => Math.max(best, rise),
+    Number.NEGATIVE_INFINITY,
+  );
   const [along, height] = toSection(pose, 0, most);
   return { ...pose, along, height };
 }
