@@ -58,12 +58,12 @@ function byLoops(heights: Heights, x: number, turn: number) {
 }
 
 const NOSE = Array.from({ length: 41 }, (_, n) => [0, 22 + n / 10] as const);
-/** The slide's knife edge: 0.05 mm over the plate, rounded 0.05 mm, its bevel rising at 35 degrees. */
+/** The slide's knife edge: 0.12 mm over the plate, rounded 0.05 mm, its bevel rising at 35 degrees. */
 const EDGE = Array.from({ length: 121 }, (_, n) => {
   const up = n / 40;
   const back =
     up < 0.05 ? 0.05 - Math.sqrt(0.05 ** 2 - (0.05 - up) ** 2) : (up - 0.05) / Math.tan((35 * Math.PI) / 180);
-  return [back, 0.05 + up] as const;
+  return [back, 0.12 + up] as const;
 });
 const END = Array.from({ length: 17 }, (_, n) => [0.8 * (n / 8 - 1), 0] as const);
 
