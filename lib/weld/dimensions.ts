@@ -51,7 +51,7 @@ export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
     taken: "largest",
     name: "Excess weld metal",
     unit: "mm",
-    asks: "Largest height of the cap above the plates.",
+    asks: "Largest height of the cap over the straight line from plate to plate right beside its toes.",
     most: 20,
   },
   "root-height": {
@@ -59,7 +59,7 @@ export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
     taken: "largest",
     name: "Excess penetration",
     unit: "mm",
-    asks: "Largest height of the root above the plates.",
+    asks: "Largest height of the root over the straight line from plate to plate right beside its toes.",
     most: 20,
   },
   "linear-misalignment": {
@@ -67,7 +67,7 @@ export const DIMENSION_FACTS: Readonly<Record<Dimension, DimensionFacts>> = {
     taken: "largest",
     name: "Linear misalignment",
     unit: "mm",
-    asks: "Largest step between the two plates; 0 where there is none.",
+    asks: "Largest step between the two plates, each carried on straight to the middle of the weld; 0 where there is none.",
     most: 20,
   },
   "angular-misalignment": {
