@@ -5,7 +5,7 @@ import { moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { dragByTouch, gaugeSays, placeOfGauge, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
-import { dimensionAt, readTruth } from "./support/truth";
+import { dimensionAt, readDimensions, readTruth } from "./support/truth";
 
 test.setTimeout(240_000);
 
@@ -61,6 +61,38 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
   const read = await readByEye(page);
   await page.getByRole("button", { name: "What does it read?" }).press("Enter");
   await expect(page.locator("[data-reading-slip]")).toContainText(`= ${String(read).replace("-", "−")} mm.`);
+});
+
+test("the plates' thickness is measured by caliper over an edge, and agrees with what is stored", async ({ page }) => {
+  await joinAs(page, "Ida Brandt", "ida");
+  const id = await takeFreshPlate(page);
+  await waitForPicture(page);
+  await moveCursor(page, { x: 150, up: 0 }, { x: 120, up: 10 });
+  await page.keyboard.press("6");
+  await expect(page.getByRole("region", { name: "Vernier caliper" })).toBeVisible();
+  // it goes to the edge of the plate that it was taken to, and waits for the other face
+  await expect.poll(async () => (await placeOfGauge(page)).y).toBe(43);
+  await expect(gaugeSays(page)).toContainText("Drag it down in the picture", { timeout: 60_000 });
+  const readings: number[] = [];
+  for (const x of [120, 130, 140]) {
+    await page.keyboard.press("o");
+    await expect(slideOf(page)).toBeFocused();
+    await page.keyboard.press("End");
+    await expect(gaugeSays(page)).toContainText("It touches the metal.");
+    readings.push(await readByEye(page));
+    await page.keyboard.press("Escape");
+    if (x < 140) await page.keyboard.press("Shift+ArrowRight");
+  }
+  const middle = readings.sort((a, b) => a - b)[1];
+  const thickness = readDimensions(id).find(({ dimension }) => dimension === "plate-thickness");
+  expect(Math.abs(middle - (thickness?.value ?? 0))).toBeLessThanOrEqual(0.2);
+
+  await youRead(page).focus();
+  await page.keyboard.type(String(middle));
+  await page.getByRole("button", { name: `Take ${middle} into Plate thickness` }).press("Enter");
+  await expect(
+    page.getByRole("group", { name: "Plate thickness" }).getByLabel("Measured", { exact: true }),
+  ).toHaveValue(String(middle));
 });
 
 test("by pointer: gauges are dragged, turned, slid, refused with the reason, and the rule is laid", async ({

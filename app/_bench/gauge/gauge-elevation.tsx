@@ -27,6 +27,8 @@ const HELD_OVER = 3;
 /** The gauge stands to the side of the picture that leaves the other for the view close to. */
 const ALIGNED = { left: "xMax", right: "xMin" } as const;
 const OFF_MIDDLE = 5;
+/** What is so near to its highest point, mm, tells where it is tallest. */
+const TOP = 5;
 /** Around the end of the moving part, half the width of what is seen close to, mm. */
 const CLOSE = 5;
 
@@ -52,12 +54,14 @@ export function GaugeElevation({ heights, placement, drawing, largest, pose, lab
     const metal = seen.near.map((point) => roll(point, angle));
     const lowest = Math.min(...[...metal, ...points].map(([, height]) => height), 0) - BELOW;
     const highest = Math.max(...points.map(([, height]) => height)) + OVER;
-    return { ground: seen, box: { from, to, lowest, highest }, rolled: angle };
+    const top = points.filter(([, height]) => height > highest - OVER - TOP).map(([along]) => along);
+    const tallest = (Math.min(...top) + Math.max(...top)) / 2;
+    return { ground: seen, box: { from, to, lowest, highest, tallest }, rolled: angle };
   }, [heights, placement, largest, held]);
   const tip = tipOf(placement, drawing);
   const end = tip && roll(toSection(held, ...tip), rolled);
   // the upper corner on the side where the gauge stands less high
-  const corner = (box.from + box.to) / 2 - held.along > OFF_MIDDLE ? "right" : "left";
+  const corner = (box.from + box.to) / 2 - box.tallest > OFF_MIDDLE ? "right" : "left";
   const picture = (
     <g transform={`scale(1 -1) rotate(${rolled})`}>
       <path d={groundPath(ground.beyond, ground.under)} fill="#969c9e" />
