@@ -20,8 +20,8 @@ const SLIM: Mm = 1.8;
 export const LEG_BODY = {
   sole: { from: 23, to: 35 },
   nose: { from: 22, to: 26 },
-  /** The slide's knife edge runs this far over the sole, clear of mill scale and rolling waves, rounded so much, and its bevel rises at so many degrees. */
-  edge: { level: 0.12, radius: 0.05, height: 3, bevel: 35 as Degrees },
+  /** The slide's knife edge runs this far over the sole, rounded so much, and its bevel rises at so many degrees; it rides over what stands no higher than `ridden`. */
+  edge: { level: 0.05, ridden: 0.15, radius: 0.05, height: 3, bevel: 35 as Degrees },
 } as const;
 
 /** The shoulders reach along both plates from .. to, mm from the corner. */

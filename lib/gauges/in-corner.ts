@@ -51,10 +51,10 @@ const seatAgainstPlate = (section: readonly SectionPair[], attitude: number): Se
     nose: LEG_BODY.nose,
   });
 
-/** Distance from the nose at which a knife edge that slides along the plate meets the weld, mm. */
-function touchEdge(points: readonly SectionPair[]): Mm | null {
+/** Distance from the nose at which a knife edge that slides along the plate meets the weld, mm; null where nothing stands up. */
+function touchEdge(section: readonly SectionPair[]): Mm | null {
   const { level, height } = LEG_BODY.edge;
-  const lines = changedOver(points.filter(([u]) => u < RUN + 1));
+  const lines = changedOver(upToToe(section.filter(([u]) => u < RUN + 1)));
   let best = Number.NEGATIVE_INFINITY;
   for (let n = 1; n < lines.length; n++) {
     const part = clipped(lines[n - 1], lines[n], level, level + height);
@@ -68,6 +68,20 @@ function touchEdge(points: readonly SectionPair[]): Mm | null {
     }
   }
   return best === Number.NEGATIVE_INFINITY ? null : best;
+}
+
+/** Metal that rises less steeply than this leads up to nothing: it is the plate, with its rolling waves. */
+const PLATE_SLOPE = 0.1;
+
+/** What the edge cannot ride over, with the slope that leads up to it: scale and rolling waves before it are no toe. */
+function upToToe(points: readonly SectionPair[]): readonly SectionPair[] {
+  const { level, ridden } = LEG_BODY.edge;
+  let last = points.length - 1;
+  while (last >= 0 && points[last][1] <= ridden) last--;
+  if (last < 0) return [];
+  const leadsUp = (n: number) => points[n - 1][1] - points[n][1] > PLATE_SLOPE * (points[n][0] - points[n - 1][0]);
+  while (last + 1 < points.length && points[last + 1][1] > level && leadsUp(last + 1)) last++;
+  return points.slice(0, last + 2);
 }
 
 /** How far the knife edge's front lies behind its foremost point, `up` mm over its lower side: round, then a bevel. */

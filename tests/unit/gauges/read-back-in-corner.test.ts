@@ -54,16 +54,25 @@ function byLoops(heights: Heights, x: number, turn: number) {
   /** Least clearance, straight down, of some of the gauge's points. */
   const clearance = (pose: Standing["seat"]["pose"], points: readonly (readonly [number, number])[]) =>
     Math.min(...points.map(([u, w]) => place(pose, u, w)));
-  return { place, clearance };
+  /** The outline of the metal in the gauge's own frame. */
+  const turned = (pose: Standing["seat"]["pose"]) => {
+    const lean = (pose.tilt * Math.PI) / 180;
+    return Array.from({ length: 1120 }, (_, n) => {
+      const s = -35 + n / 16;
+      const [ds, dh] = [s - pose.along, metal(s) - pose.height];
+      return [ds * Math.cos(lean) + dh * Math.sin(lean), dh * Math.cos(lean) - ds * Math.sin(lean)] as const;
+    });
+  };
+  return { clearance, turned };
 }
 
 const NOSE = Array.from({ length: 41 }, (_, n) => [0, 22 + n / 10] as const);
-/** The slide's knife edge: 0.12 mm over the plate, rounded 0.05 mm, its bevel rising at 35 degrees. */
+/** The slide's knife edge: 0.05 mm over the plate, rounded 0.05 mm, its bevel rising at 35 degrees. */
 const EDGE = Array.from({ length: 121 }, (_, n) => {
   const up = n / 40;
   const back =
     up < 0.05 ? 0.05 - Math.sqrt(0.05 ** 2 - (0.05 - up) ** 2) : (up - 0.05) / Math.tan((35 * Math.PI) / 180);
-  return [back, 0.12 + up] as const;
+  return [back, 0.05 + up] as const;
 });
 const END = Array.from({ length: 17 }, (_, n) => [0.8 * (n / 8 - 1), 0] as const);
 
@@ -73,7 +82,7 @@ function check(use: FilletUse, random: RandomStream): "read" | "refused" {
   const standing = setDown(heights, { kind: "fillet-gauge", x, y: 0, turn, use }, STEADY);
   if (!standing.ok) return "refused";
   const { pose } = standing.seat;
-  const { clearance } = byLoops(heights, x, turn);
+  const { clearance, turned } = byLoops(heights, x, turn);
   const points = restingPoints(use);
   const where = JSON.stringify(standing);
   // it rests: clear of the metal, and not above it
@@ -98,6 +107,14 @@ function check(use: FilletUse, random: RandomStream): "read" | "refused" {
   // the moving part, pushed in small steps until something of it would be inside
   const part = use === "leg" ? EDGE : END;
   let position = 20;
+  if (use === "leg") {
+    // it rides over what stands no higher than 0.15 mm, and stops at the foot of the slope of what stands higher
+    const outline = turned(pose);
+    let n = outline.findLastIndex(([u, w]) => u < 21 && w > 0.15);
+    const falls = ([u0, w0]: readonly number[], [u1, w1]: readonly number[]) => w0 - w1 > 0.1 * (u1 - u0);
+    while (outline[n + 1][1] > 0.05 && falls(outline[n], outline[n + 1])) n++;
+    position = outline[n + 1][0];
+  }
   const at = (q: number) => part.map(([u, w]) => (use === "leg" ? ([q + u, w] as const) : ([u, q] as const)));
   while (position > 0 && clearance(pose, at(position)) > 0) position -= 0.02;
   expect(Math.abs(standing.exact - position), where).toBeLessThan(0.1);
