@@ -115,13 +115,13 @@ const share = (errors: readonly number[], part: number) =>
   [...errors].sort((a, b) => a - b)[Math.floor(errors.length * part)];
 
 describe("what is read is what is found by trying every lean and pushing down", () => {
-  it("at 8000 placements on drawn plates", { timeout: 3_600_000 }, () => {
+  it("at 6000 placements on drawn plates", { timeout: 3_600_000 }, () => {
     const tally: Tally = { read: 0, refused: 0, misfits: [], errors: [] };
-    for (let n = 0; n < 80; n++) {
+    for (let n = 0; n < 60; n++) {
       const random = randomStream(`read back ${n}`);
       compare(drawnPlate(random.child("plate")), random.child("placements"), 100, tally);
     }
-    expect(tally.read).toBeGreaterThan(4000);
+    expect(tally.read).toBeGreaterThan(3000);
     // with a lump right under the hand there are two rests, and either may be found
     expect(tally.misfits.length, tally.misfits.join("\n")).toBeLessThan(16);
     expect(share(tally.errors, 0.5)).toBeLessThan(0.005);
