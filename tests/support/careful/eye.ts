@@ -8,15 +8,14 @@ const RISES = [
   { within: 0.4, by: 0.12 },
   { within: 0.8, by: 0.25 },
 ] as const;
-const ROW = 0.1;
+const ROW = 0.2;
 const FURTHEST = 21.5;
 
 const inside = ({ extent }: Heights, x: number): number => Math.min(extent.x1 - 0.1, Math.max(extent.x0 + 0.1, x));
 
 /** Across (y mm) where the weld leaves the plate on one side at x: coming in, the first rise that goes on. */
 function toeIn(heights: Heights, x: number, side: 1 | -1): number {
-  const at = (y: number) =>
-    middleOf([-0.8, -0.4, 0, 0.4, 0.8].map((dx) => heights.heightAt(inside(heights, x + dx), side * y)));
+  const at = (y: number) => middleOf([-0.6, 0, 0.6].map((dx) => heights.heightAt(inside(heights, x + dx), side * y)));
   const rows = stepsFrom(0, 31, ROW).map(at);
   const row = (y: number) => rows[Math.round(y / ROW)];
   const levelAt = (y: number) => middleOf(stepsFrom(y - 0.75, y + 0.75, 0.3).map(row));

@@ -174,8 +174,13 @@ function sizeOf(hand: Hand, item: TruthItem, step: number): number | null {
       return point((at) => bothSides("depth-gauge", at, isClear ? 90 : 0, half));
     }
     case "inter-run-fusion":
-    case "inter-run-undercut":
-      return point((at) => bothSides("depth-gauge", at, 90, 5));
+    case "inter-run-undercut": {
+      // the valley between two runs has a depth of its own, which is read before and behind
+      const valley = (at: { x: number; y: number }) => bothSides("depth-gauge", at, 90, 5);
+      const sound = [item.start - 8, item.end + 8].filter((at) => at > 6 && at < 294);
+      const beside = sound.map((at) => deepest(hand, finelyRound(at, y).map(valley)));
+      return point(valley) - meanOf(beside.filter((depth) => !Number.isNaN(depth)));
+    }
     default:
       return point((at) => acrossWeld("depth-gauge", at, toes));
   }

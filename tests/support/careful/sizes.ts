@@ -51,7 +51,7 @@ export function diameterOf(hand: Hand, { type, start, end, across, worst }: Trut
 const SOUND_RUN = { near: 14, far: 22 };
 const NEAR_RESTART = stepsFrom(-2, 2, 0.5);
 
-/** How far a restart stands over its run, or how deep it lies under it, with the gauge along the run: whichever is more. */
+/** How far a restart stands over its run, with the gauge along the run; where no lump is worth recording, how deep it lies under it. */
 export function restartAt(hand: Hand, x: number, y: number): number {
   const { x0, x1 } = hand.heights.extent;
   const levels = [-SOUND_RUN.far, -SOUND_RUN.near, SOUND_RUN.near, SOUND_RUN.far].map((dx) => x + dx);
@@ -64,10 +64,11 @@ export function restartAt(hand: Hand, x: number, y: number): number {
     [-1.2, 0, 1.2].map((dy) => along("height-gauge", { x: x + dx, y: y + dy })),
   );
   const height = hand.furthest(humps, "most", 4).value;
+  if (height >= imperfection("poor-restart").recordedFrom) return height;
   // a hollow is as deep as the highest metal across it lets one see
   const hollows = NEAR_RESTART.map((dx) => {
     const across = [-1.2, -0.6, 0, 0.6, 1.2].map((dy) => along("depth-gauge", { x: x + dx, y: y + dy }));
     return hand.furthest(across, "least", 1).value;
   }).filter((depth) => !Number.isNaN(depth));
-  return Math.max(height || 0, ...hollows);
+  return Math.max(...hollows);
 }
