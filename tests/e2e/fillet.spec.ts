@@ -52,6 +52,7 @@ test("a fillet weld is measured by keyboard at every station, reported, stated, 
   expect(Math.max(...errors), "every reading is as near as a careful hand comes").toBeLessThan(CAREFUL_MM);
   await expect(page.locator("[data-dimensions] h3")).toContainText("9 of 11 measured");
   for (const { dimension, station, value, at } of dimensions.filter((one) => one.station === null)) {
+    if (at === null) throw new Error(`no place for ${dimension}`);
     expect(station).toBeNull();
     const form = page.getByRole("group", { name: DIMENSION_FACTS[dimension].name, exact: true });
     await form.getByLabel("Smallest").fill(value.toFixed(1));
