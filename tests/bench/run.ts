@@ -1,12 +1,13 @@
 import { argv } from "node:process";
 
-/** `npm run bench`: prints figures, judges nothing. `--long` adds the thousand seeds, more careful inspections, and the long property run. */
+/** `npm run bench`: prints figures, judges nothing. `--long` adds the thousand seeds, the long property run, 10,000 placements of gauges and more careful inspections. */
 const isLong = argv.includes("--long");
 const only = argv.slice(2).filter((word) => !word.startsWith("--"));
 
 const parts: Record<string, () => Promise<string[]>> = {
   scoring: async () => (await import("./scoring")).benchScoring({ long: isLong }),
   specimen: async () => (await import("./specimen")).benchSpecimen({ long: isLong }),
+  "read-back": async () => (await import("./read-back")).benchReadBack({ long: isLong }),
   careful: async () => (await import("./careful")).benchCareful({ long: isLong }),
   browser: async () => (await import("./browser")).benchBrowser(),
 };
