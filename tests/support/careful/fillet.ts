@@ -1,15 +1,9 @@
-import {
-  FEELER_LEAVES,
-  type FilletUse,
-  type GaugePlacement,
-  type Heights,
-  onPlate,
-  tryLeaf,
-} from "../../../lib/gauges";
+import { FEELER_LEAVES, type FilletUse, type GaugePlacement, heightsOfFace, tryLeaf } from "../../../lib/gauges";
 import { imperfection } from "../../../lib/imperfections";
 import type { RandomStream } from "../../../lib/random";
 import type { Measure, Report } from "../../../lib/report";
 import type { FilletTruth, TruthItem } from "../../../lib/specimen";
+import { type Surface, turnedFillet } from "../../../lib/surface";
 import { FILLET_ENDS, requiredThroat, STATEMENT_LIMITS, type Stated } from "../../../lib/weld";
 import { callOf } from "./calls";
 import { Hand, middleOf, stepsFrom, tenth } from "./hand";
@@ -26,11 +20,13 @@ const gaugeFor = (size: Size, x: number): GaugePlacement => ({ kind: "fillet-gau
 
 /** The report of a careful inspector on a fillet, as `inspectPlate` has it; `gap` is what a feeler finds at either end. */
 export function inspectFillet(
-  heights: Heights,
+  surface: Surface,
   truth: Pick<FilletTruth, "items" | "stations" | "joint" | "gap">,
   random: RandomStream,
 ): Report {
-  const hand = new Hand(heights, random);
+  const hand = new Hand({ ...heightsOfFace(surface), corner: truth.joint.angle }, random);
+  // square on the plate that something lies on
+  const onPlate = (y: number) => hand.on(heightsOfFace(turnedFillet(surface, y > 0 ? "base" : "standing")));
   const atStations = truth.stations.flatMap((x, n) =>
     SIZES.map((dimension): Measure => ({ dimension, station: n + 1, value: tenth(sizeAt(hand, dimension, x)), at: x })),
   );
@@ -45,7 +41,7 @@ export function inspectFillet(
     { dimension: "smallest-throat", station: null, value: tenth(smallest.throat), at: null },
   ];
   const found = truth.items.filter(({ neutral }) => !neutral);
-  const calls = found.map((item, n) => callOf(item, `call-${n + 1}`, sizeOf(hand, item, truth), hand));
+  const calls = found.map((item, n) => callOf(item, `call-${n + 1}`, sizeOf(hand, onPlate, item, truth), hand));
   const { symbol, value } = truth.joint.size;
   const isMet = (symbol === "a" ? smallest.throat : smallest.leg) >= value;
   return { version: 1, calls, measures, statements: statementsOf(hand, clearOf(found, survey), isMet) };
@@ -113,7 +109,12 @@ function heldDifference(hand: Hand, survey: Survey): number {
   return Math.max(...held.filter((one) => !Number.isNaN(one)));
 }
 
-function sizeOf(hand: Hand, item: TruthItem, { joint, gap }: Pick<FilletTruth, "joint" | "gap">): number | null {
+function sizeOf(
+  hand: Hand,
+  onPlate: (y: number) => Hand,
+  item: TruthItem,
+  { joint, gap }: Pick<FilletTruth, "joint" | "gap">,
+): number | null {
   const { size } = imperfection(item.type);
   if (size === null) return null;
   const [x, y] = item.worst;
@@ -139,12 +140,10 @@ function sizeOf(hand: Hand, item: TruthItem, { joint, gap }: Pick<FilletTruth, "
     default:
       if (size === "diameter") return diameterOf(hand, item);
   }
-  const side = y > 0 ? 1 : -1;
-  const along = Math.SQRT2 * Math.abs(y);
-  const feet = { turn: 90, stance: "one-side", near: 5, spacing: 14 } as const;
+  const feet = { turn: y > 0 ? 90 : 270, stance: "one-side", near: 5, spacing: 14 } as const;
   return deepest(
-    hand.on(onPlate(hand.heights, side)),
-    finelyRound(x, along).map((at) => ({ kind: "depth-gauge", ...at, ...feet })),
+    onPlate(y),
+    finelyRound(x, Math.SQRT2 * y).map((at) => ({ kind: "depth-gauge", ...at, ...feet })),
   );
 }
 

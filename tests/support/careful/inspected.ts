@@ -1,4 +1,3 @@
-import { type Heights, heightsOfFace } from "../../../lib/gauges";
 import { imperfection } from "../../../lib/imperfections";
 import { randomStream } from "../../../lib/random";
 import type { Report } from "../../../lib/report";
@@ -35,8 +34,7 @@ export function inspected(kind: JointKind, seed: string): Inspected {
     return marked("plate", seed, truth, inspectPlate(surfaces, recipe.rolled, truth, random));
   }
   const { surface, truth } = generateFilletSpecimen(seed);
-  const heights: Heights = { ...heightsOfFace(surface), corner: truth.joint.angle };
-  return marked("fillet", seed, truth, inspectFillet(heights, truth, random));
+  return marked("fillet", seed, truth, inspectFillet(surface, truth, random));
 }
 
 function marked(section: "plate" | "fillet", seed: string, truth: Truth, report: Report): Inspected {
