@@ -11,6 +11,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   specimen: ["math", "random", "weld", "surface", "imperfections"],
   scoring: ["math", "weld", "imperfections", "report", "results", "specimen"],
   bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
+  drills: ["math", "random", "gauges"],
   workshop: ["results"],
   practice: ["weld", "report", "results", "workshop"],
 };

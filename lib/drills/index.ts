@@ -1,0 +1,28 @@
+export {
+  DRILL_GAUGES,
+  DRILLS,
+  type Drill,
+  type DrillAnswer,
+  type DrillGauge,
+  type DrillRound,
+  drillRoundSchema,
+  type NewDrillRound,
+  ROUND_LENGTH,
+  tally,
+} from "./drills";
+export {
+  drawLargestTask,
+  judgeLargest,
+  type LargestTask,
+  type LargestVerdict,
+  largestTolerance,
+  PLACE_TOLERANCE,
+} from "./largest/task";
+export { leastFound, type Measured, SEARCHED } from "./largest/truth";
+export { judgeReading, type ReadingVerdict } from "./reading/judge";
+export { type Slip, slipWords } from "./reading/slips";
+export { drawReadingTask, type ReadingTask, type RuleTask, type StandingTask } from "./reading/task";
+export { judgeSeat, SEAT_FAULT_WORDS, SEAT_TOLERANCE, type SeatFault, type SeatVerdict } from "./seat/judge";
+export { drawSeatTask, type SeatTask } from "./seat/task";
+export { type PlanPicture, shadePlan } from "./shade-plan";
+export { STEADY } from "./steady";
