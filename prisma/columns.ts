@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { drillRoundSchema } from "@/lib/drills";
 import { reportSchema } from "@/lib/report";
 import { storedResultSchema } from "@/lib/results";
 import { truthSchema } from "@/lib/specimen";
@@ -26,3 +27,4 @@ export const reportColumn = column(reportSchema);
 export const truthColumn = column(truthSchema);
 export const endsColumn = column(endViewsSchema);
 export const resultColumn = column(storedResultSchema);
+export const drillGaugesColumn = column(drillRoundSchema.shape.gauges);
