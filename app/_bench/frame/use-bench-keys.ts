@@ -95,9 +95,14 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
   return act !== undefined;
 }
 
-/** Taking a gauge out of the tray, turning it, and setting its feet. */
+/** Taking a gauge out of the tray, and what can be done with it. */
 function gaugeKeys({ gauge, takeGauge, looking }: Bench, turn: number): Readonly<Record<string, () => void>> {
   const taking = TRAYS[looking.aspect].map((kind, n) => [String(n + 1), () => takeGauge(kind)] as const);
+  return { ...Object.fromEntries(taking), ...settingKeys(gauge, turn) };
+}
+
+/** Turning the gauge that is out by `turn` degrees, and setting its feet. */
+export function settingKeys(gauge: Bench["gauge"], turn: number): Readonly<Record<string, () => void>> {
   const placement = gauge.out?.placement;
   const settings = placement ? settingsOf(placement) : [];
   const set = (index: number, direction: 1 | -1) => () => {
@@ -114,7 +119,6 @@ function gaugeKeys({ gauge, takeGauge, looking }: Bench, turn: number): Readonly
     if (use) gauge.send({ kind: "use", use: CORNER_USES[(CORNER_USES.indexOf(use) + 1) % CORNER_USES.length] });
   };
   return {
-    ...Object.fromEntries(taking),
     q: () => gauge.turnOnScreen(turn),
     e: () => gauge.turnOnScreen(-turn),
     x: changeUse,

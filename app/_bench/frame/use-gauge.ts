@@ -3,6 +3,7 @@ import { type Dispatch, useMemo, useReducer, useRef } from "react";
 import {
   type GaugeOut,
   isStanding,
+  type Measuring,
   type MeasuringEvent,
   measure,
   NOTHING_OUT,
@@ -19,6 +20,7 @@ import {
   heightsOfFace,
   nearerBy,
   type Refusal,
+  type SeatingRandom,
   type Standing,
   setDown,
   slideTo,
@@ -66,11 +68,6 @@ export function useGauge(
   surface: FaceHeights | null,
   underneath: FaceHeights | null,
 ): GaugeHandling {
-  const [measuring, send] = useReducer(measure, NOTHING_OUT);
-  const grip = useRef<Grip | null>(null);
-  const out = measuring.out?.aspect === aspect ? measuring.out : null;
-  const placement = out?.placement ?? null;
-
   const heights = useMemo(() => {
     if (!surface) return null;
     const { facesApart } = surface;
@@ -80,6 +77,21 @@ export function useGauge(
   }, [aspect, surface, underneath]);
   // the stream belongs to the practice: it tells nothing of what the specimen was made from
   const seating = useMemo(() => randomStream(`seating/${practiceId}/${aspect}`), [practiceId, aspect]);
+  return useGaugeOn(aspect, heights, seating);
+}
+
+/** The gauge that is out on any metal; `first` is what is out at the beginning. */
+export function useGaugeOn(
+  aspect: Aspect,
+  heights: Heights | null,
+  seating: SeatingRandom,
+  first: Measuring = NOTHING_OUT,
+): GaugeHandling {
+  const [measuring, send] = useReducer(measure, first);
+  const grip = useRef<Grip | null>(null);
+  const out = measuring.out?.aspect === aspect ? measuring.out : null;
+  const placement = out?.placement ?? null;
+
   const standing = useMemo(
     () => (placement && isStanding(placement) && heights ? setDown(heights, placement, seating) : null),
     [placement, heights, seating],

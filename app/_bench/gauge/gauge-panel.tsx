@@ -99,7 +99,7 @@ function explanationOf({ standing, trial, position }: GaugeHandling, { placement
 }
 
 /** The gauge on the metal, and its scale enlarged; a drag, the wheel or keys on either slide the moving part. */
-function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
+export function SideView({ gauge, out }: Pick<GaugePanelProps, "gauge" | "out">) {
   const { heights, standing, trial, position, push } = gauge;
   const { placement } = out;
   const area = useRef<HTMLDivElement>(null);

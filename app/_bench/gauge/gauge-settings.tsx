@@ -109,7 +109,8 @@ interface StepperProps {
   readonly onChange: (value: number) => void;
 }
 
-function Stepper({ label, value, unit, less, more, onChange }: StepperProps) {
+/** A number with a button to either side of it. */
+export function Stepper({ label, value, unit, less, more, onChange }: StepperProps) {
   const button = "size-11 shrink-0 rounded border border-bench-line text-lg hover:bg-bench-line";
   return (
     <div className="mb-1 flex items-center gap-1">

@@ -1,5 +1,6 @@
 "use client";
 import { type FocusEvent, useEffect, useId, useState } from "react";
+import { faultOf, readNumber } from "./read-number";
 
 export interface NumberFieldProps {
   readonly label: string;
@@ -73,18 +74,3 @@ export function NumberField(props: NumberFieldProps) {
 }
 
 const textOf = (value: number | null) => (value === null ? "" : String(value));
-
-/** The number meant, null for nothing, undefined for what is no number. */
-function readNumber(text: string): number | null | undefined {
-  const trimmed = text
-    .trim()
-    .replace(",", ".")
-    .replace(/^\u2212/, "-");
-  if (trimmed === "") return null;
-  return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(trimmed) ? Number(trimmed) : undefined;
-}
-
-function faultOf(read: number | null | undefined, min: number, max: number, unit: string): string | null {
-  if (read === undefined) return "Write a number, for example 12.5.";
-  return read !== null && (read < min || read > max) ? `From ${min} to ${max} ${unit}.` : null;
-}
