@@ -8,6 +8,7 @@ import { Sheet } from "@/app/_ui/sheet";
 import type { Practice } from "@/lib/practice";
 import { takeFreshPiece } from "./actions";
 import { FreshPiece } from "./fresh-piece";
+import { GaugeDrills } from "./gauge-drills";
 import { LastMarks } from "./last-marks";
 import { OpenPiece } from "./open-piece";
 import { describeStanding } from "./standing";
@@ -38,11 +39,14 @@ export default async function TodayPage() {
         {current && <OpenPiece practice={current} />}
         <FreshPiece take={takeFreshPiece} passMarks={passMarks} canStart={canStart} isSecond={Boolean(current)} />
         {!current && (
-          <Sheet title="Unfinished">
-            <p className="mt-2 text-ink-2">
-              A piece that you leave before handing it in waits here, with every line you wrote.
-            </p>
-          </Sheet>
+          <div className="space-y-5">
+            <Sheet title="Unfinished">
+              <p className="mt-2 text-ink-2">
+                A piece that you leave before handing it in waits here, with every line you wrote.
+              </p>
+            </Sheet>
+            <GaugeDrills />
+          </div>
         )}
       </div>
       {others.length > 0 && (
@@ -50,6 +54,7 @@ export default async function TodayPage() {
           <UnfinishedPieces practices={others} />
         </Sheet>
       )}
+      {current && <GaugeDrills className="mt-5" />}
       <Sheet title="Last marks" className="mt-5">
         <LastMarks practices={handedIn.slice(0, LAST_SHOWN)} />
         {handedIn.length > LAST_SHOWN && (

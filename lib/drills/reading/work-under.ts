@@ -1,7 +1,8 @@
 import type { FilletUse, Heights } from "../../gauges";
 import { ease, type Mm, mix } from "../../math";
 
-const PLATE = { x0: 0, x1: 120, y0: -60, y1: 60 } as const;
+/** Wide enough for its ends to lie beyond any picture of a gauge, mm. */
+const PLATE = { x0: 0, x1: 120, y0: -250, y1: 250 } as const;
 /** Middle of the plate along the weld: where the gauges of the reading drill stand. */
 export const MIDDLE: Mm = 60;
 
@@ -25,7 +26,7 @@ const misaligned = (drop: Mm): Heights =>
 /** A fillet with a flat face and equal legs. */
 const fillet = (leg: Mm): Heights => ({
   heightAt: (_x, y) => Math.max(Math.abs(y), leg / Math.SQRT2),
-  extent: { x0: 0, x1: 120, y0: -45, y1: 45 },
+  extent: PLATE,
   corner: 90,
 });
 
