@@ -1,6 +1,6 @@
 import { type LargestTask, type LargestVerdict, leastFound } from "@/lib/drills";
 import { ProfileChart } from "./profile-chart";
-import { spell } from "./read-answer";
+import { inMm } from "./read-answer";
 
 /** Spacings at which welds are gone along, mm. */
 const SPACINGS = [20, 10, 5] as const;
@@ -17,10 +17,10 @@ export function LargestTold({ task, verdict, read }: LargestToldProps) {
   return (
     <>
       <p className="tabular-nums">
-        The largest is <b>{spell(truth.value)} mm</b>, at <b>{spell(truth.at, 1)} mm</b>. You found{" "}
-        {spell(verdict.value)} mm at {spell(verdict.at, 1)} mm
+        The largest is <b>{inMm(truth.value)}</b>, at <b>{inMm(truth.at, 1)}</b>. You found {inMm(verdict.value)} at{" "}
+        {inMm(verdict.at, 1)}
         {verdict.isValueRight ? "" : `: ${missWords(verdict.error)}`}
-        {verdict.isPlaceRight ? "." : `, ${spell(verdict.beside, 1)} mm beside the place.`}
+        {verdict.isPlaceRight ? "." : `, ${inMm(verdict.beside, 1)} beside the place.`}
       </p>
       <ProfileChart profile={profile} truth={truth} found={{ at: verdict.at, value: verdict.value }} read={read} />
       <p>{passedWords(task, verdict)}</p>
@@ -54,14 +54,14 @@ export function LargestTold({ task, verdict, read }: LargestToldProps) {
   );
 }
 
-const missWords = (error: number): string => `${spell(Math.abs(error))} mm too ${error > 0 ? "much" : "little"}`;
+const missWords = (error: number): string => `${inMm(Math.abs(error))} too ${error > 0 ? "much" : "little"}`;
 
 /** What of the weld was gone over, and whether the peak could slip through. */
 function passedWords({ truth }: LargestTask, { passed, widestGap, peakLength }: LargestVerdict): string {
-  const peak = `The peak is only ${spell(peakLength, 1)} mm long`;
+  const peak = `The peak is only ${inMm(peakLength, 1)} long`;
   if (!passed) return `You brought the gauge to the metal nowhere. ${peak}.`;
   const missed = truth.value - passed.value;
-  const gap = `the widest stretch without a reading was ${spell(widestGap, 0)} mm`;
+  const gap = `the widest stretch without a reading was ${inMm(widestGap, 0)}`;
   if (missed < 0.15) return `You had the peak under the gauge. ${peak}; ${gap}.`;
-  return `The largest that stood under your gauge was ${spell(passed.value)} mm, at ${spell(passed.at, 1)} mm: ${spell(missed)} mm was overlooked. ${peak}, and ${gap}.`;
+  return `The largest that stood under your gauge was ${inMm(passed.value)}, at ${inMm(passed.at, 1)}: ${inMm(missed)} was overlooked. ${peak}, and ${gap}.`;
 }

@@ -16,3 +16,6 @@ export function readAnswer(
 
 /** A number as people write it: a true minus sign, no needless noughts. */
 export const spell = (value: number, digits = 2): string => String(Number(value.toFixed(digits)) + 0).replace("-", "−");
+
+/** A length as people write it, never parted from its unit. */
+export const inMm = (value: number, digits = 2): string => `${spell(value, digits)}\u00a0mm`;

@@ -6,7 +6,7 @@ import { explainReading, GAUGES } from "@/lib/gauges";
 import { randomStream } from "@/lib/random";
 import { AnswerField } from "./answer-field";
 import type { TaskProps } from "./drill-rounds";
-import { readAnswer, spell } from "./read-answer";
+import { inMm, readAnswer, spell } from "./read-answer";
 import { RuleView } from "./rule-view";
 import { StandingView } from "./standing-view";
 import { Told } from "./told";
@@ -61,7 +61,7 @@ export function ReadingDesk({ name, gauges, isTold, isLast, onAnswer, onGoOn }: 
             label="You read"
             text={text}
             problem={problem}
-            hint={`Read it to ${spell(GAUGES[task.kind].step)} mm.`}
+            hint={`Read it to ${inMm(GAUGES[task.kind].step)}.`}
             isReadOnly={isTold}
             onType={(next) => {
               setText(next);
@@ -93,16 +93,16 @@ function ReadingTold({
   return (
     <Told isRight={isRight} {...way}>
       <p>
-        It reads <b className="tabular-nums">{spell(task.key)} mm</b>
+        It reads <b className="tabular-nums">{inMm(task.key)}</b>
         {error === 0
           ? "."
-          : `; you read ${spell(typed)}, ${spell(Math.abs(error))} mm too ${error > 0 ? "much" : "little"}.`}
+          : `; you read ${spell(typed)}, ${inMm(Math.abs(error))} too ${error > 0 ? "much" : "little"}.`}
         {isRight && error !== 0 && " That is within one step of the scale."}
       </p>
       {slip && <p>{slipWords(slip)}</p>}
       <p className="text-ink-2 text-sm">
         {task.kind === "steel-rule"
-          ? `The scribed line meets the edge nearest to the line at ${spell(task.key)} mm. The rule is read to ${spell(GAUGES[task.kind].step)} mm.`
+          ? `The scribed line meets the edge nearest to the line at ${inMm(task.key)}. The rule is read to ${inMm(GAUGES[task.kind].step)}.`
           : explainReading(task.kind, task.position).words}
       </p>
     </Told>

@@ -15,7 +15,7 @@ import {
 import { type GaugePlacement, REFUSAL_REASONS, type Refusal, type Standing } from "@/lib/gauges";
 import { randomStream } from "@/lib/random";
 import type { TaskProps } from "./drill-rounds";
-import { spell } from "./read-answer";
+import { inMm } from "./read-answer";
 import { Told } from "./told";
 import { handedOver, Workplace } from "./workplace";
 
@@ -122,7 +122,7 @@ function standingWords(standing: Standing | Refusal | null): string {
 }
 
 function SeatTold({ verdict, right }: { readonly verdict: SeatVerdict; readonly right: number }) {
-  const { refusal, faults, reads, out } = verdict;
+  const { refusal, faults } = verdict;
   return (
     <>
       {refusal && <p>{REFUSAL_REASONS[refusal]}</p>}
@@ -133,17 +133,16 @@ function SeatTold({ verdict, right }: { readonly verdict: SeatVerdict; readonly 
           ))}
         </ul>
       )}
-      <p className="tabular-nums">
-        {reads === null || out === null
-          ? `So it cannot be read. Seated right, it reads ${spell(right)} mm.`
-          : `As it stands it reads ${spell(reads)} mm; seated right, ${spell(right)} mm. It is ${outWords(out)}.`}
-      </p>
+      <p className="tabular-nums">{readsWords(verdict, right)}</p>
     </>
   );
 }
 
-function outWords(out: number): string {
-  const size = Math.abs(out);
-  if (size < 0.05) return "out by less than 0.05 mm";
-  return `${spell(size)} mm too ${out > 0 ? "much" : "little"}`;
+/** Differences smaller than this are none on a scale of tenths, mm. */
+const ALIKE = 0.05;
+
+function readsWords({ reads, out }: SeatVerdict, right: number): string {
+  if (reads === null || out === null) return `So it cannot be read. Seated right, it reads ${inMm(right)}.`;
+  if (Math.abs(out) < ALIKE) return `As it stands it reads ${inMm(reads)}, as it does when it is seated right.`;
+  return `As it stands it reads ${inMm(reads)}; seated right, ${inMm(right)}. It is ${inMm(Math.abs(out))} too ${out > 0 ? "much" : "little"}.`;
 }

@@ -2,7 +2,7 @@ import type { Heights } from "../../gauges";
 import type { Mm } from "../../math";
 
 /** A bare weld on flat plate, x along it and y across from its centre line, mm. */
-export const LARGEST_EXTENT = { x0: 0, x1: 150, y0: -36, y1: 36 } as const;
+export const LARGEST_EXTENT = { x0: 0, x1: 150, y0: -48, y1: 48 } as const;
 
 /** One swelling of the cap, or one deepening of the undercut, along the weld. */
 export interface Swell {

@@ -132,13 +132,14 @@ const FAULTS: Readonly<Record<SeatFault, FaultRow>> = {
   },
   "on-lower-plate": {
     matters: "when-out",
-    isThere: ({ goal, standing }) => goal.kind === "hook-gauge" && standing.ok && standing.exact < -SEAT_TOLERANCE,
+    isThere: ({ goal, placement }) =>
+      goal.kind === "hook-gauge" && sidesOfFeet(placement).some((side) => side * goal.work.drop < 0),
   },
   "across-bend": {
     matters: "when-out",
-    isThere: (seen) => {
-      const sides = feetOf(seen.placement).map(({ from, to }) => Math.sign(placeOn(seen.placement, (from + to) / 2).y));
-      return seen.goal.work.bend > 0 && sides.includes(1) && sides.includes(-1);
+    isThere: ({ goal, placement }) => {
+      const sides = sidesOfFeet(placement);
+      return goal.work.bend > 0 && sides.includes(1) && sides.includes(-1);
     },
   },
   "foot-over-undercut": {
@@ -161,6 +162,10 @@ const FAULTS: Readonly<Record<SeatFault, FaultRow>> = {
       goal.kind === "depth-gauge" && Math.abs(placement.y - middleOfUndercut(goal.work)) > OFF_UNDERCUT,
   },
 };
+
+/** On which side of the centre line each foot stands: 1 on plate A, -1 on plate B. */
+const sidesOfFeet = (placement: GaugePlacement): readonly number[] =>
+  feetOf(placement).map(({ from, to }) => Math.sign(placeOn(placement, (from + to) / 2).y));
 
 /** Where along the blade the gauge rests with one of its parts, mm. */
 const restingPlaces = ({ standing }: Seen, part: "foot" | "body"): readonly Mm[] =>
