@@ -4,9 +4,11 @@ import { addLearner } from "@/app/_server/use-cases/add-learner";
 import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-settings";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { handIn } from "@/app/_server/use-cases/hand-in";
+import { keepDrillRound } from "@/app/_server/use-cases/keep-drill-round";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readDrills } from "@/app/_server/use-cases/read-drills";
 import { readEnds } from "@/app/_server/use-cases/read-ends";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
@@ -38,6 +40,16 @@ const SIGNED_IN: Readonly<Record<string, Use>> = {
   "start a practice": (caller) => startPractice(caller, {}, source),
   "list own practices": (caller) => listOwnPractices(caller),
   "read today": (caller) => readToday(caller),
+  "read drills": (caller) => readDrills(caller),
+  "keep a drill round": (caller) =>
+    keepDrillRound(caller, {
+      drill: "find-largest",
+      gauges: ["depth-gauge"],
+      asked: 3,
+      right: 1,
+      medianError: 0.2,
+      seconds: 60,
+    }),
 };
 const TUTORS_ONLY: Readonly<Record<string, Use>> = {
   "read the desk": (caller) => readDesk(caller),
