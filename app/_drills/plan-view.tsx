@@ -168,10 +168,13 @@ function Metal({ heights }: { readonly heights: Heights }) {
     canvas.current.width = columns;
     canvas.current.height = rows;
     const picture = context.createImageData(columns, rows);
-    grey.forEach((value, n) => {
+    for (let n = 0; n < grey.length; n++) {
       // steel is a little bluer than paper
-      picture.data.set([value * 0.94, value * 0.98, value, 255], 4 * n);
-    });
+      picture.data[4 * n] = grey[n] * 0.94;
+      picture.data[4 * n + 1] = grey[n] * 0.98;
+      picture.data[4 * n + 2] = grey[n];
+      picture.data[4 * n + 3] = 255;
+    }
     context.putImageData(picture, 0, 0);
   }, [heights]);
   return <canvas ref={canvas} className="absolute inset-x-0 top-0 w-full" />;
