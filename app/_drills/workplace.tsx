@@ -68,8 +68,8 @@ export function Workplace({ gauge, heights, says, isRefused, isAsking, children,
                 onChange={(y) => moveTo(placement.x, y)}
               />
               <p className="mt-2 hidden text-bench-dim text-xs leading-snug sm:block">
-                With the focus on the plate: arrows move it 1 mm, with Shift 10, with Alt 0.1. Q E turn, X J K , . set
-                the feet, O goes to the moving part, Esc back.
+                With the focus on the plate: arrows move it 1&nbsp;mm, with Shift 10, with Alt 0.1. Q&nbsp;E turn it,
+                X&nbsp;J&nbsp;K&nbsp;,&nbsp;. set its feet, O goes to the moving part, Esc back.
               </p>
             </div>
             <GaugeSettings placement={placement} send={send} />

@@ -2,7 +2,7 @@ import type { Heights } from "../../gauges";
 import { type Degrees, ease, type Mm, mix } from "../../math";
 
 /** A piece of a butt plate to seat a gauge on: x along the weld, y across from its centre line, mm. */
-export const SEAT_EXTENT = { x0: 0, x1: 110, y0: -48, y1: 48 } as const;
+export const SEAT_EXTENT = { x0: 0, x1: 110, y0: -52, y1: 52 } as const;
 
 /** A drop of metal that stuck to the plate: part of a ball. */
 export interface Lump {
