@@ -49,9 +49,20 @@ function readVernierOf(drawing: Drawing, along: 0 | 1): number {
   return Math.round(10 * (Math.round(valueAt(vernier[line])) - line + line / 10)) / 10;
 }
 
-/** The hand turns about a point 41 mm over the feet; the line that it stands nearest to, counted from the figures. */
+/** Where two lines cross: what a dial's lines point to. */
+function crossing(one: Stroke, other: Stroke): Corner {
+  const [du, dw] = [one.to[0] - one.from[0], one.to[1] - one.from[1]];
+  const [eu, ew] = [other.to[0] - other.from[0], other.to[1] - other.from[1]];
+  const share = ((other.from[0] - one.from[0]) * ew - (other.from[1] - one.from[1]) * eu) / (du * ew - dw * eu);
+  return [one.from[0] + share * du, one.from[1] + share * dw];
+}
+
+/** The line that the hand stands nearest to as it turns about the middle of the dial, counted from the figures. */
 function readDial(drawing: Drawing): number {
-  const angle = ([u, w]: Corner) => (Math.atan2(w - 41, u) * 180) / Math.PI;
+  const engraved = strokesOf(drawing, "engraved");
+  // a quarter of the dial apart
+  const [u0, w0] = crossing(engraved[0], engraved[35]);
+  const angle = ([u, w]: Corner) => (Math.atan2(w - w0, u - u0) * 180) / Math.PI;
   const turned = (from: number, to: number) => ((((from - to) % 360) + 540) % 360) - 180;
   const hand = angle(strokesOf(drawing, "index")[0].to);
   const figures = labelsOf(drawing).filter(isNumber);
@@ -61,7 +72,7 @@ function readDial(drawing: Drawing): number {
     return angle(found.at);
   });
   const perMm = turned(nought, one);
-  const lines = strokesOf(drawing, "engraved").map(({ from }) => angle(from));
+  const lines = engraved.map(({ from }) => angle(from));
   const nearest = lines.reduce((a, b) => (Math.abs(turned(hand, a)) <= Math.abs(turned(hand, b)) ? a : b));
   // from the figure that is nearest, so that no turn is counted twice
   const figure = figures.reduce((a, b) =>
