@@ -15,15 +15,13 @@ export {
   judgeLargest,
   type LargestTask,
   type LargestVerdict,
-  largestTolerance,
-  PLACE_TOLERANCE,
 } from "./largest/task";
 export { leastFound, type Measured, SEARCHED } from "./largest/truth";
-export { judgeReading, type ReadingVerdict } from "./reading/judge";
-export { type Slip, slipWords } from "./reading/slips";
-export { drawReadingTask, type ReadingTask, type RuleTask, type StandingTask } from "./reading/task";
+export { judgeReading } from "./reading/judge";
+export { slipWords } from "./reading/slips";
+export { drawReadingTask, type ReadingTask, type StandingTask } from "./reading/task";
 export { beginRound, type Round, takeRound, taskNumber, toKeep } from "./round";
 export { judgeSeat, SEAT_FAULT_WORDS, SEAT_TOLERANCE, type SeatFault, type SeatVerdict } from "./seat/judge";
 export { drawSeatTask, type SeatTask } from "./seat/task";
-export { type PlanPicture, shadePlan } from "./shade-plan";
+export { shadePlan } from "./shade-plan";
 export { STEADY } from "./steady";

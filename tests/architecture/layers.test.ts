@@ -130,8 +130,10 @@ describe("the answer rule", () => {
     expect(leaks).toEqual([]);
   });
 
-  test("gauges, report, bench and criteria do not know the answers", () => {
-    const blind = ["gauges", "report", "bench", "criteria", "surface"].flatMap((part) => under(`lib/${part}`));
+  test("gauges, drills, report, bench and criteria do not know the answers", () => {
+    const blind = ["gauges", "drills", "report", "bench", "criteria", "surface"].flatMap((part) =>
+      under(`lib/${part}`),
+    );
     const leaks = blind.flatMap(({ path }) =>
       [...reachedFrom(path, modules)].filter(([target]) => knowsAnswers(target)),
     );

@@ -73,9 +73,9 @@ export interface LargestVerdict {
 }
 
 /** What a value may be out: one step of the scale and twice what seating adds to it. Common practice, no source. */
-export const largestTolerance = (kind: LargestGauge): Mm => GAUGES[kind].step + 2 * GAUGES[kind].noise;
+const largestTolerance = (kind: LargestGauge): Mm => GAUGES[kind].step + 2 * GAUGES[kind].noise;
 /** What a place may be out, mm: about a gauge's thickness. Common practice, no source. */
-export const PLACE_TOLERANCE: Mm = 3;
+const PLACE_TOLERANCE: Mm = 3;
 
 /** Compares what was found, and where, with the metal. `read` are the places at which the gauge was brought to the metal. */
 export function judgeLargest(

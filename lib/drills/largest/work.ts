@@ -2,7 +2,7 @@ import type { Heights } from "../../gauges";
 import type { Mm } from "../../math";
 
 /** A bare weld on flat plate, x along it and y across from its centre line, mm. */
-export const LARGEST_EXTENT = { x0: 0, x1: 150, y0: -48, y1: 48 } as const;
+const LARGEST_EXTENT = { x0: 0, x1: 150, y0: -48, y1: 48 } as const;
 
 /** One swelling of the cap, or one deepening of the undercut, along the weld. */
 export interface Swell {
@@ -31,7 +31,7 @@ const UNDERCUT = { width: 1.25, beside: 1.1 } as const;
 const RIPPLE = { height: 0.04, spacing: 2.4 } as const;
 
 /** What is sought, at a place along the weld: height of the crown between ripples, or depth of the undercut, mm. */
-export const soughtAt = ({ base, swells }: LargestWork, x: Mm): Mm =>
+const soughtAt = ({ base, swells }: LargestWork, x: Mm): Mm =>
   swells.reduce((sum, swell) => sum + swell.by * Math.exp(-(((x - swell.x) / swell.reach) ** 2)), base);
 
 /** Across the weld, where what is sought is largest: the crown, or the middle of the undercut, mm. */

@@ -2,7 +2,7 @@ import { GAUGES, type GaugeKind } from "../../gauges";
 import type { Mm } from "../../math";
 
 /** The ways in which scales are commonly misread. Common practice, no source. */
-export const SLIPS = [
+const SLIPS = [
   "sign",
   "below-nought",
   "line-as-mm",
@@ -17,7 +17,7 @@ export const SLIPS = [
 export type Slip = (typeof SLIPS)[number];
 
 /** How a scale is divided: by a vernier, by a hand on a dial, or by the lines of a rule. */
-export type Division = "vernier" | "dial" | "rule";
+type Division = "vernier" | "dial" | "rule";
 
 /** A value as it is put together: `whole` mm at or before it, and `parts` tenths from there, 0 to under 10. */
 interface Composed {
@@ -90,7 +90,7 @@ const ROWS: Readonly<Record<Slip, SlipRow>> = {
   },
 };
 
-export const divisionOf = (kind: GaugeKind): Division =>
+const divisionOf = (kind: GaugeKind): Division =>
   GAUGES[kind].vernier !== null ? "vernier" : kind === "steel-rule" ? "rule" : "dial";
 
 /** Which slip explains what was typed instead of the right value, if any: nameSlip("height-gauge", -2.3, 2.3) = "sign". */

@@ -2,7 +2,7 @@ import type { Heights } from "../../gauges";
 import { type Degrees, ease, type Mm, mix } from "../../math";
 
 /** A piece of a butt plate to seat a gauge on: x along the weld, y across from its centre line, mm. */
-export const SEAT_EXTENT = { x0: 0, x1: 110, y0: -52, y1: 52 } as const;
+const SEAT_EXTENT = { x0: 0, x1: 110, y0: -52, y1: 52 } as const;
 
 /** A drop of metal that stuck to the plate: part of a ball. */
 export interface Lump {
@@ -28,7 +28,7 @@ export interface SeatWork {
 }
 
 /** From the toe to the middle of an undercut, mm. */
-export const BESIDE_TOE: Mm = 0.9;
+const BESIDE_TOE: Mm = 0.9;
 /** Along the weld, how far an undercut keeps near its greatest depth, mm. */
 const ALONG: Mm = 9;
 /** Away from its deepest place an undercut keeps this share of its depth. */
