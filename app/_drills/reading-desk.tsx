@@ -122,6 +122,8 @@ function whatItShows(task: ReadingTask): string {
       return task.placement.kind === "fillet-gauge" && task.placement.use === "throat"
         ? "throat of a fillet weld"
         : "leg of a fillet weld";
+    case "caliper":
+      return "thickness of the plate between its jaws";
     case "steel-rule":
       return "distance of the scribed line from the end of the plate";
   }

@@ -8,7 +8,7 @@ export type Drill = (typeof DRILLS)[number];
 
 /** Gauges that a drill may ask for. */
 export const DRILL_GAUGES = {
-  "read-scale": ["height-gauge", "depth-gauge", "hook-gauge", "fillet-gauge", "steel-rule"],
+  "read-scale": ["height-gauge", "depth-gauge", "hook-gauge", "fillet-gauge", "caliper", "steel-rule"],
   "seat-gauge": ["height-gauge", "depth-gauge", "hook-gauge"],
   "find-largest": ["height-gauge", "depth-gauge"],
 } as const satisfies Readonly<Record<Drill, readonly GaugeKind[]>>;

@@ -55,5 +55,5 @@ export function heightsOfWeld(work: LargestWork): Heights {
     }
     return height;
   };
-  return { heightAt, extent: LARGEST_EXTENT, corner: null };
+  return { heightAt, extent: LARGEST_EXTENT, corner: null, underside: null };
 }

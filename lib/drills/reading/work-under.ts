@@ -28,12 +28,21 @@ const fillet = (leg: Mm): Heights => ({
   heightAt: (_x, y) => Math.max(Math.abs(y), leg / Math.SQRT2),
   extent: PLATE,
   corner: 90,
+  underside: null,
 });
 
 const plate = (section: (y: Mm) => Mm): Heights => ({
   heightAt: (_x, y) => section(y),
   extent: PLATE,
   corner: null,
+  underside: null,
+});
+
+/** A plate of that thickness with an edge that jaws reach over. */
+const edge = (thickness: Mm): Heights => ({
+  ...plate(() => 0),
+  extent: { ...PLATE, y1: 14 },
+  underside: () => -thickness,
 });
 
 /** 1 up to `flat`, from there down to 0 at `end`. */
@@ -41,13 +50,14 @@ const rounded = (from: Mm, flat: Mm, end: Mm): number => (from <= flat ? 1 : 1 -
 
 export const WORK: Readonly<
   Record<
-    "height-gauge" | "depth-gauge" | "hook-gauge" | FilletUse,
+    "height-gauge" | "depth-gauge" | "hook-gauge" | "caliper" | FilletUse,
     { readonly most: Mm; readonly of: (size: Mm) => Heights }
   >
 > = {
   "height-gauge": { most: 7, of: cap },
   "depth-gauge": { most: 8, of: hollow },
   "hook-gauge": { most: 10, of: misaligned },
+  caliper: { most: 40, of: edge },
   leg: { most: 20, of: fillet },
   // a throat of 14 has legs of 19.8, and the shoulders stand on the plates from 21 on
   throat: { most: 14, of: (throat) => fillet(throat * Math.SQRT2) },

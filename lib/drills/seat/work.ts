@@ -61,7 +61,7 @@ export function heightsOfWork(work: SeatWork, withSpatter: boolean): Heights {
     }
     return height;
   };
-  return { heightAt, extent: SEAT_EXTENT, corner: null };
+  return { heightAt, extent: SEAT_EXTENT, corner: null, underside: null };
 }
 
 /** Where across the weld the undercut is deepest; of a weld without one, the centre line. */

@@ -9,7 +9,7 @@ import { standByTrying } from "../gauges/support/plain-gauge";
 type OnFeet = FeetPlacement | HookPlacement;
 
 const onFeet = (placement: GaugePlacement): OnFeet => {
-  if (placement.kind === "fillet-gauge") throw new Error("a fillet gauge stands on no feet");
+  if (placement.kind === "fillet-gauge" || placement.kind === "caliper") throw new Error("it stands on no feet");
   return placement;
 };
 
