@@ -101,7 +101,7 @@ test.describe("the tutor", () => {
 
     await page.getByRole("link", { name: "Noor Beck" }).click();
     await expect(page.getByRole("heading", { name: "Noor Beck" })).toBeVisible();
-    await expect(page.getByText("no plates handed in, none unfinished")).toBeVisible();
+    await expect(page.getByText("no pieces handed in, none unfinished")).toBeVisible();
     await page.getByRole("link", { name: "Back to the desk" }).click();
 
     await page.getByLabel("Learners may make their own accounts").uncheck();

@@ -72,7 +72,7 @@ test("the plates' thickness is measured by caliper over an edge, and agrees with
   await expect(page.getByRole("region", { name: "Vernier caliper" })).toBeVisible();
   // it goes to the edge of the plate that it was taken to, and waits for the other face
   await expect.poll(async () => (await placeOfGauge(page)).y).toBe(43);
-  await expect(gaugeSays(page)).toContainText("Drag it down in the picture", { timeout: 60_000 });
+  await expect(gaugeSays(page)).toContainText("Drag down in the picture", { timeout: 60_000 });
   const readings: number[] = [];
   for (const x of [120, 130, 140]) {
     await page.keyboard.press("o");
