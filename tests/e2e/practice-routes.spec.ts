@@ -54,7 +54,7 @@ test("a practice from the fresh plate to its marks, by the routes that the bench
   });
 
   await page.goto("/");
-  await expect(page.getByText("You have handed in one plate")).toBeVisible();
+  await expect(page.getByText("You have handed in one piece")).toBeVisible();
   await page.goto("/history");
   await expect(page.getByRole("row")).toHaveCount(2);
   const desk = await tutor.newPage();
