@@ -8,6 +8,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   results: ["weld", "imperfections"],
   gauges: ["math", "weld", "surface"],
   report: ["weld", "imperfections"],
+  criteria: ["math", "weld", "imperfections"],
   specimen: ["math", "random", "weld", "surface", "imperfections"],
   scoring: ["math", "weld", "imperfections", "report", "results", "specimen"],
   bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
