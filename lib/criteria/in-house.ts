@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { type Criteria, criteriaSchema } from "./criteria";
+import { type Criteria, type Criterion, criteriaSchema, type SectionRule } from "./criteria";
 
 /** A field that is not right, and what would be. */
 export interface Problem {
@@ -12,19 +12,29 @@ export type ReadCriteria =
   | { readonly ok: true; readonly criteria: Criteria }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Criteria that a tutor makes: the same as those built in, but every rule speaks of something and has a name of its own. */
+/**
+ * Criteria that a tutor makes: the same as those built in, but every rule speaks of something and has a name of its own. Rows
+ * of one id are one row, split by face.
+ */
 export const inHouseSchema: z.ZodType<Criteria> = criteriaSchema.superRefine(({ rows, sections }, context) => {
   const fail = (path: (string | number)[], message: string) => context.addIssue({ code: "custom", path, message });
   if (rows.length === 0) fail(["rows"], "rows: at least one");
-  const seen = new Set<string>();
-  const check = (list: "rows" | "sections") => (rule: { id: string; types: readonly string[] }, n: number) => {
-    if (rule.types.length === 0) fail([list, n, "types"], "types: at least one type of the catalogue");
-    if (seen.has(rule.id)) fail([list, n, "id"], `id: one that no other rule has; ${rule.id} is taken`);
-    seen.add(rule.id);
-  };
-  rows.forEach(check("rows"));
-  sections.forEach(check("sections"));
+  const check = (list: "rows" | "sections", rules: readonly (Criterion | SectionRule)[]) =>
+    rules.forEach((rule, n) => {
+      if (rule.types.length === 0) fail([list, n, "types"], "types: at least one type of the catalogue");
+      const taken = rules.slice(0, n).filter(({ id }) => id === rule.id);
+      if (taken.some((other) => !areOneRow(rule, other))) {
+        fail([list, n, "id"], `id: one that no other rule has; ${rule.id} is taken`);
+      }
+    });
+  check("rows", rows);
+  check("sections", sections);
 });
+
+function areOneRow(rule: Criterion | SectionRule, other: Criterion | SectionRule): boolean {
+  const rest = ({ types, faces, ...same }: Criterion | SectionRule) => JSON.stringify(same);
+  return rest(rule) === rest(other) && !rule.faces.some((face) => other.faces.includes(face));
+}
 
 /** Reads criteria from what came in: the criteria, or every field that is not right. */
 export function readCriteria(written: unknown): ReadCriteria {

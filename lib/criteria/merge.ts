@@ -4,7 +4,7 @@ import type { Criteria, Criterion } from "./criteria";
 
 /**
  * One set on top of another: what the upper one speaks of, a type on a face, goes by it alone, and everything else by the lower
- * one. A lower row that loses a type on some of its faces only is split by face and keeps its id, so its sums stay whole. Rules
+ * one. Rows that judge nothing are left out. A lower row that loses a type on some of its faces only is split by face and keeps its id, so its sums stay whole. Rules
  * about cross sections are the upper set's where it has any.
  */
 export function mergeCriteria(lower: Criteria, upper: Criteria): Criteria {
@@ -16,14 +16,13 @@ export function mergeCriteria(lower: Criteria, upper: Criteria): Criteria {
   const own = upper.rows.map((row) => (ids.has(row.id) ? { ...row, id: freeId(row.id, ids) } : row));
   return {
     ...upper,
-    edition: `${upper.edition}; for the rest ${lower.edition}`.slice(0, 200),
+    edition: `${upper.edition}; for the rest ${lower.edition}`.slice(0, 200).trimEnd(),
     rows: [...own, ...kept],
     sections: upper.sections.length > 0 ? upper.sections : lower.sections,
   };
 }
 
 function withoutTaken(row: Criterion, isTaken: (type: ImperfectionType, face: SurfaceFace) => boolean): Criterion[] {
-  if (row.types.length === 0) return [row];
   const byTypes = new Map<string, Criterion>();
   for (const face of row.faces) {
     const types = row.types.filter((type) => !isTaken(type, face));
