@@ -7,6 +7,7 @@ import { judgeSections } from "./judge-sections";
 import { judgeSums, type Summed } from "./judge-sums";
 import { describeLimit } from "./limit";
 import { describeRange, withinRanges } from "./range";
+import { rowsOn, speaksOf } from "./rows-on";
 
 /** The sentence on one indication, with everything it rests on; the finding that decides stands first. */
 export interface Sentence {
@@ -46,20 +47,17 @@ export function assessPiece(indications: readonly Indication[], piece: Piece, cr
 export const assess = (indication: Indication, piece: Piece, criteria: Criteria): Sentence =>
   assessPiece([indication], piece, criteria).sentences[0];
 
-const speaksOf = ({ types, faces }: Pick<Criterion, "types" | "faces">, { type, face }: Indication): boolean =>
-  types.includes(type) && faces.includes(face);
-
 function judgeAlone(indication: Indication, piece: Piece, criteria: Criteria): Finding[] {
-  const rows = criteria.rows.filter((row) => speaksOf(row, indication));
-  const findings = rows.flatMap((row) => {
-    const within = withinRanges(row.ranges, piece.values);
-    if (within === true) return [judgeOne(row, indication, piece)];
-    if (within === false) return [];
-    const why = `${symbolMissing(within.missing)}, and the limit goes by it`;
-    const open = { outcome: "cannot-be-judged", reason: "missing-measure", why } as const;
-    return [{ ...findingOf(row, describeLimit(row.limit)), ...open }];
-  });
-  return findings.length > 0 ? findings : [notCovered(indication, rows, criteria)];
+  const { holding, open, outside } = rowsOn(criteria, indication.type, indication.face, piece.values);
+  const findings = [
+    ...holding.map((row) => judgeOne(row, indication, piece)),
+    ...open.map(({ row, missing }): Finding => {
+      const why = `${symbolMissing(missing)}, and the limit goes by it`;
+      const blank = findingOf(row, describeLimit(row.limit));
+      return { ...blank, outcome: "cannot-be-judged", reason: "missing-measure", why };
+    }),
+  ];
+  return findings.length > 0 ? findings : [notCovered(indication, outside, criteria)];
 }
 
 function notCovered({ type, face }: Indication, rows: readonly Criterion[], criteria: Criteria): Finding {

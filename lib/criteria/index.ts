@@ -23,6 +23,7 @@ export { type Indication, type Measured, measuredSize, type Piece, quantityOf } 
 export { describeLimit, type Limit } from "./limit";
 export { mergeCriteria } from "./merge";
 export { describeRange, type Range, withinRanges } from "./range";
+export { type RowsOn, rowsOn } from "./rows-on";
 export { api1104 } from "./sets/api-1104";
 export { asmeB313, GROOVE_WELDS, type GrooveWeld } from "./sets/asme-b31-3";
 export { type AwsOptions, awsD11, LOADINGS, type Loading, STRESSES, type Stress } from "./sets/aws-d1-1";

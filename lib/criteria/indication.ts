@@ -12,7 +12,7 @@ export interface Indication {
   readonly id: string;
   readonly type: ImperfectionType;
   readonly face: SurfaceFace;
-  /** mm from the datum; a point has both alike, or the two ends of what was seen. */
+  /** mm from the datum, 0 to the length of the weld; a point has both alike, or the two ends of what was seen. */
   readonly start: Mm;
   readonly end: Mm;
   readonly measured: Measured;
