@@ -59,6 +59,15 @@ describe("short imperfections", () => {
     for (const indication of indications) expect(assess(indication, pieceOf(), LEVEL_C).outcome).toBe("accept");
   });
 
+  // two of 14 mm side by side: 26 mm of them in the 100 mm that only touch the third, and over 25 mm in some that hold a part of it
+  test.each([
+    ["before", hollow(0, 2), hollow(89, 103), hollow(89, 103)],
+    ["behind", hollow(200, 202), hollow(99, 113), hollow(99, 113)],
+  ])("a piece of an indication %s the others lies in a broken stretch", (_, ...indications) => {
+    const { sentences } = assessPiece(indications, pieceOf(), LEVEL_C);
+    expect(sentences.map(({ outcome }) => outcome)).toEqual(["reject", "reject", "reject"]);
+  });
+
   test("too long by itself", () => {
     const { outcome, findings } = assess(hollow(0, 40), pieceOf(), LEVEL_C);
     expect(outcome).toBe("reject");

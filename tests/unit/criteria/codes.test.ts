@@ -62,6 +62,7 @@ describe("AWS D1.1 porosity", () => {
       [seen("clustered-porosity", 50, 70, { diameter: 2 })],
       "cannot-be-judged",
     ],
+    ["a pore that nobody measured", [at("surface-pore", 50)], "cannot-be-judged"],
     ["a cluster of pores under 1 mm", [seen("clustered-porosity", 50, 70, { diameter: 0.9 })], "accept"],
   ])("static: %s", (_, indications, outcome) => {
     expect(assessPiece(indications, pieceOf(), STATIC).outcome).toBe(outcome);
