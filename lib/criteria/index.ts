@@ -22,6 +22,7 @@ export {
 export { type Indication, type Measured, measuredSize, type Piece, quantityOf } from "./indication";
 export { describeLimit, type Limit } from "./limit";
 export { mergeCriteria } from "./merge";
+export { measuredValues, nominalValues } from "./piece-values";
 export { describeRange, type Range, withinRanges } from "./range";
 export { type RowsOn, rowsOn } from "./rows-on";
 export { api1104 } from "./sets/api-1104";
