@@ -234,14 +234,12 @@ function slid(loads: readonly Load[], width: number, length: number): number {
 
 /** A weld and loads on it; lengths in mm, on the grid. */
 const loaded = (shortest: number, longest: number) =>
-  fc
-    .integer({ min: steps(shortest), max: steps(longest) })
-    .chain((cells) =>
-      fc.record({
-        length: fc.constant(cells * GRID),
-        loads: fc.array(load(cells * GRID), { minLength: 1, maxLength: 7 }),
-      }),
-    );
+  fc.integer({ min: steps(shortest), max: steps(longest) }).chain((cells) =>
+    fc.record({
+      length: fc.constant(cells * GRID),
+      loads: fc.array(load(cells * GRID), { minLength: 1, maxLength: 7 }),
+    }),
+  );
 
 describe("the fullest window", () => {
   it("has what plain sliding by 0.05 mm finds", () => {
