@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Mm } from "../math";
+import { fields } from "./fields";
 import { figure, measure } from "./figures";
 import { SYMBOL_FACTS, SYMBOLS, type SymbolName, type SymbolValues } from "./symbols";
 
@@ -11,12 +12,15 @@ const figureOf = (what: string) =>
  * symbol never stands without its coefficient.
  */
 export const formulaSchema = z
-  .strictObject({
-    constant: figureOf("constant, mm").max(1000, "constant, mm: at most 1000").optional(),
-    coefficient: figureOf("coefficient").max(100, "coefficient: at most 100").optional(),
-    symbol: z.enum(SYMBOLS, { error: `symbol: one of ${SYMBOLS.join(", ")}` }).optional(),
-    atMost: figureOf("atMost, mm").max(1000, "atMost, mm: at most 1000").optional(),
-  })
+  .strictObject(
+    {
+      constant: figureOf("constant, mm").max(1000, "constant, mm: at most 1000").optional(),
+      coefficient: figureOf("coefficient").max(100, "coefficient: at most 100").optional(),
+      symbol: z.enum(SYMBOLS, { error: `symbol: one of ${SYMBOLS.join(", ")}` }).optional(),
+      atMost: figureOf("atMost, mm").max(1000, "atMost, mm: at most 1000").optional(),
+    },
+    fields("formula", "constant, coefficient, symbol, atMost"),
+  )
   .superRefine(({ constant, coefficient, symbol }, context) => {
     if ((coefficient === undefined) !== (symbol === undefined)) {
       const lacking = symbol === undefined ? "symbol" : "coefficient";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { fields } from "./fields";
 import { figure } from "./figures";
 import { describeFormula, formulaSchema } from "./formula";
 import { LENGTHS, QUANTITIES, QUANTITY_FACTS } from "./symbols";
@@ -8,7 +9,7 @@ const words = (what: string) =>
     .string({ error: `${what}: a sentence` })
     .trim()
     .min(1, `${what}: a sentence`)
-    .max(400);
+    .max(400, `${what}: at most 400 characters`);
 
 const PERCENT = "percent: 0 to 100";
 const oneOf = (names: readonly string[]) => `quantity: one of ${names.join(", ")}`;
@@ -17,27 +18,39 @@ const oneOf = (names: readonly string[]) => `quantity: one of ${names.join(", ")
 export const limitSchema = z.discriminatedUnion(
   "kind",
   [
-    z.strictObject({ kind: z.literal("not-permitted") }),
-    z.strictObject({ kind: z.literal("permitted") }),
-    z.strictObject({
-      kind: z.literal("at-most"),
-      quantity: z.enum(LENGTHS, { error: oneOf(LENGTHS) }),
-      formula: formulaSchema,
-      /** Only as a short imperfection (ISO 5817). */
-      shortOnly: z.boolean().optional(),
-    }),
-    z.strictObject({
-      kind: z.literal("at-least"),
-      quantity: z.enum(QUANTITIES, { error: oneOf(QUANTITIES) }),
-      /** mm or degrees, as the quantity says. */
-      value: z.number({ error: "value: a number of 0 or more" }).min(0, "value: a number of 0 or more").max(1000),
-    }),
-    z.strictObject({
-      kind: z.literal("depends"),
-      on: z.enum(["application", "condition"], { error: "on: application or condition" }),
-      text: words("text"),
-    }),
-    z.strictObject({ kind: z.literal("not-by-eye"), needs: words("needs") }),
+    z.strictObject({ kind: z.literal("not-permitted") }, fields("limit", "kind")),
+    z.strictObject({ kind: z.literal("permitted") }, fields("limit", "kind")),
+    z.strictObject(
+      {
+        kind: z.literal("at-most"),
+        quantity: z.enum(LENGTHS, { error: oneOf(LENGTHS) }),
+        formula: formulaSchema,
+        /** Only as a short imperfection (ISO 5817). */
+        shortOnly: z.boolean({ error: "shortOnly: true or false" }).optional(),
+      },
+      fields("limit", "kind, quantity, formula, shortOnly"),
+    ),
+    z.strictObject(
+      {
+        kind: z.literal("at-least"),
+        quantity: z.enum(QUANTITIES, { error: oneOf(QUANTITIES) }),
+        /** mm or degrees, as the quantity says. */
+        value: z
+          .number({ error: "value: a number of 0 or more" })
+          .min(0, "value: a number of 0 or more")
+          .max(1000, "value: at most 1000"),
+      },
+      fields("limit", "kind, quantity, value"),
+    ),
+    z.strictObject(
+      {
+        kind: z.literal("depends"),
+        on: z.enum(["application", "condition"], { error: "on: application or condition" }),
+        text: words("text"),
+      },
+      fields("limit", "kind, on, text"),
+    ),
+    z.strictObject({ kind: z.literal("not-by-eye"), needs: words("needs") }, fields("limit", "kind, needs")),
     z.strictObject({
       kind: z.literal("area-at-most"),
       percent: z.number({ error: PERCENT }).min(0, PERCENT).max(100, PERCENT),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { fields } from "./fields";
 import { figure } from "./figures";
 import { SYMBOL_FACTS, SYMBOLS, type SymbolName, type SymbolValues } from "./symbols";
 
@@ -10,13 +11,16 @@ const edge = (field: string) =>
 
 /** Where a row holds: `from` and `upTo` are inside it, `over` and `under` are not; mm. Left out is open. */
 export const rangeSchema = z
-  .strictObject({
-    symbol: z.enum(SYMBOLS, { error: `symbol: one of ${SYMBOLS.join(", ")}` }),
-    from: edge("from"),
-    over: edge("over"),
-    upTo: edge("upTo"),
-    under: edge("under"),
-  })
+  .strictObject(
+    {
+      symbol: z.enum(SYMBOLS, { error: `symbol: one of ${SYMBOLS.join(", ")}` }),
+      from: edge("from"),
+      over: edge("over"),
+      upTo: edge("upTo"),
+      under: edge("under"),
+    },
+    fields("range", "symbol, from, over, upTo, under"),
+  )
   .superRefine(({ from, over, upTo, under }, context) => {
     const fail = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
     if (from !== undefined && over !== undefined) fail("over", "over: either from or over, not both");

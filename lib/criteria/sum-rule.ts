@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Mm } from "../math";
+import { fields } from "./fields";
 import { figure } from "./figures";
 import { describeFormula, formulaSchema } from "./formula";
 import { LENGTHS, QUANTITY_FACTS } from "./symbols";
@@ -11,29 +12,51 @@ const share = positive("share").max(1, "share: a share of the weld's length, abo
 const countedQuantity = z.enum(LENGTHS, { error: `quantity: one of ${LENGTHS.join(", ")}` });
 
 /** What the indications of one row may add up to. */
-export const sumRuleSchema = z.strictObject({
-  /** Lengths in mm, diameters of pores in mm, or the number of pores. */
-  sum: z.enum(["length", "diameter", "count"], { error: "sum: length, diameter or count" }),
-  /** Which of them count: those whose quantity is over a value, or from a value on. All where it is left out. */
-  counted: z
-    .discriminatedUnion("edge", [
-      z.strictObject({ edge: z.literal("over"), quantity: countedQuantity, formula: formulaSchema }),
-      z.strictObject({ edge: z.literal("from"), quantity: countedQuantity, formula: formulaSchema }),
-    ])
-    .optional(),
-  /** Length of weld, mm, in which is summed, wherever it lies; the whole weld where it is left out. */
-  window: positive("window, mm").optional(),
-  most: z.discriminatedUnion("kind", [
-    z.strictObject({
-      kind: z.literal("fixed"),
-      /** mm, or a number of pores. */
-      value: z.number({ error: "value: a number of 0 or more" }).min(0, "value: a number of 0 or more"),
-      /** On a weld shorter than `under` mm the limit is a share of its length. */
-      shorterWeld: z.strictObject({ under: positive("under, mm"), share }).optional(),
-    }),
-    z.strictObject({ kind: z.literal("share"), share }),
-  ]),
-});
+export const sumRuleSchema = z.strictObject(
+  {
+    /** Lengths in mm, diameters of pores in mm, or the number of pores. */
+    sum: z.enum(["length", "diameter", "count"], { error: "sum: length, diameter or count" }),
+    /** Which of them count: those whose quantity is over a value, or from a value on. All where it is left out. */
+    counted: z
+      .discriminatedUnion(
+        "edge",
+        [
+          z.strictObject(
+            { edge: z.literal("over"), quantity: countedQuantity, formula: formulaSchema },
+            fields("counted", "edge, quantity, formula"),
+          ),
+          z.strictObject(
+            { edge: z.literal("from"), quantity: countedQuantity, formula: formulaSchema },
+            fields("counted", "edge, quantity, formula"),
+          ),
+        ],
+        { error: "edge: over or from" },
+      )
+      .optional(),
+    /** Length of weld, mm, in which is summed, wherever it lies; the whole weld where it is left out. */
+    window: positive("window, mm").optional(),
+    most: z.discriminatedUnion(
+      "kind",
+      [
+        z.strictObject(
+          {
+            kind: z.literal("fixed"),
+            /** mm, or a number of pores. */
+            value: z.number({ error: "value: a number of 0 or more" }).min(0, "value: a number of 0 or more"),
+            /** On a weld shorter than `under` mm the limit is a share of its length. */
+            shorterWeld: z
+              .strictObject({ under: positive("under, mm"), share }, fields("shorterWeld", "under, share"))
+              .optional(),
+          },
+          fields("most", "kind, value, shorterWeld"),
+        ),
+        z.strictObject({ kind: z.literal("share"), share }, fields("most", "kind, share")),
+      ],
+      { error: "kind: fixed or share" },
+    ),
+  },
+  fields("sum rule", "sum, counted, window, most"),
+);
 export type SumRule = z.infer<typeof sumRuleSchema>;
 
 /** A short imperfection (ISO 5817): 25 mm in the worst 100 mm, on a shorter weld 25 % of its length. */

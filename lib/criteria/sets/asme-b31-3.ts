@@ -27,7 +27,7 @@ const L: readonly (readonly [name: string, range: Range, height: number])[] = [
 ];
 
 const row = (own: Omit<Criterion, "evidence" | "sums" | "ranges"> & Partial<Criterion>): Criterion => ({
-  evidence: "secondary",
+  evidence: "quoted",
   sums: [],
   ranges: [],
   ...own,

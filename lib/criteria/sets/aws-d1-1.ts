@@ -38,7 +38,7 @@ const porosity = {
   clause: "porosity",
   types: [...POROSITY, "crater-pipe"] as Criterion["types"],
   ranges: [],
-  evidence: "secondary",
+  evidence: "quoted",
 } as const;
 const UNDERCUT_READING = "A groove beside the root is taken as undercut, which is our reading.";
 const NONE_VISIBLE: Pick<Criterion, "limit" | "sums" | "notes"> = {
@@ -72,7 +72,7 @@ function undercutRows({ loading, stress }: AwsOptions): Criterion[] {
     name: "Undercut",
     types: [...UNDERCUTS],
     faces: EVERYWHERE,
-    evidence: "secondary" as const,
+    evidence: "quoted" as const,
     notes: UNDERCUT_READING,
   };
   if (loading === "cyclic") {
@@ -94,7 +94,7 @@ function undersizeRows(): Criterion[] {
     types: ["insufficient-throat"] as Criterion["types"],
     faces: FILLET,
     sums: [{ sum: "length", most: { kind: "share", share: 0.1 } }] satisfies SumRule[],
-    evidence: "secondary" as const,
+    evidence: "quoted" as const,
     notes:
       "The table gives legs of up to 5, of 6, and of 8 mm and more; between them we take the smaller step. None is allowed at the ends of a girder's web-to-flange welds over twice the flange's width.",
   };
@@ -126,13 +126,13 @@ function profileRows(): Criterion[] {
   };
   const most = (height: number) => atMost("height", { constant: height });
   return [
-    { ...convexity, id: "convexity-8", ranges: [{ symbol: "b", upTo: 8 }], limit: most(2), evidence: "secondary" },
+    { ...convexity, id: "convexity-8", ranges: [{ symbol: "b", upTo: 8 }], limit: most(2), evidence: "quoted" },
     {
       ...convexity,
       id: "convexity-25",
       ranges: [{ symbol: "b", over: 8, under: 25 }],
       limit: most(3),
-      evidence: "secondary",
+      evidence: "quoted",
     },
     { ...convexity, id: "convexity-wide", ranges: [{ symbol: "b", from: 25 }], limit: most(5), evidence: "memory" },
     {
@@ -183,7 +183,7 @@ export function awsD11(options: AwsOptions): Criteria {
         ranges: [],
         limit: NOT_PERMITTED,
         sums: [],
-        evidence: "secondary",
+        evidence: "quoted",
         notes: "Of whatever size and wherever it lies.",
       },
       {
@@ -195,7 +195,7 @@ export function awsD11(options: AwsOptions): Criteria {
         ranges: [],
         limit: NOT_PERMITTED,
         sums: [],
-        evidence: "secondary",
+        evidence: "quoted",
         notes: "Fusion must be complete between runs and to the parent metal.",
       },
       {
@@ -220,7 +220,7 @@ export function awsD11(options: AwsOptions): Criteria {
         ranges: [],
         limit: dependsOn("condition", "the crater must be filled to the size of the weld"),
         sums: [],
-        evidence: "secondary",
+        evidence: "quoted",
         notes: "Not at the ends of intermittent fillets outside their effective length.",
       },
       {
@@ -232,7 +232,7 @@ export function awsD11(options: AwsOptions): Criteria {
         ranges: [],
         limit: NOT_PERMITTED,
         sums: [],
-        evidence: "secondary",
+        evidence: "quoted",
         notes: "",
       },
       {

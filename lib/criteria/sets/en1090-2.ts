@@ -29,7 +29,7 @@ export function en1090(execution: ExecutionClass): Criteria {
       if (NOT_CONSIDERED.includes(row.id)) {
         const { id, clause, name, types, faces, range } = row;
         const notes = "EN 1090-2 does not consider it.";
-        const says = { limit: PERMITTED, sums: [], evidence: "secondary" as const, notes };
+        const says = { limit: PERMITTED, sums: [], evidence: "quoted" as const, notes };
         return { id, clause, name, types: [...types], faces: [...faces], ranges: [range], ...says };
       }
       const own = execution === 2 && CLASS_2_BY_D.includes(row.clause) ? "D" : level;

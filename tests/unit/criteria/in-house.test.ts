@@ -139,6 +139,84 @@ describe("reading what a tutor made", () => {
   });
 });
 
+/** Every place in a value: keys from the outside in. */
+function placesIn(value: unknown, path: (string | number)[] = []): (string | number)[][] {
+  if (typeof value !== "object" || value === null) return [path];
+  const keys = Array.isArray(value) ? value.map((_, n) => n) : Object.keys(value);
+  return [path, ...keys.flatMap((key) => placesIn((value as Record<string | number, unknown>)[key], [...path, key]))];
+}
+
+function replaced(value: unknown, [key, ...rest]: (string | number)[], by: unknown): unknown {
+  if (key === undefined) return by;
+  const inside = (value as Record<string | number, unknown>)[key];
+  const changedInside = rest.length === 0 ? by : replaced(inside, rest, by);
+  if (Array.isArray(value)) return value.map((one, n) => (n === key ? changedInside : one));
+  return { ...(value as object), [key]: changedInside };
+}
+
+describe("whatever is wrong", () => {
+  const FULL: Criteria = {
+    ...OWN,
+    rows: [
+      { ...UNDERCUT_ROW, alsoNeeds: "a look from behind" },
+      {
+        ...UNDERCUT_ROW,
+        id: "spatter",
+        types: ["spatter"],
+        limit: { kind: "depends", on: "application", text: "by coating" },
+        sums: [],
+      },
+      {
+        ...UNDERCUT_ROW,
+        id: "toe",
+        types: ["incorrect-weld-toe"],
+        limit: { kind: "at-least", quantity: "toe-angle", value: 110 },
+        sums: [],
+      },
+      {
+        ...UNDERCUT_ROW,
+        id: "sound",
+        types: ["root-fusion"],
+        limit: { kind: "not-by-eye", needs: "ultrasound" },
+        sums: [],
+      },
+      {
+        ...UNDERCUT_ROW,
+        id: "pore",
+        types: ["surface-pore"],
+        limit: { kind: "permitted" },
+        sums: [
+          {
+            sum: "diameter",
+            counted: { edge: "from", quantity: "diameter", formula: { constant: 1 } },
+            most: { kind: "share", share: 0.1 },
+          },
+        ],
+      },
+    ],
+    sections: iso5817({ level: "C", edition: 2014, several: true }).sections,
+  };
+
+  test("the full set is right as it is", () => {
+    expect(readCriteria(FULL)).toEqual({ ok: true, criteria: FULL });
+  });
+
+  test.each(placesIn(FULL).map((path) => [path.join(" "), path] as const))(
+    "at %s a message of our own names what is right",
+    (_, path) => {
+      for (const wrong of [null, undefined, "?", -1, 1e9, Number.NaN, [], {}, [{}], { odd: 1 }, true]) {
+        const read = readCriteria(replaced(FULL, [...path], wrong));
+        for (const { field, problem } of read.ok ? [] : read.problems) {
+          expect(problem, `${field} with ${JSON.stringify(wrong)}`).not.toMatch(
+            /invalid|expected|received|unrecognized|too (big|small)/i,
+          );
+          expect(problem.length).toBeGreaterThan(5);
+        }
+      }
+    },
+  );
+});
+
 describe("sentences by criteria of one's own", () => {
   test("depth 0.05 t at most 0.4 mm, summed length 30 mm in 200 mm, 10 % of a shorter weld", () => {
     const sentence = (end: number, depth: number, length = 300, t = 10) =>
