@@ -97,9 +97,9 @@ function judgeTogether(indications: readonly Indication[], piece: Piece, criteri
 
 function sentenceOf(indication: Indication, findings: readonly Finding[]): Sentence {
   const outcome = worstOutcome(findings.map((finding) => finding.outcome));
-  const ordered = [
-    ...findings.filter((finding) => finding.outcome === outcome),
-    ...findings.filter((finding) => finding.outcome !== outcome),
-  ];
+  // what a measure was held against says more than that something is permitted
+  const weight = (finding: Finding) =>
+    (finding.outcome === outcome ? 0 : 2) + (outcome === "accept" && finding.found === null ? 1 : 0);
+  const ordered = [...findings].sort((a, b) => weight(a) - weight(b));
   return { indication, outcome, findings: ordered, text: findingText(ordered[0]) };
 }

@@ -15,7 +15,7 @@ export function measure(value: number): string {
 
 const UNIT_SIGNS = { mm: " mm", degrees: "°", pores: "" } as const;
 /** What a limit or a sum counts in. */
-export type Unit = keyof typeof UNIT_SIGNS;
+type Unit = keyof typeof UNIT_SIGNS;
 
 /** A measure with its unit: "0.5 mm", "110°"; a number of pores has none. */
 export const withUnit = (value: number, unit: Unit): string =>

@@ -47,7 +47,8 @@ export const worstOutcome = (outcomes: readonly Outcome[]): Outcome =>
 /** One line: "1.7 Undercut: h ≤ 0.1 t, at most 0.5 mm: 0.1 × 10 = 1.0, capped at 0.5 mm; measured 0.7 mm: reject". */
 export function findingText({ clause, name, rule, worked, foundText, why, outcome }: Finding): string {
   const where = clause === null ? [] : [`${clause} ${name}`];
-  const told = [worked, foundText, why].filter((part) => part !== null).join("; ");
+  const reason = why !== null && rule?.includes(why) ? null : why;
+  const told = [worked, foundText, reason].filter((part) => part !== null).join("; ");
   return [...where, ...(rule === null ? [] : [rule]), ...(told === "" ? [] : [told]), OUTCOME_NAMES[outcome]].join(
     ": ",
   );

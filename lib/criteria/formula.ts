@@ -39,7 +39,8 @@ export type Formula = z.infer<typeof formulaSchema>;
 
 /** A formula with the numbers of a piece put in. */
 export type Worked =
-  | { readonly value: Mm; readonly text: string }
+  /** The text is null where nothing had to be put in. */
+  | { readonly value: Mm; readonly text: string | null }
   /** The symbol's value is not known; the value is `under` at most, or anything where that is null. */
   | { readonly missing: SymbolName; readonly under: Mm | null };
 
@@ -51,16 +52,16 @@ export function workOut({ constant = 0, coefficient, symbol, atMost }: Formula, 
   const isCapped = atMost !== undefined && plain > atMost;
   const product = `${figure(coefficient ?? 0)} × ${figure(by as Mm)}`;
   const sum = constant > 0 ? `${figure(constant)} + ${product}` : product;
-  const left = symbol === undefined ? "" : `${sum} = `;
-  const text = isCapped ? `${left}${measure(plain)}, capped at ${measure(atMost)} mm` : `${left}${measure(plain)} mm`;
-  return { value: isCapped ? atMost : plain, text };
+  const result = isCapped ? `${measure(plain)}, capped at ${measure(atMost)} mm` : `${measure(plain)} mm`;
+  return { value: isCapped ? atMost : plain, text: symbol === undefined ? null : `${sum} = ${result}` };
 }
 
 /** In words: "1 mm + 0.25 b, at most 10 mm". */
 export function describeFormula({ constant = 0, coefficient, symbol, atMost }: Formula): string {
+  const sign = symbol && SYMBOL_FACTS[symbol].sign;
   const parts = [
     ...(constant > 0 || symbol === undefined ? [`${figure(constant)} mm`] : []),
-    ...(symbol === undefined ? [] : [`${figure(coefficient as number)} ${SYMBOL_FACTS[symbol].sign}`]),
+    ...(symbol === undefined ? [] : [coefficient === 1 ? sign : `${figure(coefficient as number)} ${sign}`]),
   ];
   return `${parts.join(" + ")}${atMost === undefined ? "" : `, at most ${figure(atMost)} mm`}`;
 }

@@ -73,6 +73,14 @@ export function mostOn({ most }: SumRule, length: Mm): number {
   return shorterWeld && length < shorterWeld.under ? shorterWeld.share * length : value;
 }
 
+function describeCounted({ edge, quantity, formula }: NonNullable<SumRule["counted"]>): string {
+  const { atMost, ...plain } = formula;
+  const bound = describeFormula(plain);
+  const least = atMost === undefined ? bound : `${bound} or ${figure(atMost)} mm, whichever is less`;
+  const { name } = QUANTITY_FACTS[quantity];
+  return edge === "over" ? `${name} over ${least}` : `${name} of ${least} and more`;
+}
+
 const SUMMED = { length: "summed length", diameter: "summed diameters", count: "number" } as const;
 
 /** In words: "summed length at most 25 mm in any 100 mm (25 % of a weld shorter than 100 mm)". */
@@ -80,9 +88,7 @@ export function describeSumRule({ sum, counted, window, most }: SumRule): string
   const unit = sum === "count" ? "" : " mm";
   const where = window === undefined ? "along the whole weld" : `in any ${figure(window)} mm`;
   const percent = (part: number) => `${Number((100 * part).toFixed(1))} %`;
-  const which = counted
-    ? `, counting those with a ${QUANTITY_FACTS[counted.quantity].name} ${counted.edge} ${describeFormula(counted.formula)}`
-    : "";
+  const which = counted ? `, counting those with a ${describeCounted(counted)}` : "";
   if (most.kind === "share") return `${SUMMED[sum]} at most ${percent(most.share)} of the weld's length${which}`;
   const shorter = most.shorterWeld
     ? ` (${percent(most.shorterWeld.share)} of a weld shorter than ${figure(most.shorterWeld.under)} mm)`

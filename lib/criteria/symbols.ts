@@ -20,7 +20,7 @@ export const SYMBOL_FACTS: Readonly<Record<SymbolName, SymbolFacts>> = {
   b: { sign: "b", name: "width of the cap or of the fillet's face, from toe to toe" },
   bRoot: { sign: "b", name: "width of the root run" },
   z: { sign: "z", name: "nominal leg" },
-  hCap: { sign: "h of the cap", name: "height of the cap over the place" },
+  hCap: { sign: "cap height", name: "height of the cap over the place" },
 };
 
 /** Values of the symbols on a piece, measured or nominal, mm; what is not known is left out. */

@@ -107,6 +107,12 @@ describe("what cannot be judged", () => {
     expect(text).toContain(why);
   });
 
+  test("what is said of it is said once", () => {
+    expect(assess(seen("spatter", 10, 40), pieceOf(), LEVEL_B).text).toBe(
+      "1.23 Spatter: acceptance depends on the application, such as material or corrosion protection: cannot be judged",
+    );
+  });
+
   test("a limit of no size at all needs no measure", () => {
     expect(assess(at("crater-pipe", 10), pieceOf(), LEVEL_B).outcome).toBe("reject");
     expect(assess(seen("longitudinal-crack", 10, 12), pieceOf(), LEVEL_D).text).toBe(

@@ -68,6 +68,12 @@ describe("AWS D1.1 porosity", () => {
     expect(assessPiece(indications, pieceOf(), STATIC).outcome).toBe(outcome);
   });
 
+  test("a pore that is accepted shows the sum it was held against", () => {
+    expect(assess(pore(50, 3), pieceOf(), STATIC).text).toBe(
+      "porosity Piping porosity in a groove weld: summed diameters at most 10 mm in any 25 mm, counting those with a diameter of 1 mm and more: 3.0 mm between 25.0 mm and 50.0 mm: accept",
+    );
+  });
+
   test("a butt weld across a tensile stress has none, a fillet goes by the sums", () => {
     expect(assess(pore(50, 0.5), pieceOf(), STATIC_ACROSS).outcome).toBe("reject");
     const onFillet = seen("surface-pore", 50, 50, { diameter: 5 }, "fillet");
@@ -190,6 +196,9 @@ describe("ASME B31.3", () => {
   });
 
   test("a concave root may be as hollow as the cap is high", () => {
+    expect(assess(seen("root-concavity", 0, 20, { depth: 1.5 }), pieceOf({ hCap: 1.4 }), GIRTH).text).toBe(
+      "concave root: K Concave root: h ≤ cap height: 1 × 1.4 = 1.4 mm; measured 1.5 mm: reject",
+    );
     const sentence = (depth: number) =>
       assess(seen("root-concavity", 0, 20, { depth }), pieceOf({ hCap: 1.4 }), GIRTH).outcome;
     expect([sentence(1.4), sentence(1.5)]).toEqual(["accept", "reject"]);
@@ -199,6 +208,12 @@ describe("ASME B31.3", () => {
 // API 1104 clause 9; which values were seen in secondary sources and which are from memory stands in its rows
 describe("API 1104", () => {
   const API = api1104();
+  test("the rule on undercut in words", () => {
+    expect(assess(undercut(0, 60, 0.5), pieceOf(), API).text).toBe(
+      "9.7, undercutting Undercut, cap and root together: summed length at most 50 mm in any 300 mm, counting those with a depth over 0.06 t or 0.4 mm, whichever is less: 60.0 mm between 0.0 mm and 300.0 mm: reject",
+    );
+  });
+
   const outcome = (indications: Indication[], t = 10, length = 300) =>
     assessPiece(indications, pieceOf({ t }, length), API).outcome;
 
