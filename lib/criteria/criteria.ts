@@ -56,7 +56,7 @@ const ruleShape = {
 const RULE_FIELDS = Object.keys(ruleShape).join(", ");
 
 /** One limit of a criteria set. */
-export const criterionSchema = z.strictObject(
+const criterionSchema = z.strictObject(
   {
     ...ruleShape,
     limit: limitSchema,
@@ -70,7 +70,7 @@ export const criterionSchema = z.strictObject(
 export type Criterion = z.infer<typeof criterionSchema>;
 
 /** What the depths of two or more indications in one cross section may add up to. */
-export const sectionRuleSchema = z.strictObject(
+const sectionRuleSchema = z.strictObject(
   {
     ...ruleShape,
     most: z.discriminatedUnion(
