@@ -1,7 +1,7 @@
 import type { Clutter, ImperfectionType } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
-import type { JointKind, SurfaceFace } from "@/lib/weld";
+import type { AskedDimension, JointFacts, JointKind, SurfaceFace } from "@/lib/weld";
 
 /** What was there, as the browser may know it once the report is handed in. Lengths in mm, as in the stored truth. */
 export interface TruthView {
@@ -30,6 +30,10 @@ export interface SheetView {
   readonly id: string;
   /** The piece that was inspected. */
   readonly kind: JointKind;
+  /** What the drawing says of it. */
+  readonly joint: JointFacts;
+  /** Its dimensions as they really are, mm or degrees. */
+  readonly dimensions: readonly (AskedDimension & { readonly value: number })[];
   /** One, or one a face where each face was a section of its own. */
   readonly sections: readonly SectionResult[];
   readonly truths: readonly TruthView[];

@@ -119,6 +119,16 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await expect(page.getByRole("img", { name: /^Section at/ })).toBeVisible({ timeout: 60_000 });
   await waitForPicture(page);
 
+  // what the standards would have said of it, each with its limit
+  await page.getByText("How would standards judge this piece?").click();
+  const judged = page.getByRole("table").filter({ hasText: "The piece as a whole" });
+  await expect(judged.getByRole("row")).toHaveCount(truth.length + 2);
+  await judged
+    .getByRole("button", { name: /^ISO 5817/ })
+    .first()
+    .click();
+  await expect(page.getByText("For training only.")).toBeVisible();
+
   // history, and a new plate
   await page.goto("/history");
   await expect(page.getByRole("row")).toHaveCount(2);

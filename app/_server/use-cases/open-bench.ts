@@ -1,8 +1,7 @@
-import { isFilletTruth, type Truth } from "@/lib/specimen";
-import type { JointFacts } from "@/lib/weld";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
+import { factsOf } from "../joint-facts";
 import { followProgress } from "./follow-progress";
 
 /**
@@ -14,13 +13,4 @@ export async function openBench(caller: Caller, id: string, specimens: SpecimenS
   if (!followed.ok) return followed;
   const made = followed.plate.state === "made" ? await readTruth(followed.practice.specimenId) : null;
   return { ...followed, joint: made && factsOf(made.truth) };
-}
-
-function factsOf(truth: Truth): JointFacts {
-  if (!isFilletTruth(truth)) {
-    const { kind, process, position, thickness } = truth.joint;
-    return { kind, process, position, thickness };
-  }
-  const { kind, process, position, baseThickness, standingThickness, size } = truth.joint;
-  return { kind, process, position, baseThickness, standingThickness, size, stations: truth.stations };
 }

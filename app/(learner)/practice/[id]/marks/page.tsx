@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { MarkSheet } from "@/app/_marks/mark-sheet";
+import { OtherStandards } from "@/app/_marks/other-standards";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
 import type { SheetView } from "@/app/_marks/sheet-view";
 import { summaryWords } from "@/app/_marks/summary-words";
+import { factsOf } from "@/app/_server/joint-facts";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { Caution } from "@/app/_ui/caution";
@@ -23,6 +25,8 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
   const view: SheetView = {
     id,
     kind: JOINT_OF[sheet.practice.section],
+    joint: factsOf(sheet.truth),
+    dimensions: sheet.truth.dimensions.map(({ dimension, station, value }) => ({ dimension, station, value })),
     sections: sheet.sections.map(({ result }) => result),
     truths: sheet.truth.items.map(({ id, face, type, start, end, across, size, worst, outline, neutral }) => ({
       id,
@@ -81,6 +85,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
         </nav>
       </div>
       <MarkSheet sheet={view} />
+      <OtherStandards sheet={view} />
       <Caution />
     </PageFrame>
   );
