@@ -31,6 +31,10 @@ export function DimensionTable({ lines, statements }: DimensionTableProps) {
           ))}
         </tbody>
       </table>
+      <p className="py-2 text-xs text-ink-2">
+        A gauge that is set down by hand shows a tenth or three more or less than there is; what earns in full allows
+        for it.
+      </p>
     </div>
   );
 }

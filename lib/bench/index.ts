@@ -46,6 +46,7 @@ export {
   exposureUnder,
   FIRST_TORCH,
   heightOfTorch,
+  isBehindPlate,
   lampPosition,
   MAX_ELEVATION,
   MIN_ELEVATION,

@@ -93,6 +93,15 @@ export function lampPosition(torch: Torch, view: Pick<Viewport, "aspect" | "x" |
   ];
 }
 
+/**
+ * Whether the torch is held on the side where the other plate of a fillet stands in its way: above the base plate, which hangs
+ * below the standing one on the screen, or below the standing plate.
+ */
+export function isBehindPlate({ azimuth }: Pick<Torch, "azimuth">, aspect: Aspect): boolean {
+  const up = Math.sin((azimuth * Math.PI) / 180);
+  return aspect === "base" ? up > 1e-9 : aspect === "standing" && up < -1e-9;
+}
+
 /** Held where a plate stands in the way, the lamp comes over its edge to this side: so much of the way out is left. */
 const FROM_BEHIND = 0.3;
 
@@ -109,9 +118,7 @@ function towardsLamp(torch: Torch, aspect: Aspect): readonly [number, number, nu
     return [right * Math.cos(raised), up * Math.cos(raised), Math.sin(raised)];
   }
   const flat = Math.cos(elevation);
-  // the base plate hangs below the standing one on the screen, the standing plate stands over the base
-  const isBehindPlate = aspect === "base" ? up > 0 : aspect === "standing" && up < 0;
-  const [besides, aside] = [right * flat, isBehindPlate ? -FROM_BEHIND * up * flat : up * flat];
+  const [besides, aside] = [right * flat, isBehindPlate(torch, aspect) ? -FROM_BEHIND * up * flat : up * flat];
   return [besides, aside, Math.sqrt(Math.max(0, 1 - besides * besides - aside * aside))];
 }
 

@@ -102,6 +102,16 @@ test("by pointer: turned square on a plate, marked there, blades tried, the ends
   const id = await takeFreshFillet(page);
   await waitForPicture(page);
 
+  // the list of keys comes up wherever the focus is, and choosing an answer moves nothing but the answer
+  await page.keyboard.press("?");
+  await expect(page.getByRole("dialog", { name: "What the keys do" })).toBeVisible();
+  await page.getByRole("button", { name: "Back to the bench" }).click();
+  await page.locator("[data-statements] label", { hasText: "unequal" }).click();
+  await expect(page.getByRole("radio", { name: "unequal" })).toBeChecked();
+  expect(
+    await page.evaluate(() => [window.scrollY, document.documentElement.scrollHeight - window.innerHeight]),
+  ).toEqual([0, 0]);
+
   // a point marked 40 mm up the bare standing plate lies 40 / sqrt 2 across the line between the plates
   await page.getByRole("button", { name: "Standing plate", exact: true }).click();
   await expect(plateOf(page)).toHaveAttribute("data-aspect", "standing");

@@ -17,7 +17,7 @@ import { PlateView } from "./plate-view";
 import type { Practice } from "./practice";
 import { ToolRail } from "./tool-rail";
 import { useBench } from "./use-bench";
-import { plateKeys, useUndoKeys } from "./use-bench-keys";
+import { plateKeys, useKeyListKey, useUndoKeys } from "./use-bench-keys";
 import { useHandIn } from "./use-hand-in";
 import { useStable } from "./use-stable";
 
@@ -55,6 +55,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
   useUndoKeys(bench);
+  useKeyListKey(() => setAreKeysShown(true));
 
   // the choice between two versions is asked on the clipboard
   const hasConflict = autosave.conflict !== null;
@@ -93,7 +94,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
         <a href={leaveUrl} className="flex h-11 items-center rounded px-2 text-bench-dim text-sm underline">
           Leave the bench
         </a>
-        <p className="hidden min-w-0 text-sm leading-tight md:block">
+        <p className="hidden min-w-0 flex-1 text-sm leading-tight md:block">
           {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
         </p>
         <div className="ml-auto" />

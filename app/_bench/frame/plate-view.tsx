@@ -1,7 +1,7 @@
 "use client";
 import type { KeyboardEvent, Ref } from "react";
-import { describePlace, heightOfTorch, sideOfTorch } from "@/lib/bench";
-import { faceOf } from "@/lib/weld";
+import { describePlace, heightOfTorch, isBehindPlate, sideOfTorch, type Torch } from "@/lib/bench";
+import { type Aspect, faceOf } from "@/lib/weld";
 import { ASPECT_NAMES, sideLetter } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
 import { AspectChoice } from "./aspect-choice";
@@ -10,6 +10,12 @@ import { Spoken } from "./spoken";
 import type { Bench } from "./use-bench";
 
 const CURSORS = { hand: "grab", mark: "crosshair", gauge: "cell" } as const;
+
+/** Where the light comes from; over the other plate's edge its angle is no longer the hand's to choose. */
+function lightWords(torch: Torch, aspect: Aspect): string {
+  if (isBehindPlate(torch, aspect)) return "over the edge of the other plate";
+  return `${sideOfTorch(torch)}, ${Math.round(torch.elevation)}°`;
+}
 
 export interface PlateViewProps {
   readonly bench: Bench;
@@ -51,14 +57,12 @@ export function PlateView({ bench, ref, onKeyDown }: PlateViewProps) {
         <span className="ml-3">
           {onPiece.x.toFixed(1)} mm · {Math.abs(onPiece.y).toFixed(1)} {sideLetter(faceOf(aspect), onPiece.y)}
         </span>
-        {aspect !== faceOf(aspect) && <span className="ml-3">{Math.abs(read.y).toFixed(1)} from the corner</span>}
-        <span className="ml-3 text-bench-dim">
-          light {sideOfTorch(torch)}, {Math.round(torch.elevation)}°
-        </span>
+        {aspect !== faceOf(aspect) && <span className="ml-3">{Math.abs(read.y).toFixed(1)} along the plate</span>}
+        <span className="ml-3 text-bench-dim">light {lightWords(torch, aspect)}</span>
       </p>
       {bench.aspects.length > 2 && <AspectChoice aspects={bench.aspects} aspect={aspect} onChoose={bench.turnTo} />}
       <Spoken
-        text={`${ASPECT_NAMES[aspect]}: ${describePlace(aspect, bench.onPiece(cursor))}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${heightOfTorch(torch)}.`}
+        text={`${ASPECT_NAMES[aspect]}: ${describePlace(aspect, bench.onPiece(cursor))}${bench.begun ? `, begun at ${bench.begun.x.toFixed(1)}` : ""}. Light from the ${sideOfTorch(torch)}, ${isBehindPlate(torch, aspect) ? "over the edge of the other plate" : heightOfTorch(torch)}.`}
       />
     </SpecimenStage>
   );

@@ -51,7 +51,7 @@ export function ToolRail(props: ToolRailProps) {
         <path d="M3 12h18M6 8c2-5 10-5 12 0M18 8l1-3M18 8l-3-1M18 16c-2 5-10 5-12 0M6 16l-1 3M6 16l3 1" />
       </RailButton>
       {kind === "fillet" && (
-        <RailButton word="Ends" onClick={onEnds} title="The ends of the joint, and the feeler (K)">
+        <RailButton word="Ends" onClick={onEnds} title="The ends of the joint, and the feeler (T)">
           <path d="M3 19h18M9 19V4h4v15M13 14l5 5" />
         </RailButton>
       )}

@@ -16,6 +16,7 @@ import {
   zoomed,
 } from "@/lib/bench";
 import type { Bench } from "./use-bench";
+import { useStable } from "./use-stable";
 
 /** Screen pixels per key press when the plate is moved by keys. */
 const PAN_STEP = 90;
@@ -155,4 +156,20 @@ export function useUndoKeys({ report }: Bench) {
     window.addEventListener("keydown", onKey);
     return () => window.removeEventListener("keydown", onKey);
   }, [write]);
+}
+
+/** The list of keys comes up wherever the focus is, except where something is typed. */
+export function useKeyListKey(show: () => void) {
+  const newest = useStable(show);
+  useEffect(() => {
+    const onKey = (event: globalThis.KeyboardEvent) => {
+      const isTyping =
+        event.target instanceof Element && event.target.closest("input:not([type=radio]), textarea") !== null;
+      if (event.key !== "?" || event.defaultPrevented || isTyping) return;
+      event.preventDefault();
+      newest();
+    };
+    window.addEventListener("keydown", onKey);
+    return () => window.removeEventListener("keydown", onKey);
+  }, [newest]);
 }

@@ -40,7 +40,7 @@ export function GaugePanel({ gauge, out, mayAskReading, goals, onTake, onEscape 
     <section
       aria-label={name}
       data-gauge={placement.kind}
-      className="gauge-panel shrink-0 overflow-y-auto border-bench-line border-t bg-bench-2 p-2 text-bench-text"
+      className="gauge-panel relative shrink-0 overflow-y-auto border-bench-line border-t bg-bench-2 p-2 text-bench-text"
       onKeyDown={(event) => event.key === "Escape" && onEscape()}
     >
       <p className="mb-2 min-h-5 text-sm leading-tight">

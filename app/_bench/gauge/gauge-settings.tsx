@@ -84,7 +84,7 @@ function Choice<C extends string>({ name, choices, words, chosen, onChoose }: Ch
       {choices.map((choice) => (
         <label
           key={choice}
-          className="flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-bench-line text-center text-sm leading-tight has-checked:border-lamp has-checked:bg-bench-line has-focus-visible:outline-3 has-focus-visible:outline-lamp"
+          className="relative flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-bench-line text-center text-sm leading-tight has-checked:border-lamp has-checked:bg-bench-line has-focus-visible:outline-3 has-focus-visible:outline-lamp"
         >
           <input
             type="radio"

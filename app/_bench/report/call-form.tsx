@@ -53,7 +53,7 @@ export function CallForm({ kind, call, number, write, onShow, onRemove }: CallFo
           {faces.map((face) => (
             <label
               key={face}
-              className="flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp"
+              className="relative flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp"
             >
               <input
                 type="radio"
@@ -91,6 +91,7 @@ export function CallForm({ kind, call, number, write, onShow, onRemove }: CallFo
         )}
         <NumberField
           label={kind === "butt" ? "Across (A +)" : "Across (base +)"}
+          hint={kind === "fillet" ? "As seen into the corner" : undefined}
           value={call.across}
           min={-halfWidth}
           max={halfWidth}

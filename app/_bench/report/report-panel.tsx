@@ -54,7 +54,7 @@ export const ReportPanel = memo(function ReportPanel({ joint, writing, write, on
           Redo
         </button>
       </header>
-      <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain">
+      <div className="relative min-h-0 flex-1 overflow-y-auto overscroll-contain">
         <ReportTable kind={joint.kind} writing={writing} write={write} onShow={onShow} onRemove={remove} />
         <button
           type="button"

@@ -6,7 +6,7 @@ import type { Autosave } from "./use-autosave";
 /** Saved or not, always in sight; what the server refused is said in words with what can be done. */
 export function SaveNote({ autosave }: { autosave: Autosave }) {
   return (
-    <div role="status" data-save={stateOf(autosave)} className="flex min-w-0 flex-wrap items-center gap-2 text-sm">
+    <div role="status" data-save={stateOf(autosave)} className="flex shrink-0 flex-wrap items-center gap-2 text-sm">
       <NoteText autosave={autosave} />
     </div>
   );

@@ -59,7 +59,7 @@ interface StatementRowProps {
 function StatementRow({ statement, stated, write }: StatementRowProps) {
   const { name, asks } = STATEMENT_FACTS[statement];
   const choice =
-    "flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line px-1 text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp";
+    "relative flex h-11 flex-1 cursor-pointer items-center justify-center rounded border border-line px-1 text-sm has-checked:border-ink has-checked:bg-ink has-checked:text-sheet has-focus-visible:outline-3 has-focus-visible:outline-lamp";
   return (
     <li className="border-line border-b px-3 py-2 last:border-b-0">
       <fieldset>

@@ -52,13 +52,13 @@ const exact: Report = {
 const marked = (report: Report) => markSection("fillet", truth, report, DEFAULT_SETTINGS.fillet);
 
 describe("a fillet as a section", () => {
-  it("gives indications 20 and dimensions with statements 50 parts of 70, every line adding up to the mark", () => {
+  it("gives indications 30 and dimensions with statements 45 parts of 75, every line adding up to the mark", () => {
     const result = marked(exact);
-    // 100,000 x 20 / 70 = 28,571.4 and 71,428.6: the unit left over goes to the larger remainder
-    expect([result.indications.worth, result.dimensions?.worth]).toEqual([28_571, 71_429]);
-    // 71,429 among five: 14,285.8 each; four units left over go to the first four
-    expect(result.dimensions?.lines.map(({ worth }) => worth)).toEqual([14_286, 14_286, 14_286]);
-    expect(result.dimensions?.statements.map(({ worth }) => worth)).toEqual([14_286, 14_285]);
+    // 100,000 x 30 / 75 and x 45 / 75
+    expect([result.indications.worth, result.dimensions?.worth]).toEqual([40_000, 60_000]);
+    // 60,000 among five
+    expect(result.dimensions?.lines.map(({ worth }) => worth)).toEqual([12_000, 12_000, 12_000]);
+    expect(result.dimensions?.statements.map(({ worth }) => worth)).toEqual([12_000, 12_000]);
     expect([result.section, result.mark, result.passMark, result.passed]).toEqual(["fillet", 100_000, 70, true]);
     expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(result)))).toEqual(result);
   });
@@ -68,9 +68,9 @@ describe("a fillet as a section", () => {
     const lines = marked({ ...exact, measures: swapped }).dimensions!.lines;
     // 0.3 mm off at either station, within 0.5 mm
     expect(lines.map(({ station, written, error, earned }) => [station, written, error, earned])).toEqual([
-      [1, 4.9, 0.3, 14_286],
-      [2, 4.6, 0.3, 14_286],
-      [null, 5.9, 0, 14_286],
+      [1, 4.9, 0.3, 12_000],
+      [2, 4.6, 0.3, 12_000],
+      [null, 5.9, 0, 12_000],
     ]);
     const elsewhere = marked({ ...exact, measures: [{ ...exact.measures[0], station: 3 }] }).dimensions!.lines;
     expect(elsewhere.map(({ written }) => written)).toEqual([null, null, null]);
@@ -85,7 +85,7 @@ describe("a fillet as a section", () => {
     { value: null, share: 0 },
   ])("a throat of $value where 4.6 is true earns $share of its line", ({ value, share }) => {
     const measures = [{ dimension: "throat", station: 1, value, at: null } as const];
-    expect(marked({ ...exact, measures }).dimensions!.lines[0].earned).toBe(14_286 * share);
+    expect(marked({ ...exact, measures }).dimensions!.lines[0].earned).toBe(12_000 * share);
   });
 
   it("says how small a leg is where it was measured, and nothing where that is not known or it is a station", () => {
@@ -98,17 +98,17 @@ describe("a fillet as a section", () => {
 
   it.each([
     // 0.38 lies 0.08 from the limit of 0.3: both are right; 3.61 lies 0.39 below 4: only one is
-    { stated: { statement: "profile", answer: "mitre" }, earned: [14_286, 0] },
-    { stated: { statement: "profile", answer: "convex" }, earned: [14_286, 0] },
+    { stated: { statement: "profile", answer: "mitre" }, earned: [12_000, 0] },
+    { stated: { statement: "profile", answer: "convex" }, earned: [12_000, 0] },
     { stated: { statement: "profile", answer: "concave" }, earned: [0, 0] },
-    { stated: { statement: "size", answer: "not-met" }, earned: [0, 14_285] },
+    { stated: { statement: "size", answer: "not-met" }, earned: [0, 12_000] },
     { stated: { statement: "size", answer: "met" }, earned: [0, 0] },
     { stated: { statement: "asymmetry", answer: "equal" }, earned: [0, 0] },
   ] as const)("$stated.statement $stated.answer earns $earned: in full or not at all", ({ stated, earned }) => {
     const result = marked({ ...exact, statements: [stated] });
     expect(result.dimensions?.statements.map((line) => line.earned)).toEqual(earned);
     // whatever is not stated costs nothing else
-    expect(result.mark).toBe(100_000 - 28_571 + earned[0] + earned[1]);
+    expect(result.mark).toBe(100_000 - 24_000 + earned[0] + earned[1]);
   });
 
   it("takes nothing from calls on a plate's faces, and a blank report is 0", () => {
@@ -121,7 +121,7 @@ describe("a fillet as a section", () => {
     const bare = markSection("fillet", { ...truth, dimensions: [], statements: [] }, exact, DEFAULT_SETTINGS.fillet);
     expect([bare.indications.worth, bare.dimensions, bare.mark]).toEqual([100_000, null, 100_000]);
     const stated = markSection("fillet", { ...truth, dimensions: [] }, exact, DEFAULT_SETTINGS.fillet);
-    expect([stated.indications.worth, stated.dimensions?.lines, stated.mark]).toEqual([28_571, [], 100_000]);
+    expect([stated.indications.worth, stated.dimensions?.lines, stated.mark]).toEqual([40_000, [], 100_000]);
   });
 });
 
@@ -160,7 +160,7 @@ describe("whatever is measured and stated on a fillet", () => {
         const part = result.dimensions!;
         const worth = [...part.lines, ...part.statements].reduce((sum, line) => sum + line.worth, 0);
         const earned = [...part.lines, ...part.statements].reduce((sum, line) => sum + line.earned, 0);
-        expect([worth, earned + result.indications.earned]).toEqual([71_429, result.mark]);
+        expect([worth, earned + result.indications.earned]).toEqual([60_000, result.mark]);
         expect(result.mark).toBeGreaterThanOrEqual(0);
         expect(result.mark).toBeLessThanOrEqual(100_000);
         const better = markSection("fillet", asked, report(true), DEFAULT_SETTINGS.fillet);
