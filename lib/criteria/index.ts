@@ -1,6 +1,18 @@
 export { assess, assessPiece, type PieceSentence, type Sentence } from "./assess";
 export { CAUTION } from "./caution";
 export {
+  type Asked,
+  askedOf,
+  COMPARED_WELD,
+  type ComparedSet,
+  type Comparison,
+  compare,
+  comparedCriteria,
+  comparedTypes,
+  type Stretch,
+  type Subject,
+} from "./compare";
+export {
   type Criteria,
   type Criterion,
   criteriaSchema,
@@ -9,6 +21,7 @@ export {
   type Evidence,
   type SectionRule,
 } from "./criteria";
+export { withUnit } from "./figures";
 export { type Finding, findingText, OUTCOME_NAMES, OUTCOMES, type Outcome, type Reason } from "./finding";
 export { describeFormula, type Formula, workOut } from "./formula";
 export {
