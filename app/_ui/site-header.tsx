@@ -7,6 +7,7 @@ const LINKS = [
   { href: "/desk", label: "Desk", roles: ["tutor"] },
   { href: "/", label: "Today", roles: ["learner", "tutor"] },
   { href: "/drills", label: "Gauge drills", roles: ["learner", "tutor"] },
+  { href: "/limits", label: "Limits", roles: ["learner", "tutor"] },
   { href: "/history", label: "Marks", roles: ["learner", "tutor"] },
   { href: "/rule", label: "How marking works", roles: ["learner", "tutor"] },
 ] as const;

@@ -8,7 +8,7 @@ test("the passwords of the demo are gone once the page is left", async ({ page }
 });
 
 test("somebody not signed in is asked to sign in, whatever they came for", async ({ page }) => {
-  for (const path of ["/", "/history", "/desk", "/account", "/rule", "/practice/no-such-id"]) {
+  for (const path of ["/", "/history", "/desk", "/account", "/rule", "/limits", "/practice/no-such-id"]) {
     await page.goto(path);
     await expect(page, path).toHaveURL(path === "/" ? "/sign-in" : `/sign-in?to=${encodeURIComponent(path)}`);
   }
