@@ -29,7 +29,7 @@ export function SiteHeader({ actor, workshop, signOut }: SiteHeaderProps) {
           ))}
         </nav>
         <div className="ml-auto flex min-w-0 items-center gap-4 text-sm">
-          <span className="hidden max-w-56 truncate text-bench-dim lg:inline">{workshop}</span>
+          <span className="hidden max-w-56 truncate text-bench-dim xl:inline">{workshop}</span>
           <Link href="/account" className="max-w-48 truncate rounded py-2 underline-offset-4 hover:underline">
             {actor.name}
           </Link>

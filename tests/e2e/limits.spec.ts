@@ -45,7 +45,7 @@ test("limits grow with the thickness under the arrow keys, and the address follo
   await slider(page, THICKNESS).focus();
   for (let n = 0; n < 12; n++) await page.keyboard.press("ArrowRight");
   await expect(number(page, THICKNESS)).toHaveValue("14");
-  await expect(levelB).toContainText("0.05 × 14 = 0.7 mm, capped at 0.5 mm");
+  await expect(levelB).toContainText("0.05 × 14 = 0.7, capped at 0.5 mm");
   await expect(levelB).toHaveAttribute("data-outcome", "accept");
   await expectAgreement(page);
   await expect(page).toHaveURL(/[?&]t=14(&|$)/);

@@ -4,7 +4,7 @@ import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
 import { byFamily, FAMILY_NAMES } from "@/lib/bench";
-import { COMPARED_WELD, comparedTypes, STRESSES } from "@/lib/criteria";
+import { COMPARED_WELD, comparedTypes, EXECUTION_CLASSES, en1090, STRESSES } from "@/lib/criteria";
 import { type ImperfectionType, imperfection } from "@/lib/imperfections";
 import { SURFACE_FACES } from "@/lib/weld";
 import type { FieldName } from "./field-facts";
@@ -67,9 +67,14 @@ export function LimitsDesk({ query }: { readonly query: Query }) {
         <LimitsTable comparison={comparison} />
         <p className="mt-3 max-w-4xl text-ink-2 text-sm">
           The imperfection is taken to lie alone in the middle of a weld of {COMPARED_WELD} mm, with everything on it
-          measured; a butt weld has full penetration, so that s is t. ISO 5817 is that of 2014. EN 1090-2 sends you to
-          one of its levels: classes 1, 2 and 3 mostly to D, C and B. The address of this page holds what you have
+          measured; a butt weld has full penetration, so that s is t. The address of this page holds what you have
           chosen: send it on and others see the same.
+        </p>
+        <p className="mt-2 max-w-4xl text-ink-2 text-sm">
+          EN 1090-2 has no bars of its own, since it sends you to levels of ISO 5817.{" "}
+          {EXECUTION_CLASSES.map(en1090)
+            .map(({ name, notes }) => `${name}: ${notes.charAt(0).toLowerCase()}${notes.slice(1)}`)
+            .join(" ")}
         </p>
       </Sheet>
     </>

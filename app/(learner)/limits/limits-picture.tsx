@@ -9,7 +9,8 @@ const TOP = 34;
 const ROW = 44;
 const BAR = 18;
 const BAR_AT = 20;
-const TICKS = 5;
+/** Steps between the figures of the axis: the first that makes no more than six of them. */
+const TICK_STEPS = [0.1, 0.2, 0.25, 0.5, 1, 2, 2.5, 5, 10, 20, 25, 30, 50, 100];
 const OUTCOMES_DRAWN: readonly Outcome[] = ["accept", "reject", "cannot-be-judged", "not-covered"];
 
 /** A bar a set: where on the axis it accepts and where not, and the measured size as a line through all of them. */
@@ -34,8 +35,10 @@ export function LimitsPicture({ comparison }: { readonly comparison: Comparison 
         ))}
         {measured && (
           <g data-measured={size}>
-            <path d={`M${measured.x} ${TOP - 10}V${bottom}`} className="stroke-sheet" strokeWidth="6" />
-            <path d={`M${measured.x} ${TOP - 10}V${bottom}`} className="stroke-ink" strokeWidth="2.5" />
+            <path d={`M${measured.x} ${TOP - 10}V${bottom}`} className="stroke-ink-2" />
+            {sets.map(({ criteria }, n) => (
+              <Crossing key={criteria.id} x={measured.x} y={TOP + n * ROW + BAR_AT} />
+            ))}
             <path d={`M${measured.x - 6} ${TOP - 12}h12l-6 8Z`} className="fill-ink" />
             <text
               x={Math.min(Math.max(measured.x, SIDE + 70), WIDTH - SIDE - 70)}
@@ -124,6 +127,16 @@ function Bar({ set: { criteria, stretches }, y, place, id }: BarProps) {
   );
 }
 
+/** Where the line of the size crosses a bar: thick, and apart from the stripes. */
+function Crossing({ x, y }: { readonly x: number; readonly y: number }) {
+  return (
+    <>
+      <path d={`M${x} ${y}v${BAR}`} className="stroke-sheet" strokeWidth="8" />
+      <path d={`M${x} ${y - 3}v${BAR + 6}`} className="stroke-ink" strokeWidth="3.5" />
+    </>
+  );
+}
+
 interface LabelProps {
   readonly comparison: Comparison;
   readonly set: ComparedSet;
@@ -158,20 +171,16 @@ interface AxisProps {
 
 function Axis({ comparison: { end }, axis, y, place }: AxisProps) {
   const { name, sign, unit } = QUANTITY_FACTS[axis];
-  const values = Array.from({ length: TICKS + 1 }, (_, n) => (n * end) / TICKS);
+  const step = TICK_STEPS.find((one) => end / one <= 6) ?? end;
+  const values = Array.from({ length: Math.floor(end / step + 1e-9) + 1 }, (_, n) => n * step);
   const title = `${name}${sign === name ? "" : `, ${sign}`}${unit === "mm" ? ", in mm" : ", in degrees"}`;
   return (
     <g fontSize="14" className="fill-ink-2">
       <path d={`M${SIDE} ${y}H${WIDTH - SIDE}`} className="stroke-ink-2" />
-      {values.map((value, n) => (
+      {values.map((value) => (
         <g key={value}>
           <path d={`M${place(value)} ${y}v5`} className="stroke-ink-2" />
-          <text
-            x={place(value)}
-            y={y + 20}
-            textAnchor={n === 0 ? "start" : n === TICKS ? "end" : "middle"}
-            dx={n === 0 ? -3 : n === TICKS ? 3 : 0}
-          >
+          <text x={place(value)} y={y + 20} textAnchor="middle">
             {Number(value.toFixed(3))}
           </text>
         </g>

@@ -54,10 +54,9 @@ function SetRow({ set, comparison }: { readonly set: ComparedSet; readonly compa
         ))}
       </td>
       <td className="py-2.5 pr-4">
-        {deciding.clause !== null && (
-          <span className="block">
-            {deciding.clause} {deciding.name}
-          </span>
+        {deciding.clause !== null && <span className="block font-medium">{deciding.clause}</span>}
+        {deciding.name !== null && deciding.name.toLowerCase() !== deciding.clause && (
+          <span className="block">{deciding.name}</span>
         )}
         <span className="text-ink-2">{criteria.edition}</span>
       </td>

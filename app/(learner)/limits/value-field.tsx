@@ -76,7 +76,7 @@ export function ValueField({ name, value, onChange }: ValueFieldProps) {
           onBlur={leave}
           className="h-11 w-20 shrink-0 rounded border border-ink-2 bg-white px-2 text-right tabular-nums aria-invalid:border-2 aria-invalid:border-missed"
         />
-        <span className="w-6 shrink-0 text-ink-2 text-sm">{unit}</span>
+        <span className="w-7 shrink-0 whitespace-nowrap text-ink-2 text-sm">{unit}</span>
       </div>
       <p id={`${id}-note`} role="status" className="font-medium text-missed text-sm">
         {problem && `${labelOf(name)}: ${problem.charAt(0).toLowerCase()}${problem.slice(1)}`}
