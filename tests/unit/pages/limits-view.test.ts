@@ -25,7 +25,7 @@ describe("the address of a comparison", () => {
   test("with nothing in it starts with undercut on 8 mm, and has no problem", () => {
     const { view, problems } = readView({});
     expect(problems).toEqual([]);
-    expect(writeView(view)).toBe("weld=cap&type=continuous-undercut&aws=across-tension&t=8&depth=0.45&length=20");
+    expect(writeView(view)).toBe("weld=cap&type=continuous-undercut&aws=other&t=8&depth=0.45&length=20");
   });
 
   test("with a type alone goes to a face on which it occurs", () => {
