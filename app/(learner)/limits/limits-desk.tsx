@@ -45,7 +45,7 @@ export function LimitsDesk({ query }: { readonly query: Query }) {
       )}
       <div className="mt-4 grid gap-4 lg:grid-cols-[20rem_minmax(0,1fr)]">
         <Sheet title="The imperfection">
-          <div className="mt-3 grid gap-3">
+          <div className="mt-3 grid gap-3 print:grid-cols-3">
             <Choices view={view} onChange={setView} />
             {fieldsOf(view).map((name) => (
               <ValueField
@@ -57,7 +57,7 @@ export function LimitsDesk({ query }: { readonly query: Query }) {
             ))}
           </div>
         </Sheet>
-        <Sheet title="How far each standard goes">
+        <Sheet title="How far each standard goes" className="break-inside-avoid">
           <div className="mt-3">
             <LimitsPicture comparison={comparison} />
           </div>

@@ -4,7 +4,7 @@ import { shortName, sizeText, stretchesText } from "./limits-words";
 import { outcomePath } from "./outcome-sign";
 
 const WIDTH = 720;
-const SIDE = 12;
+const SIDE = 16;
 const TOP = 34;
 const ROW = 44;
 const BAR = 18;

@@ -6,8 +6,8 @@ import { OutcomeSign } from "./outcome-sign";
 export function LimitsTable({ comparison }: { readonly comparison: Comparison }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways on a small screen has to be reached by keyboard
-    <section className="mt-3 overflow-x-auto" aria-label="Table of limits" tabIndex={0}>
-      <table className="w-full min-w-[52rem] text-left text-sm">
+    <section className="mt-3 overflow-x-auto print:overflow-visible" aria-label="Table of limits" tabIndex={0}>
+      <table className="w-full min-w-[52rem] text-left text-sm print:min-w-0 print:text-xs">
         <caption className="sr-only">What each standard says of it</caption>
         <thead>
           <tr className="border-ink-2 border-b align-bottom">
@@ -39,7 +39,7 @@ function SetRow({ set, comparison }: { readonly set: ComparedSet; readonly compa
       data-set={criteria.id}
       data-outcome={sentence.outcome}
     >
-      <th scope="row" className="w-52 py-2.5 pr-4 font-normal">
+      <th scope="row" className="w-52 print:w-32 py-2.5 pr-4 font-normal">
         <span className="block font-semibold">{shortName(criteria)}</span>
         <span className="text-ink-2">{criteria.name}</span>
       </th>
