@@ -220,7 +220,7 @@ test("a gauge is dragged on the plan, turned by its knob, and set by buttons", a
 });
 
 test("a round that does not reach the server can be sent again", async ({ page }) => {
-  await joinAs(page, "Tove Hald", "tove");
+  await joinAs(page, "Signe Hald", "signe");
   await page.goto("/drills/read-scale");
   await page.getByRole("button", { name: "Begin a round" }).click();
   await page.route("**/api/drills", (route) => route.abort());
