@@ -57,7 +57,7 @@ export type TrayPlacement =
   | HeldBlade;
 
 /** A fillet blade pushed into the corner at x; y is 0. */
-export type HeldBlade = BladePlacement & { readonly kind: "fillet-blades"; readonly y: Mm };
+type HeldBlade = BladePlacement & { readonly kind: "fillet-blades"; readonly y: Mm };
 
 /** Whether it stands on the metal and has a part that slides to it. */
 export const isStanding = (placement: TrayPlacement): placement is GaugePlacement =>
@@ -68,7 +68,7 @@ export const isInCorner = ({ kind }: Pick<TrayPlacement, "kind">): boolean =>
   kind === "fillet-gauge" || kind === "fillet-blades";
 
 /** The plate that what is pushed into a corner is turned to: whose leg it measures. */
-export const plateTurnedTo = ({ turn }: Pick<TrayPlacement, "turn">): "base" | "standing" =>
+const plateTurnedTo = ({ turn }: Pick<TrayPlacement, "turn">): "base" | "standing" =>
   Math.sin((turn * Math.PI) / 180) > 0 ? "base" : "standing";
 
 /** What is measured with a tool that is pushed into a corner. */
