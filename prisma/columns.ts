@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { inHouseSchema } from "@/lib/criteria";
 import { drillRoundSchema } from "@/lib/drills";
 import { reportSchema } from "@/lib/report";
 import { storedResultSchema } from "@/lib/results";
@@ -28,3 +29,4 @@ export const truthColumn = column(truthSchema);
 export const endsColumn = column(endViewsSchema);
 export const resultColumn = column(storedResultSchema);
 export const drillGaugesColumn = column(drillRoundSchema.shape.gauges);
+export const criteriaColumn = column(inHouseSchema);

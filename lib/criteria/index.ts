@@ -32,6 +32,7 @@ export {
   readCriteriaText,
   writeCriteria,
 } from "./in-house";
+export { type InHouseSet, wholeCriteria } from "./in-house-set";
 export { type Indication, type Measured, measuredSize, type Piece, quantityOf } from "./indication";
 export { describeLimit, type Limit } from "./limit";
 export { mergeCriteria } from "./merge";

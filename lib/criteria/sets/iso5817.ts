@@ -57,16 +57,19 @@ export function severalInOneSection(level: QualityLevel, edition: Iso5817Edition
   ];
 }
 
+/** What tells a set apart in which something from memory or unresolved is applied. */
+const READING_WORDS = { lowered: "row 1.11 lowered", several: "row 4.1 applied" } as const;
+
 /** ISO 5817 at a quality level: steel, fusion welds, thickness of 0.5 mm and more. */
 export function iso5817({ level, edition, penetration = "as-2014", several = false }: Iso5817Options): Criteria {
   const readings = [
-    ...(edition === 2023 && penetration === "lowered" ? ["lowered"] : []),
-    ...(several ? ["several"] : []),
+    ...(edition === 2023 && penetration === "lowered" ? (["lowered"] as const) : []),
+    ...(several ? (["several"] as const) : []),
   ];
   return {
     version: 1,
     id: ["iso-5817", String(edition), level.toLowerCase(), ...readings].join("-"),
-    name: `ISO 5817, quality level ${level}`,
+    name: [`ISO 5817, quality level ${level}`, ...readings.map((reading) => READING_WORDS[reading])].join(", "),
     edition: `ISO 5817:${edition}`,
     notes: `${
       edition === 2023 ? "The edition of 2014 with those changes that are known; its other numbers may differ. " : ""

@@ -105,6 +105,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
   expect(migrate(url)).toEqual([
     expect.stringMatching(/_sections_of_papers$/),
     expect.stringMatching(/_drill_rounds$/),
+    expect.stringMatching(/_criteria_sets$/),
   ]);
 
   // what was asked of either face is never asked more of
