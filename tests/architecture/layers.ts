@@ -15,6 +15,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   drills: ["math", "random", "gauges"],
   workshop: ["results"],
   practice: ["weld", "report", "results", "workshop"],
+  sittings: ["weld", "report", "results", "practice"],
 };
 
 /** Parts of lib that know what there is to find. */

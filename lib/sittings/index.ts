@@ -1,0 +1,53 @@
+export { addTimeSchema, changeFactorSchema, factorSchema, reopenSchema, USUAL_FACTORS, voidSchema } from "./acts";
+export { averagedMark, isBorderline } from "./borderline";
+export {
+  ATTEMPT_KINDS,
+  type AttemptKind,
+  type Course,
+  type CourseAttempt,
+  type CourseRule,
+  courseOf,
+  courseRule,
+  type PlacedAttempt,
+  STANDINGS,
+  type Standing,
+} from "./course";
+export { defaultPaper } from "./default-paper";
+export { lastDeadline } from "./last-deadline";
+export { type NextInCourse, nextFor } from "./next-for";
+export {
+  CRITERIA_TABLES,
+  DRAWN,
+  FEEDBACKS,
+  FORMS,
+  MINUTES,
+  type Paper,
+  type PaperSection,
+  paperSchema,
+  QUESTIONS_MOST,
+} from "./paper";
+export { PIECE_CHOICES, type PieceChoices } from "./piece-choices";
+export { RUN_REFUSALS, type RunRefusal, SITTING_REFUSALS, type SittingRefusal } from "./refusals";
+export {
+  type ChosenOptions,
+  type ClockFace,
+  clockOf,
+  type FactorChange,
+  isOpen,
+  isSettled,
+  mayShowMarks,
+  newRun,
+  RUN_STATES,
+  type RunState,
+  type SectionRun,
+  timingOf,
+  type Voided,
+} from "./run";
+export type { RunEvent, SavedWork } from "./run-events";
+export { newSitting, SITTING_STATES, type Sitting, type SittingState, type SittingWithRuns } from "./sitting";
+export type { Step } from "./step";
+export { stepRun } from "./step-run";
+export { type SittingEvent, stepSitting } from "./step-sitting";
+export type { Pause } from "./stopped-time";
+export { type TimelineRound, timeline } from "./timeline";
+export { type AddedMinutes, deadline, elapsed, type Reopening, remaining, type Timing } from "./timing";
