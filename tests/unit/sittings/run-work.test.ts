@@ -77,6 +77,13 @@ describe("saves in time", () => {
     expect(stepRun(kim, save(4, "10:11"), paused, at("10:11"))).toMatchObject({ ok: false, code: "paused" });
   });
 
+  test("of two pauses the earlier one counts", () => {
+    const own: SectionRun = { ...kim, state: "paused", pauses: [{ from: at("10:10"), to: null }] };
+    const all = { ...going, state: "paused" as const, pauses: [{ from: at("10:15"), to: null }] };
+    const late = stepRun(own, save(4, "10:12"), { sitting: all, runs: [] }, at("10:15:05"));
+    expect(late).toMatchObject({ ok: false, code: "paused" });
+  });
+
   test("marking waits until no late packet can come; a section handed in can be marked at once", () => {
     const expired = step(kim, { kind: "tick" }, "10:20").next;
     expect([isSettled(expired, going, at("10:20:10")), isSettled(expired, going, at("10:20:11"))]).toEqual([

@@ -154,6 +154,29 @@ describe("what a sitting does to its runs", () => {
     expect(tick("10:40").runs[0]).toMatchObject({ state: "expired", closedAt: at("10:40") });
   });
 
+  test("after that it closes when the last section that was started is over, and waits for nobody else", () => {
+    const toCome = run({ id: "lee-fillet", userId: "lee", section: "fillet", minutes: 30 });
+    const open = stepSitting({ ...WHOLE.closed, runs: [kim, leeClosed, toCome] }, EVENTS["re-open"], NOW).next;
+    const tick = (now: string) => stepSitting(open, { kind: "tick" }, at(now)).next.sitting;
+    // the plate of both would have been over at 12:00; with a fillet to come, Lee would have had until 12:45
+    expect([tick("11:59:59").state, tick("12:00").state]).toEqual(["running", "closed"]);
+    // a pause after they were closed moves nothing of theirs
+    const pauses = [{ from: at("10:45"), to: at("11:45") }];
+    const paused = { ...open, sitting: { ...open.sitting, pauses } };
+    expect(stepSitting(paused, { kind: "tick" }, at("12:00")).next.sitting.closedAt).toEqual(at("12:00"));
+  });
+
+  test("closing while it is paused ends every pause, and nobody starts in it again", () => {
+    const own = { ...lee, state: "paused" as const, pauses: [{ from: at("10:27"), to: null }] };
+    const { sitting, runs } = stepSitting({ ...WHOLE.paused, runs: [kim, own] }, { kind: "close" }, NOW).next;
+    expect(sitting).toMatchObject({ wasClosed: true, pauses: [{ from: at("10:25"), to: NOW }] });
+    expect(runs[1]).toMatchObject({ state: "expired", pauses: [{ from: at("10:27"), to: NOW }] });
+  });
+
+  test("another time for an open sitting sends everybody out again", () => {
+    expect(whatComes("open", EVENTS.plan).sitting).toMatchObject({ plannedAt: at("14:00"), openedAt: null });
+  });
+
   test("marks are not released while last saves may still be under way", () => {
     const release = (now: string) => stepSitting(WHOLE.closed, { kind: "release" }, at(now));
     expect(release("10:25:10")).toMatchObject({ ok: false, code: "not-settled" });
