@@ -130,8 +130,8 @@ describe("the answer rule", () => {
     expect(leaks).toEqual([]);
   });
 
-  test("gauges, drills, report, bench and criteria do not know the answers", () => {
-    const blind = ["gauges", "drills", "report", "bench", "criteria", "surface"].flatMap((part) =>
+  test("gauges, drills, report, bench, criteria and sittings do not know the answers", () => {
+    const blind = ["gauges", "drills", "report", "bench", "criteria", "sittings", "surface"].flatMap((part) =>
       under(`lib/${part}`),
     );
     const leaks = blind.flatMap(({ path }) =>

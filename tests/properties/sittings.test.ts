@@ -21,7 +21,7 @@ import {
 import { at, reportAt, tutor } from "../support/sitting-cases";
 
 const SEED = 20261129;
-const RUNS = 1_000;
+const RUNS = 500;
 
 /** What somebody does, so many seconds after the last thing that was done. */
 type Act = { readonly wait: number } & (
@@ -207,9 +207,9 @@ describe("whatever people do in a sitting", () => {
           expect(one.closedAt !== null).toBe(isClosed);
           expect(one.startedAt === null).toBe(one.liveWindowId === null);
           if (isOpen(one) || one.state === "handed-in" || one.state === "expired") expect(one.startedAt).not.toBeNull();
-          expect(one.closedBy === "learner").toBe(
-            one.state === "handed-in" || (one.state === "void" && one.closedBy === "learner"),
-          );
+          if (one.state === "handed-in") expect(one.closedBy).toBe("learner");
+          if (one.state === "expired") expect(["clock", "tutor"]).toContain(one.closedBy);
+          if (isOpen(one) || one.state === "waiting") expect(one.closedBy).toBeNull();
           expect(one.pauses.filter(({ to }) => to === null)).toHaveLength(one.state === "paused" ? 1 : 0);
           for (const [n, pause] of one.pauses.entries()) {
             const next = one.pauses[n + 1];
@@ -252,7 +252,7 @@ describe("whatever people do in a sitting", () => {
 
   it("what is handed in never changes, but by opening it again, by making it void, and by the marks being seen", () => {
     check((moments) => {
-      for (const { before, after, act } of moments) {
+      for (const { before, after } of moments) {
         for (const one of before.runs) {
           const then = runOf(after, one.id);
           if (one.state !== "handed-in" || then === one) continue;
@@ -266,7 +266,7 @@ describe("whatever people do in a sitting", () => {
             startedAt: one.startedAt,
           });
           if (then.state === "handed-in") expect({ ...then, marksSeenAt: null }).toEqual({ ...one, marksSeenAt: null });
-          if (then.state === "running") expect([one.marksSeenAt, act.on]).toEqual([null, act.on]);
+          if (then.state === "running") expect(one.marksSeenAt).toBeNull();
         }
       }
     });

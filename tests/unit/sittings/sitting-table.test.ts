@@ -128,6 +128,12 @@ describe("what a sitting does to its runs", () => {
     expect([tick("14:07:29"), tick("14:07:30")]).toEqual(["running", "closed"]);
   });
 
+  test("what is void keeps no sitting open", () => {
+    const void2 = { ...lee, factor: 2, state: "void" as const, closedAt: at("10:10"), voided };
+    const tick = (now: string) => stepSitting({ ...WHOLE.running, runs: [kim, void2] }, { kind: "tick" }, at(now)).next;
+    expect(tick("12:00").sitting.state).toBe("closed");
+  });
+
   test("a section that was begun late has all its time: begun at 11:50, it keeps the sitting open until 13:50", () => {
     const runs = [kim, { ...lee, startedAt: at("11:50") }];
     const tick = (now: string) => stepSitting({ ...WHOLE.running, runs }, { kind: "tick" }, at(now)).next;
