@@ -11,7 +11,7 @@ export const DEFAULT_QUESTION_COUNT: Readonly<Record<Section, number>> = { plate
 
 /**
  * Questions of as many different kinds on one piece, the four sources in equal parts as far as they go, those about the piece
- * first. Kinds that have nothing clear to ask about on it step aside for others; no two questions are about the same place.
+ * first. Kinds that have nothing clear to ask about on it step aside for others; no two questions are about the same place, and none names what another one asks for.
  * Throws where more are asked for than there are kinds left.
  */
 export function drawQuestions(material: Material, count: number, random: RandomStream): Question[] {
@@ -30,7 +30,7 @@ export function drawQuestions(material: Material, count: number, random: RandomS
     const row = waiting.get(source) as Kind[];
     for (let kind = row.shift(); kind; kind = row.shift()) {
       const question = composeQuestion(kind, "q1", material, random.child(kind.name));
-      if (question && drawn.every(({ place }) => !areOnePlace(place, question.place))) return question;
+      if (question && drawn.every((other) => !helpsWith(question, other))) return question;
     }
     return null;
   };
@@ -46,9 +46,17 @@ export function drawQuestions(material: Material, count: number, random: RandomS
   return ordered.map((question, n) => ({ ...question, id: `q${n + 1}` }));
 }
 
-/** One question about a place would answer, or help to answer, another one about it. */
+/** True where one question answers another one about the piece, or helps to: both are about one place, or one names what the other asks for. */
+function helpsWith(one: Question, other: Question): boolean {
+  if (one.source !== "piece" || other.source !== "piece") return false;
+  return areOnePlace(one.place, other.place) || names(one, other) || names(other, one);
+}
+
 function areOnePlace(one: Place | null, other: Place | null): boolean {
   if (!one || !other || one.face !== other.face) return false;
   const near = DEFAULT_TOLERANCES.start.full;
   return one.start <= other.end + near && other.start <= one.end + near;
 }
+
+const names = ({ stem }: Question, { options, key }: Question): boolean =>
+  stem.toLowerCase().includes(options[key].toLowerCase());

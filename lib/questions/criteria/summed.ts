@@ -12,7 +12,7 @@ import type { Material } from "../kind";
 import { clearRow, decidingSymbols, type OnFace, possible, valuesFor, valueWords } from "./clear-row";
 
 /** What the lengths of one type may add up to by a row with one such rule. */
-export interface Summed extends OnFace {
+interface Summed extends OnFace {
   readonly row: Criterion;
   readonly window: number;
   /** mm on the weld of the piece. */

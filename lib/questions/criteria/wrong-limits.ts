@@ -3,7 +3,7 @@ import { isFilletTruth, type Truth } from "../../specimen";
 import { tenths } from "../words";
 import type { WorkedLimit } from "./worked-limit";
 
-export interface WrongLimit {
+interface WrongLimit {
   readonly value: number;
   readonly why: string;
 }

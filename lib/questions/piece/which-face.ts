@@ -42,7 +42,7 @@ export const whichFace: Kind = {
       stem: `${imperfection(type).name}: where on this plate does it have to be recorded?`,
       right: { text: ANSWERS[answer], why: there },
       wrong: [0, 1, 2, 3].filter((n) => n !== answer).map(wrong),
-      place: items.length === 1 ? placeOf(items[0]) : null,
+      place: items.length > 0 ? placeOf(items[0]) : null,
     };
   },
 };

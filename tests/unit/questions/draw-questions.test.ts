@@ -51,6 +51,18 @@ describe("questions of a section", () => {
     }
   });
 
+  test("none about the piece names what another one asks for", () => {
+    for (const { questions } of drawn) {
+      const ofPiece = questions.filter(({ source }) => source === "piece");
+      for (const { id, stem } of ofPiece) {
+        for (const other of ofPiece) {
+          const sought = other.options[other.key].toLowerCase();
+          expect(other.id !== id && stem.toLowerCase().includes(sought), `${stem} / ${sought}`).toBe(false);
+        }
+      }
+    }
+  });
+
   test("the same stream draws the same, another one something else", () => {
     const [material] = materials;
     const once = drawQuestions(material, 5, randomStream("one"));
