@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { GAUGES, type GaugeKind } from "../../../lib/gauges";
 import { asked, type Material, type Question, questionSchema } from "../../../lib/questions";
 import { composeQuestion } from "../../../lib/questions/compose";
 import { KINDS } from "../../../lib/questions/kinds";
@@ -88,6 +89,27 @@ describe("10,000 questions", () => {
   test("what is asked tells neither kind, key, explanation nor place", () => {
     for (const { question } of POSED.slice(0, 100)) {
       expect(Object.keys(asked(question)).sort()).toEqual(["id", "options", "stem"]);
+    }
+  });
+
+  test("every number asked of the piece lies on the scale of the gauge that is for it", () => {
+    const gaugeOf: Readonly<Record<string, GaugeKind>> = {
+      "cap-height": "height-gauge",
+      "root-height": "height-gauge",
+      "weld-width": "steel-rule",
+      "longest-undercut": "steel-rule",
+      "place-of-type": "steel-rule",
+      "leg-at-station": "fillet-gauge",
+      "throat-at-station": "fillet-gauge",
+      "smallest-throat": "fillet-gauge",
+    };
+    const measured = POSED.filter(({ question }) => question.kind in gaugeOf);
+    expect(measured.length).toBeGreaterThan(500);
+    for (const { question } of measured) {
+      const { range } = GAUGES[gaugeOf[question.kind]];
+      const value = Number.parseFloat(question.options[question.key]);
+      expect(value).toBeGreaterThanOrEqual(range?.lowest ?? 0);
+      expect(value).toBeLessThanOrEqual(range?.highest ?? 0);
     }
   });
 
