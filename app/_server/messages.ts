@@ -95,6 +95,20 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 409,
     sentence: "There are no marks yet, and your report is kept. Hand it in on the bench to see them.",
   },
+  "malformed-criteria": {
+    status: 422,
+    sentence:
+      "Something in these criteria is not as it should be, so nothing was stored. What you wrote stands as it is; put right what is marked and store it again.",
+  },
+  "no-such-criteria": {
+    status: 404,
+    sentence: "There are no such criteria here, so nothing was changed. Reload the list of sets.",
+  },
+  "newer-criteria": {
+    status: 409,
+    sentence:
+      "These criteria were stored from another window after you opened them, so yours were not stored. Both are kept: the newer ones on the server, and what you wrote on this page.",
+  },
 };
 
 /** One or two sentences for the person in front of the screen. */

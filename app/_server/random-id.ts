@@ -5,6 +5,9 @@ export function randomId(): string {
   return randomBytes(16).toString("base64url");
 }
 
+/** An id for criteria, in the small letters and digits that theirs are made of. */
+export const randomCriteriaId = (): string => `in-house-${randomBytes(8).toString("hex")}`;
+
 /** Letters and digits that are not taken for one another in print. */
 const READABLE = "abcdefghjkmnpqrstuvwxyz23456789";
 

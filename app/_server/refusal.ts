@@ -23,6 +23,9 @@ export const REFUSAL_CODES = [
   "stale-save",
   "already-handed-in",
   "not-handed-in",
+  "malformed-criteria",
+  "no-such-criteria",
+  "newer-criteria",
 ] as const;
 export type RefusalCode = (typeof REFUSAL_CODES)[number];
 

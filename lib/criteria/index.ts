@@ -24,6 +24,7 @@ export {
 export { withUnit } from "./figures";
 export { type Finding, findingText, OUTCOME_NAMES, OUTCOMES, type Outcome, type Reason } from "./finding";
 export { describeFormula, type Formula, workOut } from "./formula";
+export { type CriteriaEntry, type CriteriaGroup, groupCriteria } from "./groups";
 export {
   inHouseSchema,
   type Problem,
@@ -34,10 +35,10 @@ export {
 } from "./in-house";
 export { type InHouseSet, wholeCriteria } from "./in-house-set";
 export { type Indication, type Measured, measuredSize, type Piece, quantityOf } from "./indication";
-export { describeLimit, type Limit } from "./limit";
+export { describeLimit, type Limit, limitSchema } from "./limit";
 export { mergeCriteria } from "./merge";
 export { measuredValues, nominalValues } from "./piece-values";
-export { describeRange, type Range, withinRanges } from "./range";
+export { describeRange, type Range, rangeSchema, withinRanges } from "./range";
 export { type RowsOn, rowsOn } from "./rows-on";
 export { api1104 } from "./sets/api-1104";
 export { asmeB313, GROOVE_WELDS, type GrooveWeld } from "./sets/asme-b31-3";
@@ -55,8 +56,9 @@ export {
 } from "./sets/iso5817";
 export { CHANGES_2023, type EditionChange, PENETRATION_READINGS, type PenetrationReading } from "./sets/iso5817-2023";
 export { type LevelRow, QUALITY_LEVELS, type QualityLevel } from "./sets/iso5817-table";
-export { describeSumRule, mostOn, SHORT_IMPERFECTION, type SumRule } from "./sum-rule";
+export { describeSumRule, mostOn, SHORT_IMPERFECTION, type SumRule, sumRuleSchema } from "./sum-rule";
 export {
+  LENGTHS,
   QUANTITIES,
   QUANTITY_FACTS,
   type Quantity,

@@ -4,7 +4,7 @@ import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
 import { byFamily, FAMILY_NAMES } from "@/lib/bench";
-import { COMPARED_WELD, comparedTypes, EXECUTION_CLASSES, en1090, STRESSES } from "@/lib/criteria";
+import { COMPARED_WELD, type Criteria, comparedTypes, EXECUTION_CLASSES, en1090, STRESSES } from "@/lib/criteria";
 import { type ImperfectionType, imperfection } from "@/lib/imperfections";
 import { SURFACE_FACES } from "@/lib/weld";
 import type { FieldName } from "./field-facts";
@@ -21,17 +21,24 @@ import {
   typeOn,
   writeView,
 } from "./limits-view";
+import { SetChoice } from "./set-choice";
 import { ValueField } from "./value-field";
 
 /** Browsers refuse an address that changes with every step of a slider. */
 const ADDRESS_AFTER = 300;
 
+interface LimitsDeskProps {
+  readonly query: Query;
+  /** The workshop's own criteria, whole. */
+  readonly inHouse: readonly Criteria[];
+}
+
 /** What is compared on the left, the picture beside it, the table below; the address follows, so that it can be sent on. */
-export function LimitsDesk({ query }: { readonly query: Query }) {
-  const first = useMemo(() => readView(query), [query]);
+export function LimitsDesk({ query, inHouse }: LimitsDeskProps) {
+  const first = useMemo(() => readView(query, inHouse), [query, inHouse]);
   const [view, setView] = useState(first.view);
-  const comparison = useMemo(() => compareView(view), [view]);
-  useAddress(view, first.view);
+  const comparison = useMemo(() => compareView(view, inHouse), [view, inHouse]);
+  useAddress(view, first.view, inHouse);
   const setNumber = (name: FieldName, value: number) =>
     setView((now) => ({ ...now, numbers: { ...now.numbers, [name]: value } }));
   return (
@@ -47,7 +54,7 @@ export function LimitsDesk({ query }: { readonly query: Query }) {
         <Sheet title="The imperfection">
           <div className="mt-3 grid gap-3 print:grid-cols-3">
             <Choices view={view} onChange={setView} />
-            {fieldsOf(view).map((name) => (
+            {fieldsOf(view, inHouse).map((name) => (
               <ValueField
                 key={name}
                 name={name}
@@ -63,6 +70,9 @@ export function LimitsDesk({ query }: { readonly query: Query }) {
           </div>
         </Sheet>
       </div>
+      <Sheet title="Which stand side by side" className="mt-4 print:hidden">
+        <SetChoice view={view} inHouse={inHouse} onChange={setView} />
+      </Sheet>
       <Sheet title="What each standard says" className="mt-4">
         <LimitsTable comparison={comparison} />
         <p className="mt-3 max-w-4xl text-ink-2 text-sm">
@@ -157,12 +167,15 @@ function Choices({ view, onChange }: ChoicesProps) {
 }
 
 /** Writes a view into the address once it has been changed and has come to rest. */
-function useAddress(view: LimitsView, first: LimitsView): void {
+function useAddress(view: LimitsView, first: LimitsView, inHouse: readonly Criteria[]): void {
   const isChanged = useRef(false);
   useEffect(() => {
     isChanged.current ||= view !== first;
     if (!isChanged.current) return;
-    const later = setTimeout(() => window.history.replaceState(null, "", `?${writeView(view)}`), ADDRESS_AFTER);
+    const later = setTimeout(
+      () => window.history.replaceState(null, "", `?${writeView(view, inHouse)}`),
+      ADDRESS_AFTER,
+    );
     return () => clearTimeout(later);
-  }, [view, first]);
+  }, [view, first, inHouse]);
 }

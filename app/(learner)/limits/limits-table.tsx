@@ -41,7 +41,7 @@ function SetRow({ set, comparison }: { readonly set: ComparedSet; readonly compa
     >
       <th scope="row" className="w-52 print:w-32 py-2.5 pr-4 font-normal">
         <span className="block font-semibold">{shortName(criteria)}</span>
-        <span className="text-ink-2">{criteria.name}</span>
+        {criteria.name !== shortName(criteria) && <span className="text-ink-2">{criteria.name}</span>}
       </th>
       <td className="py-2.5 pr-4">
         <OutcomeSign outcome={sentence.outcome} />

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { Caution } from "@/app/_ui/caution";
@@ -17,6 +18,12 @@ export default async function DeskPage() {
   const { settings, learners } = desk;
   return (
     <PageFrame title={settings.name} lead={describeDesk(learners)}>
+      <Link
+        href="/desk/criteria"
+        className="mt-3 inline-flex min-h-11 items-center text-action underline underline-offset-4"
+      >
+        Criteria of your own: in-house limits
+      </Link>
       <AccessDesk learners={learners} giveAccess={giveAccess}>
         <Sheet title="Workshop">
           <SettingsForm settings={settings} change={changeSettings} />
