@@ -16,7 +16,7 @@ export function RangeFields({ at, ranges, onChange }: RangeFieldsProps) {
   const change = (n: number, part: Partial<DraftRange>) =>
     onChange(ranges.map((range, m) => (m === n ? { ...range, ...part } : range)));
   return (
-    <fieldset>
+    <fieldset className="min-w-0">
       <legend className="font-semibold text-sm">Where it holds</legend>
       {ranges.length === 0 && <p className="text-ink-2 text-sm">On every thickness.</p>}
       {ranges.map((range, n) => {
@@ -25,7 +25,7 @@ export function RangeFields({ at, ranges, onChange }: RangeFieldsProps) {
           <div
             // biome-ignore lint/suspicious/noArrayIndexKey: ranges have no name, and their fields hold no state
             key={n}
-            className="mt-2 grid grid-cols-2 items-start gap-3 sm:grid-cols-[7rem_7rem_7rem_7rem_auto]"
+            className="mt-2 grid grid-cols-2 items-start gap-3 sm:grid-cols-[repeat(4,minmax(0,1fr))_auto]"
           >
             <div className="col-span-full">
               <Choice

@@ -71,10 +71,10 @@ interface RowFieldsProps {
 
 function RowFields({ row, at, onChange }: RowFieldsProps) {
   return (
-    <div className="mt-3 grid gap-5 border-line border-t pt-3">
+    <div className="mt-3 grid grid-cols-[minmax(0,1fr)] gap-5 border-line border-t pt-3">
       <TypeChoice at={at} types={row.types} onChange={(types) => onChange(withTypes(row, types))} />
       <Faces row={row} at={at} onChange={onChange} />
-      <fieldset>
+      <fieldset className="min-w-0">
         <legend className="font-semibold text-sm">The limit on each by itself</legend>
         <div className="mt-1">
           <LimitFields at={`${at}, limit`} limit={row.limit} onChange={(limit) => onChange({ ...row, limit })} />
@@ -82,7 +82,7 @@ function RowFields({ row, at, onChange }: RowFieldsProps) {
       </fieldset>
       <RangeFields at={at} ranges={row.ranges} onChange={(ranges) => onChange({ ...row, ranges })} />
       <SumFields at={at} sums={row.sums} onChange={(sums) => onChange({ ...row, sums })} />
-      <fieldset>
+      <fieldset className="min-w-0">
         <legend className="font-semibold text-sm">Where it is written</legend>
         <div className="mt-1 grid gap-3 sm:grid-cols-[12rem_minmax(0,1fr)]">
           <TextLine
@@ -121,7 +121,7 @@ function RowFields({ row, at, onChange }: RowFieldsProps) {
 function Faces({ row, at, onChange }: RowFieldsProps) {
   const { problem } = useProblem(`${at}, faces`);
   return (
-    <fieldset>
+    <fieldset className="min-w-0">
       <legend className="font-semibold text-sm">Faces</legend>
       <div className="flex flex-wrap gap-x-6">
         {SURFACE_FACES.map((face) => (

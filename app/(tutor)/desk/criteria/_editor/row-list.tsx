@@ -52,7 +52,7 @@ export function RowList({ draft, base, open, problems, onOpen, onChange }: RowLi
           Each row says which imperfections it speaks of, where, and how large they may be. Add the first one.
         </p>
       )}
-      <ol ref={list} className="mt-3 grid gap-3">
+      <ol ref={list} className="mt-3 grid grid-cols-[minmax(0,1fr)] gap-3">
         {draft.rows.map((row, n) => (
           <RowCard
             key={row.key}

@@ -16,7 +16,7 @@ interface SumFieldsProps {
 /** What the imperfections of a row may add up to. */
 export function SumFields({ at, sums, onChange }: SumFieldsProps) {
   return (
-    <fieldset>
+    <fieldset className="min-w-0">
       <legend className="font-semibold text-sm">Several together</legend>
       {sums.length === 0 && <p className="text-ink-2 text-sm">Nothing is added up.</p>}
       {sums.map((rule, n) => (
