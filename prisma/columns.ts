@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { inHouseSchema } from "@/lib/criteria";
+import { criteriaSchema, inHouseSchema } from "@/lib/criteria";
 import { drillRoundSchema } from "@/lib/drills";
 import { reportSchema } from "@/lib/report";
 import { storedResultSchema } from "@/lib/results";
@@ -24,6 +24,7 @@ function column<Value>(schema: z.ZodType<Value>): Column<Value> {
   };
 }
 
+export const sentencingCriteriaColumn = column(criteriaSchema);
 export const reportColumn = column(reportSchema);
 export const truthColumn = column(truthSchema);
 export const endsColumn = column(endViewsSchema);

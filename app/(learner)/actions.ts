@@ -11,11 +11,11 @@ export async function signOut(): Promise<void> {
   redirect("/sign-in");
 }
 
-/** Takes a fresh piece for the section of the button that was pressed, with the marks that are needed in it. */
+/** Takes a fresh piece for the section of the button that was pressed, with the marks that are needed in it, to be sentenced by the criteria chosen. */
 export async function takeFreshPiece(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
   const typed = textsOf(form);
-  const { section } = typed;
-  const wanted = { section, passMark: Number(typed[section]) };
+  const { section, criteriaId, book } = typed;
+  const wanted = { section, passMark: Number(typed[section]), criteriaId, book };
   const started = await startPractice(await currentCaller(), wanted, specimens);
   if (!started.ok) return problemOf(started, typed);
   redirect(`/practice/${started.id}`);

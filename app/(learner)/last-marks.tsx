@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { LocalTime } from "@/app/_ui/local-time";
 import { MarkBar } from "@/app/_ui/mark-bar";
-import type { Practice } from "@/lib/practice";
+import type { ListedPractice } from "@/lib/practice";
 
-export function LastMarks({ practices }: { readonly practices: readonly Practice[] }) {
+export function LastMarks({ practices }: { readonly practices: readonly ListedPractice[] }) {
   if (practices.length === 0) {
     return (
       <p className="mt-2 text-ink-2">

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { SECTION_WORDS } from "@/app/_ui/section-names";
-import type { Practice } from "@/lib/practice";
+import type { ListedPractice } from "@/lib/practice";
 import type { Section } from "@/lib/results";
 import { MainCard } from "./main-card";
 import { HowFar } from "./unfinished-pieces";
@@ -11,7 +11,7 @@ const LOOKED_AT: Readonly<Record<Section, string>> = {
 };
 
 /** The piece that was worked on last, to go on with. */
-export function OpenPiece({ practice }: { readonly practice: Practice }) {
+export function OpenPiece({ practice }: { readonly practice: ListedPractice }) {
   return (
     <MainCard title={`Your ${SECTION_WORDS[practice.section]} lies on the bench`}>
       <p className="mt-1 text-bench-dim">

@@ -5,7 +5,7 @@ import { readToday } from "@/app/_server/use-cases/read-today";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
-import type { Practice } from "@/lib/practice";
+import type { ListedPractice } from "@/lib/practice";
 import { takeFreshPiece } from "./actions";
 import { FreshPiece } from "./fresh-piece";
 import { GaugeDrills } from "./gauge-drills";
@@ -68,4 +68,4 @@ export default async function TodayPage() {
   );
 }
 
-const lastTouched = ({ startedAt, savedAt }: Practice) => Number(savedAt ?? startedAt);
+const lastTouched = ({ startedAt, savedAt }: ListedPractice) => Number(savedAt ?? startedAt);

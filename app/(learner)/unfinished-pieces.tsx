@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { LocalTime } from "@/app/_ui/local-time";
 import { SECTION_NAMES } from "@/app/_ui/section-names";
-import type { Practice } from "@/lib/practice";
+import type { ListedPractice } from "@/lib/practice";
 
-export function UnfinishedPieces({ practices }: { readonly practices: readonly Practice[] }) {
+export function UnfinishedPieces({ practices }: { readonly practices: readonly ListedPractice[] }) {
   return (
     <ul className="mt-3 divide-y divide-line">
       {practices.map((practice) => (
@@ -24,7 +24,7 @@ export function UnfinishedPieces({ practices }: { readonly practices: readonly P
 }
 
 /** When an unfinished piece was begun, and what is written on it. */
-export function HowFar({ practice: { startedAt, savedAt, report } }: { readonly practice: Practice }) {
+export function HowFar({ practice: { startedAt, savedAt, report } }: { readonly practice: ListedPractice }) {
   return (
     <>
       Begun <LocalTime at={startedAt} />. {describeCount(report.calls.length)}

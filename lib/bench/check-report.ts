@@ -43,6 +43,9 @@ export interface HandInCheck {
   readonly unmeasured: readonly AskedDimension[];
   /** Statements without an answer. */
   readonly unstated: readonly Statement[];
+  /** Rows without a sentence, and whether the piece has none. */
+  readonly unsentenced: readonly number[];
+  readonly isPieceUnsentenced: boolean;
 }
 
 /** Blank fields and look-alike pairs of a report on a piece of that kind; rows are numbered from 1 in the order they were written. */
@@ -63,5 +66,7 @@ export function checkForHandIn(report: Report, kind: JointKind): HandInCheck {
       kind === "fillet"
         ? STATEMENTS.filter((one) => !report.statements.some(({ statement }) => statement === one))
         : [],
+    unsentenced: report.calls.filter(({ sentence }) => sentence === null).map(numberOf),
+    isPieceUnsentenced: report.pieceSentence === null,
   };
 }

@@ -1,6 +1,6 @@
 import { imperfection } from "../imperfections";
 import { type Mm, roundTo } from "../math";
-import { type Call, MAX_CALLS, type Measure, type Report } from "../report";
+import { type Call, MAX_CALLS, type Measure, type Report, type WrittenSentence } from "../report";
 import type { AskedDimension, Stated, Statement, SurfaceFace } from "../weld";
 
 /** The report being written, which row is open, and what can be undone. */
@@ -36,6 +36,8 @@ export type WritingEvent =
   | { readonly kind: "state"; readonly stated: Stated }
   /** No answer. */
   | { readonly kind: "unstate"; readonly statement: Statement }
+  /** What is decided on the piece as a whole; null takes it back. */
+  | { readonly kind: "sentence-piece"; readonly value: WrittenSentence | null }
   | { readonly kind: "open"; readonly id: string | null }
   /** What is typed is complete: the next change is another step, and the ends of the open row are put in order. */
   | { readonly kind: "leave-field" }
@@ -87,6 +89,9 @@ export function write(state: Writing, event: WritingEvent): Writing {
       if (statements.length === state.report.statements.length) return state;
       return edited(state, { statements }, `${event.statement}/answer`);
     }
+    case "sentence-piece":
+      if (event.value === state.report.pieceSentence) return state;
+      return edited(state, { pieceSentence: event.value }, "piece/sentence");
     case "open": {
       const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
       return exists ? { ...withEndsInOrder(state), openId: event.id, lastEdit: null } : state;
@@ -109,7 +114,7 @@ export function write(state: Writing, event: WritingEvent): Writing {
 }
 
 function newCall(id: string, extent: DrawnExtent): Call {
-  return { id, face: extent.face, type: null, size: null, ...extentOf(extent) };
+  return { id, face: extent.face, type: null, size: null, sentence: null, ...extentOf(extent) };
 }
 
 /** The open row runs from the lower end to the higher one; this belongs to the edit before it and is no step of its own. */

@@ -43,7 +43,7 @@ export { type RowsOn, rowsOn } from "./rows-on";
 export { api1104 } from "./sets/api-1104";
 export { asmeB313, GROOVE_WELDS, type GrooveWeld } from "./sets/asme-b31-3";
 export { type AwsOptions, awsD11, LOADINGS, type Loading, STRESSES, type Stress } from "./sets/aws-d1-1";
-export { BUILT_IN_CRITERIA, builtInCriteria } from "./sets/built-in";
+export { BUILT_IN_CRITERIA, builtInCriteria, DEFAULT_CRITERIA } from "./sets/built-in";
 export { EXECUTION_CLASSES, type ExecutionClass, en1090 } from "./sets/en1090-2";
 export {
   atLevel,

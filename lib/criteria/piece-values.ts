@@ -1,9 +1,9 @@
 import type { Mm } from "../math";
-import { type Dimension, type JointFacts, requiredLeg, requiredThroat } from "../weld";
+import { type ButtFacts, type Dimension, type FilletFacts, requiredLeg, requiredThroat } from "../weld";
 import type { SymbolValues } from "./symbols";
 
 /** What the drawing says: t and s of a butt weld of full penetration; t of a fillet's thinner plate, its throat and its leg. */
-export function nominalValues(facts: JointFacts): SymbolValues {
+export function nominalValues(facts: ButtFacts | Omit<FilletFacts, "stations">): SymbolValues {
   if (facts.kind === "butt") return { t: facts.thickness, s: facts.thickness };
   const { baseThickness, standingThickness, size } = facts;
   return { t: Math.min(baseThickness, standingThickness), a: requiredThroat(size), z: requiredLeg(size) };

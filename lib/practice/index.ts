@@ -1,2 +1,10 @@
-export { MAX_OPEN_PRACTICES, type Practice, type PracticeState, type SectionMark } from "./practice";
+export {
+  BOOKS,
+  type Book,
+  type ListedPractice,
+  MAX_OPEN_PRACTICES,
+  type Practice,
+  type PracticeState,
+  type SectionMark,
+} from "./practice";
 export { answerSave, type SaveAnswer, type WritingWindow } from "./save";

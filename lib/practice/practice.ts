@@ -1,8 +1,13 @@
+import type { Criteria } from "../criteria";
 import type { Report } from "../report";
 import type { MarkedSection, Section } from "../results";
 
 /** An open practice takes saves; a handed-in one never changes again. */
 export type PracticeState = "open" | "handed-in";
+
+/** Whether the table of the criteria lies beside the learner, or has to be known by heart. */
+export const BOOKS = ["open", "closed"] as const;
+export type Book = (typeof BOOKS)[number];
 
 /** How many plates one learner may have on the bench unfinished; each takes room and time to make. */
 export const MAX_OPEN_PRACTICES = 5;
@@ -16,6 +21,9 @@ export interface Practice {
   readonly section: Section;
   /** 0 to 100, at most one decimal. */
   readonly passMark: number;
+  /** By which indications and piece are sentenced, as they were when it was begun; null where nothing is. */
+  readonly criteria: Criteria | null;
+  readonly book: Book;
   readonly report: Report;
   /** Number of the last save that was accepted; 0 before the first. */
   readonly sequence: number;
@@ -27,6 +35,9 @@ export interface Practice {
   /** The marks, once handed in; empty before. */
   readonly marks: readonly SectionMark[];
 }
+
+/** A practice in a list, without the table of its criteria. */
+export type ListedPractice = Omit<Practice, "criteria">;
 
 /** What a section came to, without its account. */
 export interface SectionMark {

@@ -34,6 +34,7 @@ function isSameReport(a: Report, b: Report): boolean {
 function fingerprint(report: Report): string {
   return JSON.stringify([
     report.version,
+    report.pieceSentence,
     [...report.calls, ...report.measures, ...report.statements].map((entry) =>
       Object.entries(entry).sort(([a], [b]) => (a < b ? -1 : 1)),
     ),

@@ -7,3 +7,4 @@ export {
   type Report,
   reportSchema,
 } from "./report";
+export { OFFERED_SENTENCES, SENTENCE_NAMES, SENTENCES, type WrittenSentence, worstSentence } from "./sentence";

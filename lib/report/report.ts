@@ -13,6 +13,7 @@ import {
   type SurfaceFace,
   statedSchema,
 } from "../weld";
+import { SENTENCES, type WrittenSentence } from "./sentence";
 
 export const MAX_CALLS = 200;
 
@@ -28,6 +29,8 @@ export interface Call {
   readonly across: number | null;
   /** Depth, height or diameter in mm. */
   readonly size: number | null;
+  /** What the learner decided on it. */
+  readonly sentence: WrittenSentence | null;
 }
 
 /** One dimension as the learner measured it; null where nothing is written yet. */
@@ -47,7 +50,12 @@ export interface Report {
   readonly calls: readonly Call[];
   readonly measures: readonly Measure[];
   readonly statements: readonly Stated[];
+  /** What the learner decided on the piece as a whole. */
+  readonly pieceSentence: WrittenSentence | null;
 }
+
+// reports written before anything was sentenced have none
+const sentence = z.enum(SENTENCES).nullable().default(null);
 
 function callSchemaOf<K extends JointKind>(kind: K) {
   const { faces, length, halfWidth } = PIECES[kind];
@@ -60,6 +68,7 @@ function callSchemaOf<K extends JointKind>(kind: K) {
     end: along.nullable(),
     across: z.number().min(-halfWidth).max(halfWidth).nullable(),
     size: z.number().min(0).max(50).nullable(),
+    sentence,
   });
 }
 
@@ -95,6 +104,7 @@ function schemaOf(calls: z.ZodType<Call>, measures: z.ZodType<Measure>, mostMeas
       // reports written before dimensions were asked for have none, and no statements either
       measures: z.array(measures).max(mostMeasures).default([]),
       statements: z.array(statedSchema).max(mostStatements).default([]),
+      pieceSentence: sentence,
     })
     .refine((report) => isUnique(report.calls.map((call) => call.id)), {
       error: "calls: every id must be different",
@@ -131,4 +141,4 @@ export const reportSchema: z.ZodType<Report> = schemaOf(
   STATEMENTS.length,
 );
 
-export const EMPTY_REPORT: Report = { version: 1, calls: [], measures: [], statements: [] };
+export const EMPTY_REPORT: Report = { version: 1, calls: [], measures: [], statements: [], pieceSentence: null };

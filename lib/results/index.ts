@@ -15,19 +15,25 @@ export {
   statementLineSchema,
 } from "./dimension-line";
 export { storedResultSchema } from "./older-result";
+export { type QuestionLine, questionLineSchema } from "./question-line";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";
 export { RULE_CHAPTERS, type RuleChapter, WORTH_REPORTING } from "./rule-text";
 export {
   type DimensionsResult,
   dimensionsResultSchema,
+  earnedTogether,
   type IndicationsResult,
   indicationsResultSchema,
   isPass,
   marksSchema,
+  type QuestionsResult,
+  questionsResultSchema,
   type SectionResult,
   type SectionTotals,
+  type SentencesResult,
   sectionResultSchema,
   sectionTotalsSchema,
+  sentencesResultSchema,
   shownMark,
 } from "./section-result";
 export {
@@ -42,10 +48,12 @@ export {
   type SectionOfPaper,
   type SectionPart,
 } from "./sections";
+export { type Ruled, type SentenceLine, sentenceLineSchema } from "./sentence-line";
 export {
   DEFAULT_DIMENSION_TOLERANCES,
   DEFAULT_TOLERANCES,
   type DimensionTolerances,
+  SIZE_UNCERTAINTY,
   type Tolerance,
   type Tolerances,
   toleranceSchema,

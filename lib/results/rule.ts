@@ -1,5 +1,5 @@
 /** Version of the marking rule. Every mark stores it; a later version makes a new mark beside the old one. */
-export const RULE_VERSION = "2.0";
+export const RULE_VERSION = "3.0";
 
 /** What is marked on one indication, in the order of the report form. */
 export const PARTS = ["found", "type", "start", "end", "size", "across"] as const;
@@ -25,6 +25,8 @@ export const RULE = {
   keptPerExtraIndication: 0.85,
   /** Most calls that count as pieces of one indication, and most indications under one call. */
   mostInBlock: 3,
+  /** How many imperfections the sentence on the piece is worth. */
+  pieceSentence: 2,
   /** Marks that a call costs where there is nothing to find. */
   priceOnClean: 15,
 } as const;

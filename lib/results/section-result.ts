@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { accountLineSchema } from "./account";
 import { dimensionLineSchema, statementLineSchema } from "./dimension-line";
+import { questionLineSchema } from "./question-line";
 import { MARKED_SECTIONS } from "./sections";
+import { sentenceLineSchema } from "./sentence-line";
 
 /** A number of marks as people read it: 0 to 100 with at most one decimal, such as 69.9. */
 export const marksSchema = z
@@ -65,10 +67,40 @@ export const dimensionsResultSchema = z
   .refine(({ lines, statements, earned }) => addUp({ lines: [...lines, ...statements], earned }), LINES_ADD_UP);
 export type DimensionsResult = z.infer<typeof dimensionsResultSchema>;
 
+export const sentencesResultSchema = z
+  .strictObject({
+    part: z.literal("sentences"),
+    ...share,
+    /** By which criteria was sentenced. */
+    criteria: z.strictObject({ id: z.string(), name: z.string(), edition: z.string() }),
+    /** One for each imperfection, in plate order. */
+    lines: z.array(sentenceLineSchema),
+    piece: sentenceLineSchema,
+  })
+  .refine(({ lines, piece, earned }) => addUp({ lines: [...lines, piece], earned }), LINES_ADD_UP);
+export type SentencesResult = z.infer<typeof sentencesResultSchema>;
+
+export const questionsResultSchema = z
+  .strictObject({ part: z.literal("questions"), ...share, lines: z.array(questionLineSchema) })
+  .refine(addUp, LINES_ADD_UP);
+export type QuestionsResult = z.infer<typeof questionsResultSchema>;
+
+/** What each part brought, by its name; null where a part was not asked for. */
+interface Parts {
+  readonly indications: { readonly earned: number };
+  readonly dimensions: { readonly earned: number } | null;
+  readonly sentences: { readonly earned: number } | null;
+  readonly questions: { readonly earned: number } | null;
+}
+
+/** What all parts of a section earned together, thousandths. */
+export const earnedTogether = ({ indications, dimensions, sentences, questions }: Parts): number =>
+  [indications, dimensions, sentences, questions].reduce((sum, part) => sum + (part?.earned ?? 0), 0);
+
 /** One marked section, complete in itself: it is stored as a value and never computed again. */
 export const sectionResultSchema = z
   .strictObject({
-    version: z.literal(2),
+    version: z.literal(3),
     ruleVersion: z.string().min(1),
     section: z.enum(MARKED_SECTIONS),
     /** Marks needed to pass, at most one decimal. */
@@ -81,8 +113,12 @@ export const sectionResultSchema = z
     indications: indicationsResultSchema,
     /** Null where no dimension was asked for. */
     dimensions: dimensionsResultSchema.nullable(),
+    /** Null where nothing was to be sentenced. */
+    sentences: sentencesResultSchema.nullable(),
+    /** Null where nothing was asked. */
+    questions: questionsResultSchema.nullable(),
   })
-  .refine(({ mark, indications, dimensions }) => indications.earned + (dimensions?.earned ?? 0) === mark, {
+  .refine((section) => earnedTogether(section) === section.mark, {
     error: "the parts must add up to the mark",
     path: ["mark"],
   });

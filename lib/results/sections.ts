@@ -12,7 +12,7 @@ export type MarkedSection = (typeof MARKED_SECTIONS)[number];
 export const JOINT_OF: Readonly<Record<Section, JointKind>> = { plate: "butt", fillet: "fillet" };
 
 /** What a section is made of, in the order of the report. */
-export const SECTION_PARTS = ["indications", "dimensions"] as const;
+export const SECTION_PARTS = ["indications", "dimensions", "sentences", "questions"] as const;
 export type SectionPart = (typeof SECTION_PARTS)[number];
 
 /** How much each part of a section weighs in it; a part that a specimen has nothing for leaves its weight to the others. */
@@ -32,6 +32,6 @@ export interface SectionOfPaper {
  * measures a fillet without looking for anything is short of its pass mark.
  */
 export const DEFAULT_PAPER: Readonly<Record<Section, SectionOfPaper>> = {
-  plate: { minutes: 120, passMark: 70, weights: { indications: 60, dimensions: 10 } },
-  fillet: { minutes: 30, passMark: 70, weights: { indications: 30, dimensions: 45 } },
+  plate: { minutes: 120, passMark: 70, weights: { indications: 60, dimensions: 10, sentences: 15, questions: 15 } },
+  fillet: { minutes: 30, passMark: 70, weights: { indications: 20, dimensions: 50, sentences: 10, questions: 20 } },
 };

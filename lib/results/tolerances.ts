@@ -30,6 +30,9 @@ export const tolerancesSchema = z.strictObject({
 });
 export type Tolerances = z.infer<typeof tolerancesSchema>;
 
+/** How far a size may be misread by careful hands, mm: the measuring uncertainty in the tolerance of sizes. Common practice, no source. */
+export const SIZE_UNCERTAINTY = 0.25;
+
 /**
  * Position 3 + 2 = 5 mm and size 0.25 + 0.25 = 0.5 mm: what the job needs plus measuring uncertainty, by the logic of
  * ISO 14253-1 (who proves another wrong bears the uncertainty). The values are common practice, no source.
@@ -39,7 +42,7 @@ export const DEFAULT_TOLERANCES: Tolerances = {
   placeAcross: { full: 3, share: 0, none: 8 / 3 },
   start: { full: 5, share: 0.1, none: 3 },
   end: { full: 5, share: 0.1, none: 3 },
-  size: { full: 0.5, share: 0.15, none: 3 },
+  size: { full: 0.25 + SIZE_UNCERTAINTY, share: 0.15, none: 3 },
   across: { full: 2, share: 0, none: 3 },
   gap: { full: 5, share: 0, none: 3 },
 };

@@ -1,16 +1,20 @@
+import type { Criteria } from "../criteria";
 import type { Report } from "../report";
 import {
   DEFAULT_DIMENSION_TOLERANCES,
   DEFAULT_PAPER,
   DEFAULT_TOLERANCES,
   type DimensionTolerances,
+  earnedTogether,
   isPass,
   type MarkedSection,
   type PartWeights,
   RULE_VERSION,
   SECTION_PARTS,
   type Section,
+  type SectionPart,
   type SectionResult,
+  SIZE_UNCERTAINTY,
   shownMark,
   type Tolerances,
 } from "../results";
@@ -20,6 +24,7 @@ import { apportion } from "./apportion";
 import { markDimensions } from "./dimensions";
 import { markIndications } from "./indications";
 import { WHOLE } from "./section";
+import { markSentences } from "./sentences";
 
 /** How one section is marked, from its paper. */
 export interface SectionSettings {
@@ -28,6 +33,10 @@ export interface SectionSettings {
   readonly weights: PartWeights;
   readonly tolerances: Tolerances;
   readonly dimensionTolerances: DimensionTolerances;
+  /** How far a size may be misread by careful hands, mm: so near its limit both sentences are right. */
+  readonly sizeUncertainty: number;
+  /** By which indications and piece are sentenced; null where nothing is. */
+  readonly criteria: Criteria | null;
 }
 
 const defaultsOf = (section: Section): SectionSettings => ({
@@ -35,6 +44,8 @@ const defaultsOf = (section: Section): SectionSettings => ({
   weights: DEFAULT_PAPER[section].weights,
   tolerances: DEFAULT_TOLERANCES,
   dimensionTolerances: DEFAULT_DIMENSION_TOLERANCES,
+  sizeUncertainty: SIZE_UNCERTAINTY,
+  criteria: null,
 });
 
 export const DEFAULT_SETTINGS: Readonly<Record<Section, SectionSettings>> = {
@@ -51,34 +62,42 @@ const FACES_OF: Readonly<Record<MarkedSection, readonly SurfaceFace[]>> = {
 
 /**
  * Marks what a report says of the faces of one section against the truth. The parts share out the section's 100 marks by
- * their weights; a part for which the specimen has nothing leaves its weight to the others. All lines of all parts add up to
+ * their weights; a part for which there is nothing to do leaves its weight to the others. All lines of all parts add up to
  * the mark exactly, in thousandths.
  */
 export function markSection(
   section: MarkedSection,
-  truth: Pick<Truth, "items" | "clutter" | "dimensions" | "statements">,
-  report: Pick<Report, "calls" | "measures" | "statements">,
+  truth: Pick<Truth, "items" | "clutter" | "dimensions" | "statements" | "joint">,
+  report: Pick<Report, "calls" | "measures" | "statements" | "pieceSentence">,
   settings: SectionSettings,
 ): SectionResult {
-  const { passMark, weights, tolerances, dimensionTolerances } = settings;
-  const hasDimensions = truth.dimensions.length + truth.statements.length > 0;
-  const [ofIndications, ofDimensions] = apportion(
+  const { passMark, weights, tolerances, dimensionTolerances, sizeUncertainty, criteria } = settings;
+  const faces = FACES_OF[section];
+  const isAsked: Readonly<Record<SectionPart, boolean>> = {
+    indications: true,
+    dimensions: truth.dimensions.length + truth.statements.length > 0,
+    sentences: criteria !== null,
+    questions: false,
+  };
+  const [ofIndications, ofDimensions, ofSentences] = apportion(
     WHOLE,
-    SECTION_PARTS.map((part) => (part === "dimensions" && !hasDimensions ? 0 : weights[part])),
+    SECTION_PARTS.map((part) => (isAsked[part] ? weights[part] : 0)),
   );
-  const indications = markIndications(FACES_OF[section], truth, report.calls, tolerances, ofIndications);
-  const dimensions = hasDimensions ? markDimensions(truth, report, dimensionTolerances, ofDimensions) : null;
-  const mark = indications.earned + (dimensions?.earned ?? 0);
+  const indications = markIndications(faces, truth, report.calls, tolerances, ofIndications);
+  const dimensions = isAsked.dimensions ? markDimensions(truth, report, dimensionTolerances, ofDimensions) : null;
+  const sentences =
+    criteria && markSentences({ faces, truth, report, criteria, sizeUncertainty }, indications.lines, ofSentences);
+  const parts = { indications, dimensions, sentences, questions: null };
+  const mark = earnedTogether(parts);
   const shown = shownMark(mark);
   return {
-    version: 2,
+    version: 3,
     ruleVersion: RULE_VERSION,
     section,
     passMark,
     mark,
     shown,
     passed: isPass(shown, passMark),
-    indications,
-    dimensions,
+    ...parts,
   };
 }

@@ -1,9 +1,11 @@
-import type { Practice, SectionMark, WritingWindow } from "@/lib/practice";
+import type { Criteria } from "@/lib/criteria";
+import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from "@/lib/practice";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
 import type { Truth } from "@/lib/specimen";
 import { database } from "../client";
-import { reportColumn, resultColumn, truthColumn } from "../columns";
+import { reportColumn, resultColumn, sentencingCriteriaColumn, truthColumn } from "../columns";
+import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel } from "../generated/client/models";
 
 const withAttempts = { attempts: { omit: { result: true } } } as const;
@@ -14,6 +16,8 @@ export interface PracticeToCreate {
   readonly specimenId: string;
   readonly section: Section;
   readonly passMark: number;
+  readonly criteria: Criteria | null;
+  readonly book: Book;
   readonly startedAt: Date;
 }
 
@@ -31,8 +35,12 @@ export interface HandedInPractice {
   readonly sections: readonly AccountedMark[];
 }
 
-export async function createPractice(practice: PracticeToCreate): Promise<void> {
-  await database().practice.create({ data: { ...practice, report: reportColumn.write(EMPTY_REPORT) } });
+export async function createPractice({ criteria, ...practice }: PracticeToCreate): Promise<void> {
+  const values = {
+    report: reportColumn.write(EMPTY_REPORT),
+    ...(criteria && { criteria: sentencingCriteriaColumn.write(criteria) }),
+  };
+  await database().practice.create({ data: { ...practice, ...values } });
 }
 
 export async function readPractice(id: string): Promise<Practice | null> {
@@ -41,14 +49,26 @@ export async function readPractice(id: string): Promise<Practice | null> {
 }
 
 /** One person's practices, the latest start first. */
-export async function listPractices(userId: string): Promise<readonly Practice[]> {
+export async function listPractices(userId: string): Promise<readonly ListedPractice[]> {
   const rows = await database().practice.findMany({
     where: { userId },
     orderBy: [{ startedAt: "desc" }, { id: "asc" }],
     include: withAttempts,
-    omit: { truth: true },
+    omit: { truth: true, criteria: true },
   });
-  return rows.map(practiceOf);
+  return rows.map(listedOf);
+}
+
+/** By which criteria somebody last chose to sentence, and whether with their table; null where they never did. */
+export async function readLastChoice(
+  userId: string,
+): Promise<{ readonly criteriaId: string; readonly book: Book } | null> {
+  const row = await database().practice.findFirst({
+    where: { userId, criteria: { not: Prisma.AnyNull } },
+    orderBy: [{ startedAt: "desc" }, { id: "asc" }],
+    select: { criteria: true, book: true },
+  });
+  return row && { criteriaId: sentencingCriteriaColumn.read(row.criteria).id, book: row.book };
 }
 
 export async function countOpenPractices(userId: string): Promise<number> {
@@ -171,9 +191,17 @@ export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerR
   );
 }
 
-type PracticeRow = Omit<PracticeModel, "truth"> & { readonly attempts: readonly Omit<AttemptModel, "result">[] };
+type ListedRow = Omit<PracticeModel, "truth" | "criteria"> & {
+  readonly attempts: readonly Omit<AttemptModel, "result">[];
+};
+type PracticeRow = ListedRow & Pick<PracticeModel, "criteria">;
 
-function practiceOf(row: PracticeRow): Practice {
+const practiceOf = (row: PracticeRow): Practice => ({
+  ...listedOf(row),
+  criteria: row.criteria === null ? null : sentencingCriteriaColumn.read(row.criteria),
+});
+
+function listedOf(row: ListedRow): ListedPractice {
   const { id, userId, specimenId, sequence, windowId, startedAt, savedAt, handedInAt } = row;
   return {
     id,
@@ -182,6 +210,7 @@ function practiceOf(row: PracticeRow): Practice {
     state: row.state === "open" ? "open" : "handed-in",
     section: pieceOf(row.section),
     passMark: row.passMark,
+    book: row.book,
     report: reportColumn.read(row.report),
     sequence,
     windowId,
@@ -202,7 +231,7 @@ function inOrder<Row extends Pick<AttemptModel, "section">>(attempts: readonly R
   return MARKED_SECTIONS.flatMap((one) => attempts.filter(({ section }) => section === one));
 }
 
-const marksOf = (attempts: PracticeRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
+const marksOf = (attempts: ListedRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
 
 function markOf({
   section,

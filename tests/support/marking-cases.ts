@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { CLUTTER, type ImperfectionType } from "../../lib/imperfections";
 import type { Call } from "../../lib/report";
 import type { ClutterItem, TruthItem } from "../../lib/specimen";
+import type { ButtJoint, FilletJoint } from "../../lib/weld";
 
 /** One face with its truth and a report on it; everything lies on the cap face. */
 export interface MarkingCase {
@@ -89,14 +90,37 @@ export const strewnClutter: fc.Arbitrary<readonly ClutterItem[]> = fc
     ),
   );
 
+/** What is not marked of a joint, but belongs to it. */
+export const BUTT_JOINT: ButtJoint = {
+  kind: "butt",
+  process: "111",
+  position: "PA",
+  length: 300,
+  width: 150,
+  thickness: 10,
+  grooveAngle: 60,
+  rootGap: 2.5,
+  rootFace: 1.5,
+};
+export const FILLET_JOINT: FilletJoint = {
+  kind: "fillet",
+  process: "135",
+  position: "PB",
+  length: 200,
+  baseThickness: 12,
+  standingThickness: 8,
+  size: { symbol: "a", value: 4 },
+  angle: 90,
+};
+
 export function call(values: Partial<Call> & { id: string }): Call {
-  return { face: "cap", type: null, start: null, end: null, across: null, size: null, ...values };
+  return { face: "cap", type: null, start: null, end: null, across: null, size: null, sentence: null, ...values };
 }
 
 /** What an inspector without error would write. */
 export function exactCall(item: TruthItem, id: string): Call {
   const { face, type, start, end, across, size } = item;
-  return { id, face, type, start, end: start === end ? null : end, across, size };
+  return { id, face, type, start, end: start === end ? null : end, across, size, sentence: null };
 }
 
 const truthSpec = fc.record({

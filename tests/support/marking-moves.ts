@@ -33,6 +33,7 @@ export function matchedCalls(given: MarkingCase, result: IndicationsResult): Mat
       end: Math.max(...items.map((item) => item.end)),
       across: (Math.min(...acrosses) + Math.max(...acrosses)) / 2,
       size: sizes.length === 0 ? null : Math.max(...sizes),
+      sentence: null,
     };
     const calls = given.calls.filter(({ id }) => line.callIds.includes(id));
     return calls.map((call) => ({ line, call, aim, isLine }));

@@ -25,10 +25,11 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
   return closePractice(caller, latest.practice);
 }
 
-async function closePractice(caller: Caller, { id, specimenId, report, sequence, section, passMark }: Practice) {
+async function closePractice(caller: Caller, practice: Practice) {
+  const { id, specimenId, report, sequence, section, passMark, criteria } = practice;
   const answers = await readTruth(specimenId);
   if (!answers) return refuse("specimen-not-made");
-  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS[section], passMark });
+  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS[section], passMark, criteria });
   const { mark, passed, ruleVersion } = result;
   const isStored = await storeHandIn({
     id,

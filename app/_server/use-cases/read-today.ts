@@ -1,15 +1,24 @@
+import { DEFAULT_CRITERIA } from "@/lib/criteria";
 import { MAX_OPEN_PRACTICES } from "@/lib/practice";
+import { readLastChoice } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import { refuse } from "../refusal";
+import { listCriteria } from "./list-criteria";
 import { listOwnPractices } from "./list-own-practices";
 
-/** What the caller has unfinished, their marks, and what a fresh plate would ask for. */
+/** What the caller has unfinished, their marks, and what a fresh piece would ask for: criteria as they chose them last. */
 export async function readToday(caller: Caller) {
   const practices = await listOwnPractices(caller);
   if (!practices.ok) return practices;
   const workshop = await readWorkshop();
   if (!workshop) return refuse("not-set-up");
+  const criteria = await listCriteria(caller);
+  if (!criteria.ok) return criteria;
+  const { groups } = criteria;
+  const last = caller.actor && (await readLastChoice(caller.actor.id));
+  const isThere = groups.some(({ sets }) => sets.some(({ id }) => id === last?.criteriaId));
+  const choice = last && isThere ? last : { criteriaId: DEFAULT_CRITERIA.id, book: last?.book ?? ("open" as const) };
   const canStart = practices.open.length < MAX_OPEN_PRACTICES;
-  return { ...practices, passMarks: workshop.passMarks, canStart } as const;
+  return { ...practices, passMarks: workshop.passMarks, canStart, criteria: { groups, choice } } as const;
 }

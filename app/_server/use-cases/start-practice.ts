@@ -1,18 +1,33 @@
 import { z } from "zod";
-import { MAX_OPEN_PRACTICES } from "@/lib/practice";
+import { DEFAULT_CRITERIA } from "@/lib/criteria";
+import { BOOKS, MAX_OPEN_PRACTICES } from "@/lib/practice";
 import { JOINT_OF, marksSchema, SECTIONS } from "@/lib/results";
 import { countOpenPractices, createPractice } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
-import { describeProblem } from "../input-problem";
+import { describeProblem, type InputProblem } from "../input-problem";
 import { requireSignedIn } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
+import { criteriaById } from "./criteria-by-id";
 
-const inputSchema = z.strictObject({ section: z.enum(SECTIONS).default("plate"), passMark: marksSchema.optional() });
+const inputSchema = z.strictObject({
+  section: z.enum(SECTIONS).default("plate"),
+  passMark: marksSchema.optional(),
+  criteriaId: z.string().default(DEFAULT_CRITERIA.id),
+  book: z.enum(BOOKS).default("open"),
+});
 
-/** Puts a fresh piece for one section on the caller's bench, a plate unless another is asked for: one that is ready, or else one made for them while they wait. */
+const UNKNOWN_CRITERIA: InputProblem = {
+  path: "criteriaId",
+  wanted: "the id of a built-in or an in-house criteria set",
+};
+
+/**
+ * Puts a fresh piece for one section on the caller's bench, a plate unless another is asked for: one that is ready, or else one
+ * made for them while they wait. The criteria are kept with it as they are now.
+ */
 export async function startPractice(caller: Caller, input: unknown, specimens: SpecimenSource) {
   const signedIn = requireSignedIn(caller);
   if (!signedIn.ok) return signedIn;
@@ -22,7 +37,9 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
   if (!workshop) return refuse("not-set-up");
   if ((await countOpenPractices(signedIn.actor.id)) >= MAX_OPEN_PRACTICES) return refuse("too-many-open");
 
-  const { section, passMark = workshop.passMarks[section] } = parsed.data;
+  const { section, passMark = workshop.passMarks[section], criteriaId, book } = parsed.data;
+  const criteria = await criteriaById(criteriaId);
+  if (!criteria) return refuse("invalid-input", { problem: UNKNOWN_CRITERIA });
   const kind = JOINT_OF[section];
   const { specimenId } = (await specimens.takeReady(kind)) ?? (await specimens.requestOne(kind));
   const id = randomId();
@@ -32,6 +49,8 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
     specimenId,
     section,
     passMark,
+    criteria,
+    book,
     startedAt: caller.clock(),
   });
   return { ok: true, id } as const;

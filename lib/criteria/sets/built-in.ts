@@ -22,6 +22,9 @@ export const BUILT_IN_CRITERIA: readonly Criteria[] = [
   api1104(),
 ];
 
+/** By what is sentenced unless something else is chosen. */
+export const DEFAULT_CRITERIA = iso5817({ level: "C", edition: 2014 });
+
 /** A built-in set by its id; undefined where there is none. */
 export const builtInCriteria = (id: string): Criteria | undefined =>
   BUILT_IN_CRITERIA.find((criteria) => criteria.id === id);

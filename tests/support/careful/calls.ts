@@ -17,5 +17,6 @@ export function callOf(item: TruthItem, id: string, size: number | null, hand: H
     end: isPoint ? null : Math.max(start, hand.place(item.end, 0, length)),
     across: hand.place(item.across, -halfWidth, halfWidth),
     size: size === null || Number.isNaN(size) ? null : tenth(Math.abs(size)),
+    sentence: null,
   };
 }

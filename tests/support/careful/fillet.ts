@@ -44,7 +44,13 @@ export function inspectFillet(
   const calls = found.map((item, n) => callOf(item, `call-${n + 1}`, sizeOf(hand, onPlate, item, truth), hand));
   const { symbol, value } = truth.joint.size;
   const isMet = (symbol === "a" ? smallest.throat : smallest.leg) >= value;
-  return { version: 1, calls, measures, statements: statementsOf(hand, clearOf(found, survey), isMet) };
+  return {
+    version: 1,
+    calls,
+    measures,
+    statements: statementsOf(hand, clearOf(found, survey), isMet),
+    pieceSentence: null,
+  };
 }
 
 /** At a place: seated there and a millimetre to either side, since a grain before the toe stops the slide. */

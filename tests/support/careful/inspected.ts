@@ -1,12 +1,14 @@
+import { DEFAULT_CRITERIA } from "../../../lib/criteria";
 import { imperfection } from "../../../lib/imperfections";
 import { randomStream } from "../../../lib/random";
 import type { Report } from "../../../lib/report";
-import { DEFAULT_TOLERANCES, type DimensionLine, type StatementLine } from "../../../lib/results";
+import { DEFAULT_TOLERANCES, type DimensionLine, type SentencesResult, type StatementLine } from "../../../lib/results";
 import { DEFAULT_SETTINGS, markSection } from "../../../lib/scoring";
 import { generateFilletSpecimen, generateSpecimen, type Truth } from "../../../lib/specimen";
 import type { JointKind } from "../../../lib/weld";
 import { inspectFillet } from "./fillet";
 import { inspectPlate } from "./plate";
+import { withSentences } from "./sentences";
 
 /** A size that was measured beside the true one, mm. */
 export interface Sized {
@@ -24,6 +26,7 @@ export interface Inspected {
   readonly dimensions: readonly DimensionLine[];
   readonly statements: readonly StatementLine[];
   readonly sizes: readonly Sized[];
+  readonly sentences: SentencesResult;
 }
 
 /** Makes the practice specimen of a seed, inspects it, and marks the report. */
@@ -38,7 +41,9 @@ export function inspected(kind: JointKind, seed: string): Inspected {
 }
 
 function marked(section: "plate" | "fillet", seed: string, truth: Truth, report: Report): Inspected {
-  const result = markSection(section, truth, report, DEFAULT_SETTINGS[section]);
+  const criteria = DEFAULT_CRITERIA;
+  const sentenced = withSentences(report, truth.joint, criteria);
+  const result = markSection(section, truth, sentenced, { ...DEFAULT_SETTINGS[section], criteria });
   const found = truth.items.filter(({ neutral }) => !neutral);
   const sizes = found.flatMap((item, n): Sized[] => {
     if (item.size === null || imperfection(item.type).size === null) return [];
@@ -48,5 +53,5 @@ function marked(section: "plate" | "fillet", seed: string, truth: Truth, report:
     return [{ what: `${item.type} at ${Math.round(item.worst[0])}`, written, actual: item.size, isWithin }];
   });
   const { lines = [], statements = [] } = result.dimensions ?? {};
-  return { seed, mark: result.mark / 1000, dimensions: lines, statements, sizes };
+  return { seed, mark: result.mark / 1000, dimensions: lines, statements, sizes, sentences: result.sentences! };
 }

@@ -9,7 +9,8 @@ const reportOf = (...ids: string[]): Report => ({
   version: 1,
   measures: [],
   statements: [],
-  calls: ids.map((id) => ({ id, face: "cap", type: null, start: 1, end: null, across: 0, size: null })),
+  calls: ids.map((id) => ({ id, face: "cap", type: null, start: 1, end: null, across: 0, size: null, sentence: null })),
+  pieceSentence: null,
 });
 
 let root: Root;

@@ -27,6 +27,7 @@ const call = (rest: Partial<Call>): Call => ({
   end: null,
   across: null,
   size: null,
+  sentence: null,
   ...rest,
 });
 

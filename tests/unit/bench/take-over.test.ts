@@ -6,7 +6,7 @@ import type { Aspect, JointFacts } from "@/lib/weld";
 
 const reportWith = (type: ImperfectionType | null): Report => ({
   ...EMPTY_REPORT,
-  calls: [{ id: "a", face: "cap", type, start: 100, end: 110, across: 9, size: null }],
+  calls: [{ id: "a", face: "cap", type, start: 100, end: 110, across: 9, size: null, sentence: null }],
 });
 const PLATE: JointFacts = { kind: "butt", process: "111", position: "PA", thickness: 10 };
 const FILLET: JointFacts = {

@@ -24,6 +24,7 @@ const call = {
   end: 112,
   across: 9,
   size: null,
+  sentence: null,
 } as const;
 
 function lineOf(line: AccountLine, isChosen: boolean): string {

@@ -3,7 +3,16 @@ import { describe, expect, test } from "vitest";
 import { answerSave } from "@/lib/practice";
 import { type Call, EMPTY_REPORT, type Report } from "@/lib/report";
 
-const call: Call = { id: "a", face: "cap", type: "surface-pore", start: 10, end: null, across: 0, size: 1 };
+const call: Call = {
+  id: "a",
+  face: "cap",
+  type: "surface-pore",
+  start: 10,
+  end: null,
+  across: 0,
+  size: 1,
+  sentence: null,
+};
 const reportAt = (start: number): Report => ({ ...EMPTY_REPORT, calls: [{ ...call, start }] });
 
 describe("which save is kept", () => {

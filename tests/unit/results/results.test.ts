@@ -91,7 +91,12 @@ describe("results of before thickness was measured", () => {
         statements: [],
       },
     };
-    expect(storedResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual(old);
+    expect(storedResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual({
+      ...old,
+      version: 3,
+      sentences: null,
+      questions: null,
+    });
   });
 });
 
@@ -114,7 +119,7 @@ describe("results of before both faces of a plate were marked together", () => {
 
   it("keep their mark, their face and every line", () => {
     expect(storedResultSchema.parse(JSON.parse(JSON.stringify(old)))).toEqual({
-      version: 2,
+      version: 3,
       ruleVersion: "1.0",
       section: "cap",
       passMark: 70,
@@ -123,6 +128,8 @@ describe("results of before both faces of a plate were marked together", () => {
       passed: true,
       indications: { part: "indications", worth: 100_000, earned, totals, lines },
       dimensions: null,
+      sentences: null,
+      questions: null,
     });
   });
 

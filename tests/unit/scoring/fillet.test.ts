@@ -5,7 +5,7 @@ import { sectionResultSchema } from "../../../lib/results";
 import { DEFAULT_SETTINGS, markSection } from "../../../lib/scoring";
 import type { DimensionTruth, StatementTruth } from "../../../lib/specimen";
 import { ASKED_DIMENSIONS, STATEMENT_ANSWERS, STATEMENTS } from "../../../lib/weld";
-import { call, truthItem } from "../../support/marking-cases";
+import { call, FILLET_JOINT, truthItem } from "../../support/marking-cases";
 
 // All arithmetic below was done by hand from the text of the rule; all worked examples are the project's own.
 const face = "fillet" as const;
@@ -35,6 +35,7 @@ const truth = {
   clutter: [],
   dimensions: [throatAt(1, 4.6, 41), throatAt(2, 4.9, 103), smallest],
   statements: [profile, size],
+  joint: FILLET_JOINT,
 };
 const exact: Report = {
   version: 1,
@@ -48,11 +49,12 @@ const exact: Report = {
     { statement: "profile", answer: "convex" },
     { statement: "size", answer: "not-met" },
   ],
+  pieceSentence: null,
 };
 const marked = (report: Report) => markSection("fillet", truth, report, DEFAULT_SETTINGS.fillet);
 
 describe("a fillet as a section", () => {
-  it("gives indications 30 and dimensions with statements 45 parts of 75, every line adding up to the mark", () => {
+  it("gives indications 20 and dimensions with statements 50 parts of 70, every line adding up to the mark", () => {
     const result = marked(exact);
     // 100,000 x 30 / 75 and x 45 / 75
     expect([result.indications.worth, result.dimensions?.worth]).toEqual([40_000, 60_000]);
@@ -143,6 +145,7 @@ describe("whatever is measured and stated on a fillet", () => {
           clutter: [],
           dimensions: sizes.map((one, n) => ({ ...one, value: dimensions[n], at: null, along: null })),
           statements: STATEMENTS.map((statement, n) => ({ statement, right: [right[n]], value: 0, limit: 0 })),
+          joint: FILLET_JOINT,
         };
         const report = (isMended: boolean) => ({
           calls: exact.calls,
@@ -155,6 +158,7 @@ describe("whatever is measured and stated on a fillet", () => {
             statement,
             answer: isMended && n + sizes.length === mended ? right[n] : answers[n],
           })) as Report["statements"],
+          pieceSentence: null,
         });
         const result = markSection("fillet", asked, report(false), DEFAULT_SETTINGS.fillet);
         const part = result.dimensions!;

@@ -3,7 +3,7 @@ import { EMPTY_REPORT } from "../../../lib/report";
 import { DEFAULT_TOLERANCES, sectionResultSchema } from "../../../lib/results";
 import { DEFAULT_SETTINGS, markIndications, markSection } from "../../../lib/scoring";
 import type { DimensionTruth } from "../../../lib/specimen";
-import { call, clutterItem, truthItem } from "../../support/marking-cases";
+import { BUTT_JOINT, call, clutterItem, truthItem } from "../../support/marking-cases";
 
 // All arithmetic below was done by hand from the text of the rule; all worked examples are the project's own.
 const items = [
@@ -87,10 +87,10 @@ describe("both faces of a plate together", () => {
 });
 
 describe("a section of a plate", () => {
-  const truth = { items, clutter: [], dimensions: [height, step], statements: [] };
+  const truth = { items, clutter: [], dimensions: [height, step], statements: [], joint: BUTT_JOINT };
   const calls = items.map(({ id }) => exact(id));
   const marked = (measures: Parameters<typeof markSection>[2]["measures"]) =>
-    markSection("plate", truth, { calls, measures, statements: [] }, DEFAULT_SETTINGS.plate);
+    markSection("plate", truth, { ...EMPTY_REPORT, calls, measures }, DEFAULT_SETTINGS.plate);
 
   it("gives indications 60 and dimensions 10 parts of 70, all lines adding up to the mark", () => {
     const result = marked([
@@ -133,8 +133,8 @@ describe("a section of a plate", () => {
   it("leaves everything to the indications where a specimen has no dimensions", () => {
     const result = markSection(
       "plate",
-      { items, clutter: [], dimensions: [], statements: [] },
-      { calls, measures: [], statements: [] },
+      { items, clutter: [], dimensions: [], statements: [], joint: BUTT_JOINT },
+      { ...EMPTY_REPORT, calls },
       DEFAULT_SETTINGS.plate,
     );
     expect([result.indications.worth, result.dimensions, result.mark]).toEqual([100_000, null, 100_000]);

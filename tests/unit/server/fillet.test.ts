@@ -35,12 +35,14 @@ const CRACK: Report["calls"][number] = {
   end: 90,
   across: -1.3,
   size: null,
+  sentence: null,
 };
 const REPORT: Report = {
   version: 1,
   calls: [CRACK],
   measures: [{ dimension: "throat", station: 1, value: 4.6, at: null }],
   statements: [{ statement: "size", answer: "met" }],
+  pieceSentence: null,
 };
 
 async function onFillet() {

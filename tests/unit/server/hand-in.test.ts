@@ -81,7 +81,7 @@ describe("hand in", () => {
     const { learner } = await openTestWorkshop();
     await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret" }, true, NOW);
     const practice = { id: "early", userId: "learner", specimenId: "unmade", section: "plate", passMark: 70 } as const;
-    await createPractice({ ...practice, startedAt: NOW });
+    await createPractice({ ...practice, criteria: null, book: "open", startedAt: NOW });
     expect(await handIn(learner, "early", { sequence: 1, report: CAP_ONLY })).toEqual({
       ok: false,
       code: "specimen-not-made",

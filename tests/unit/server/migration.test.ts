@@ -48,7 +48,7 @@ function oldRows() {
   };
   const { totals, lines, earned } = markCap(
     TRUTH.items.filter(({ face }) => face === "cap"),
-    [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
+    [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5, sentence: null }],
   );
   const common = {
     version: 1,
@@ -106,6 +106,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_sections_of_papers$/),
     expect.stringMatching(/_drill_rounds$/),
     expect.stringMatching(/_criteria_sets$/),
+    expect.stringMatching(/_criteria_of_practices$/),
   ]);
 
   // what was asked of either face is never asked more of
@@ -118,7 +119,9 @@ test("a database of before sections of papers keeps its rows, and everything in 
     section: "plate",
     passMark: 60,
     sequence: 3,
-    report: { measures: [], statements: [] },
+    report: { measures: [], statements: [], pieceSentence: null, calls: [{ sentence: null }] },
+    criteria: null,
+    book: "open",
   });
   expect(await listPractices("ada")).toHaveLength(2);
   const done = await readHandedInPractice("done");
@@ -131,7 +134,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
         passMark: 62.5,
         markThousandths: earned,
         ruleVersion: "1.0",
-        result: { version: 2, dimensions: null },
+        result: { version: 3, dimensions: null, sentences: null },
       },
     ],
   });

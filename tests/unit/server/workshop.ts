@@ -162,9 +162,10 @@ export const ENDS: EndViews = {
 /** Reports the pore as it is and how high the cap is where that is not its highest, and nothing on the root. */
 export const CAP_ONLY: Report = {
   version: 1,
-  calls: [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5 }],
+  calls: [{ id: "a", face: "cap", type: "surface-pore", start: 100, end: null, across: 1, size: 1.5, sentence: null }],
   measures: [{ dimension: "cap-height", station: null, value: 2, at: 104 }],
   statements: [],
+  pieceSentence: null,
 };
 
 export const SURFACES = { cap: new Uint8Array([1, 2, 3]), root: new Uint8Array([4, 5]) };
@@ -192,7 +193,16 @@ export async function makeSpecimen(id: string, isReserved = true, section: Secti
 export async function openPractice({ actor }: Caller, id = "practice", section: Section = "plate"): Promise<string> {
   if (!actor) throw new Error("a visitor has no practice");
   const specimenId = await makeSpecimen(`specimen-of-${id}`, true, section);
-  await createPractice({ id, userId: actor.id, specimenId, section, passMark: 60.5, startedAt: NOW });
+  await createPractice({
+    id,
+    userId: actor.id,
+    specimenId,
+    section,
+    passMark: 60.5,
+    criteria: null,
+    book: "open",
+    startedAt: NOW,
+  });
   return id;
 }
 

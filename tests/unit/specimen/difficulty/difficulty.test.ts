@@ -120,6 +120,7 @@ describe("expected mark", () => {
         end: item.end > item.start ? Math.max(0, item.end + slip()) : null,
         across: item.across + random.normal(0, 1),
         size: item.size === null ? null : Math.max(0, item.size + random.normal(0, 0.5)),
+        sentence: null,
       });
     }
     if (random.chance(CALLS.falseCalls)) {
@@ -131,6 +132,7 @@ describe("expected mark", () => {
         end: null,
         across: 30,
         size: 0.5,
+        sentence: null,
       });
     }
     return calls.map((call) => ({ ...call, end: call.end === null ? null : Math.max(call.start ?? 0, call.end) }));
