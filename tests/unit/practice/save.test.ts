@@ -14,6 +14,11 @@ const call: Call = {
   sentence: null,
 };
 const reportAt = (start: number): Report => ({ ...EMPTY_REPORT, calls: [{ ...call, start }] });
+const sentenced = (sentence: Call["sentence"], pieceSentence: Report["pieceSentence"]): Report => ({
+  ...EMPTY_REPORT,
+  calls: [{ ...call, start: 4, sentence }],
+  pieceSentence,
+});
 
 describe("which save is kept", () => {
   const stored = { state: "open", sequence: 4, report: reportAt(4), windowId: "left" } as const;
@@ -22,6 +27,8 @@ describe("which save is kept", () => {
     ["a higher number with the same report", 7, reportAt(4), "accept"],
     ["the same once more", 4, reportAt(4), "repeat"],
     ["the same number with another report", 4, reportAt(5), "stale"],
+    ["the same number with another sentence on a row", 4, sentenced("reject", null), "stale"],
+    ["the same number with another sentence on the piece", 4, sentenced(null, "accept"), "stale"],
     ["a lower number", 3, reportAt(4), "stale"],
   ] as const)("%s", (_case, sequence, report, answer) => {
     expect(answerSave(stored, sequence, report)).toBe(answer);

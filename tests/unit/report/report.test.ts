@@ -2,10 +2,19 @@ import { describe, expect, it } from "vitest";
 import { EMPTY_REPORT, REPORT_SCHEMAS, reportSchema } from "@/lib/report";
 import { ASKED_DIMENSIONS, type JointKind } from "@/lib/weld";
 
-const call = { id: "a", face: "fillet", type: "overlap", start: 10, end: 30, across: 6, size: null };
+const call = {
+  id: "a",
+  face: "fillet",
+  type: "overlap",
+  start: 10,
+  end: 30,
+  across: 6,
+  size: null,
+  sentence: "reject",
+};
 const measure = { dimension: "throat", station: 2, value: 4.5, at: null };
 const stated = { statement: "profile", answer: "convex" };
-const report = { version: 1, calls: [call], measures: [measure], statements: [stated] };
+const report = { version: 1, calls: [call], measures: [measure], statements: [stated], pieceSentence: "refer" };
 
 /** Where a report is wrong, and what is said of it. */
 function problems(kind: JointKind, value: object): string[] {
@@ -75,8 +84,16 @@ describe("a report on a plate", () => {
       calls: [],
       measures: [{ dimension: "cap-height", station: null, value: 2, at: 104 }],
       statements: [],
+      pieceSentence: null,
     });
     expect(reportSchema.parse({ version: 1, calls: [] })).toEqual(EMPTY_REPORT);
+  });
+
+  it("of before anything was sentenced is read without sentences, and takes no other words", () => {
+    const { sentence: _, ...unsentenced } = { ...call, face: "cap" };
+    expect(reportSchema.parse({ version: 1, calls: [unsentenced] }).calls[0].sentence).toBeNull();
+    expect(problems("butt", { calls: [{ ...unsentenced, sentence: "repair" }] })[0]).toContain("calls.0.sentence");
+    expect(problems("butt", { pieceSentence: "passed" })[0]).toContain("pieceSentence");
   });
 
   it("names the faces there are where none of them is written", () => {

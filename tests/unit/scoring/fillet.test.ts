@@ -51,12 +51,23 @@ const exact: Report = {
   ],
   pieceSentence: null,
 };
-const marked = (report: Report) => markSection("fillet", truth, report, DEFAULT_SETTINGS.fillet);
+/** Weights that give round numbers where nothing is sentenced or asked. */
+const SETTINGS = {
+  ...DEFAULT_SETTINGS.fillet,
+  weights: { indications: 40, dimensions: 60, sentences: 10, questions: 20 },
+};
+const marked = (report: Report) => markSection("fillet", truth, report, SETTINGS);
 
 describe("a fillet as a section", () => {
-  it("gives indications 20 and dimensions with statements 50 parts of 70, every line adding up to the mark", () => {
+  it("gives indications 20 and dimensions with statements 50 parts of 70 where nothing else is asked", () => {
+    const { indications, dimensions, sentences, mark } = markSection("fillet", truth, exact, DEFAULT_SETTINGS.fillet);
+    // 100,000 x 20 / 70 = 28,571.4 and 71,428.6
+    expect([indications.worth, dimensions?.worth, sentences, mark]).toEqual([28_571, 71_429, null, 100_000]);
+  });
+
+  it("has lines that add up to the mark", () => {
     const result = marked(exact);
-    // 100,000 x 30 / 75 and x 45 / 75
+    // 40 and 60 of 100 parts
     expect([result.indications.worth, result.dimensions?.worth]).toEqual([40_000, 60_000]);
     // 60,000 among five
     expect(result.dimensions?.lines.map(({ worth }) => worth)).toEqual([12_000, 12_000, 12_000]);
@@ -120,9 +131,9 @@ describe("a fillet as a section", () => {
   });
 
   it("leaves everything to dimensions and statements where there is no weight for indications, and the other way round", () => {
-    const bare = markSection("fillet", { ...truth, dimensions: [], statements: [] }, exact, DEFAULT_SETTINGS.fillet);
+    const bare = markSection("fillet", { ...truth, dimensions: [], statements: [] }, exact, SETTINGS);
     expect([bare.indications.worth, bare.dimensions, bare.mark]).toEqual([100_000, null, 100_000]);
-    const stated = markSection("fillet", { ...truth, dimensions: [] }, exact, DEFAULT_SETTINGS.fillet);
+    const stated = markSection("fillet", { ...truth, dimensions: [] }, exact, SETTINGS);
     expect([stated.indications.worth, stated.dimensions?.lines, stated.mark]).toEqual([40_000, [], 100_000]);
   });
 });
@@ -160,14 +171,14 @@ describe("whatever is measured and stated on a fillet", () => {
           })) as Report["statements"],
           pieceSentence: null,
         });
-        const result = markSection("fillet", asked, report(false), DEFAULT_SETTINGS.fillet);
+        const result = markSection("fillet", asked, report(false), SETTINGS);
         const part = result.dimensions!;
         const worth = [...part.lines, ...part.statements].reduce((sum, line) => sum + line.worth, 0);
         const earned = [...part.lines, ...part.statements].reduce((sum, line) => sum + line.earned, 0);
         expect([worth, earned + result.indications.earned]).toEqual([60_000, result.mark]);
         expect(result.mark).toBeGreaterThanOrEqual(0);
         expect(result.mark).toBeLessThanOrEqual(100_000);
-        const better = markSection("fillet", asked, report(true), DEFAULT_SETTINGS.fillet);
+        const better = markSection("fillet", asked, report(true), SETTINGS);
         expect(better.mark).toBeGreaterThanOrEqual(result.mark);
       }),
       { numRuns: 300 },

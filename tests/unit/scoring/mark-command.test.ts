@@ -64,8 +64,8 @@ describe("npm run mark", () => {
     const { status, stdout } = mark(filletPath, write("fillet-report.json", { version: 1, calls: [crack] }));
     expect(status).toBe(0);
     const { section, mark: marks, passMark } = sectionResultSchema.parse(JSON.parse(stdout));
-    // 20 of 70 parts for the crack and nothing measured
-    expect([section, marks, passMark]).toEqual(["fillet", 40_000, 70]);
+    // 20 of 70 parts, 28,571.4, for the crack and nothing measured
+    expect([section, marks, passMark]).toEqual(["fillet", 28_571, 70]);
     const far = mark(filletPath, write("far.json", { version: 1, calls: [{ ...crack, end: 240 }, right] }));
     expect(far.status).toBe(2);
     expect(far.stderr).toMatch(/far\.json: calls\[0\]\.end: .*200; found 240/);

@@ -149,13 +149,13 @@ describe("a practice on a fillet", () => {
     });
   });
 
-  test("is marked as a fillet: indications 30, dimensions and statements 45 parts", async () => {
+  test("is marked as a fillet: indications 20, dimensions and statements 50 parts of 70", async () => {
     const { learner, tutor, id } = await onFillet();
     expect(await handIn(learner, id, { sequence: 1, report: REPORT })).toEqual({ ok: true });
-    // 40,000 for the crack; two of four lines of 60,000, worth 15,000 each: the throat and the size
+    // 28,571 for the crack; two of four lines of 71,429: the throat, which has the unit left over, and the size
     expect(await readPractice(id)).toMatchObject({
       state: "handed-in",
-      marks: [{ section: "fillet", passMark: 60.5, markThousandths: 40_000 + 15_000 + 15_000, isPassed: true }],
+      marks: [{ section: "fillet", passMark: 60.5, markThousandths: 28_571 + 17_858 + 17_857, isPassed: true }],
     });
     const read = await readMarkSheet(tutor, id);
     expect(read).toMatchObject({
@@ -163,7 +163,7 @@ describe("a practice on a fillet", () => {
       sheet: {
         truth: FILLET_TRUTH,
         practice: { section: "fillet", report: REPORT },
-        sections: [{ result: { section: "fillet", dimensions: { statements: [{ earned: 0 }, { earned: 15_000 }] } } }],
+        sections: [{ result: { section: "fillet", dimensions: { statements: [{ earned: 0 }, { earned: 17_857 }] } } }],
       },
     });
     expect(read).toEqual({ ...(await readMarkSheet(learner, id)), isOwn: false });
