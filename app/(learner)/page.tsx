@@ -22,7 +22,7 @@ export default async function TodayPage() {
   const actor = await currentActor();
   const today = await readToday(await currentCaller());
   if (!actor || !today.ok) return showRefusal(today.ok ? { ok: false, code: "not-signed-in" } : today);
-  const { open, handedIn, passMarks, canStart } = today;
+  const { open, handedIn, passMarks, criteria, canStart } = today;
   const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
     <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn, open.length)}>
@@ -37,7 +37,13 @@ export default async function TodayPage() {
       )}
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
         {current && <OpenPiece practice={current} />}
-        <FreshPiece take={takeFreshPiece} passMarks={passMarks} canStart={canStart} isSecond={Boolean(current)} />
+        <FreshPiece
+          take={takeFreshPiece}
+          passMarks={passMarks}
+          criteria={criteria}
+          canStart={canStart}
+          isSecond={Boolean(current)}
+        />
         {!current && (
           <div className="space-y-5">
             <Sheet title="Unfinished">

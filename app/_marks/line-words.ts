@@ -1,5 +1,5 @@
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
-import type { Call } from "@/lib/report";
+import { type Call, SENTENCE_NAMES } from "@/lib/report";
 import type { AccountLine, Part } from "@/lib/results";
 import { JOINT_KINDS, PIECES } from "@/lib/weld";
 import type { TruthView } from "./sheet-view";
@@ -27,7 +27,8 @@ function typeWords(type: Call["type"]): string {
   return `${row.name} (${row.number})`;
 }
 
-const truthTitle = (truths: readonly TruthView[]) =>
+/** Name, number and extent of what is there. */
+export const truthTitle = (truths: readonly TruthView[]) =>
   `${typeWords(truths[0].type)}, ${extentWords(truths[0].start, truths[truths.length - 1].end)}`;
 const callTitle = (calls: readonly Call[]) =>
   calls.map((call) => `${typeWords(call.type)}, ${extentWords(call.start, call.end)}`).join(" and ");
@@ -67,7 +68,7 @@ export function lineWords(line: AccountLine, truths: readonly TruthView[], calls
     case "false-call":
       return {
         title: callTitle(calls),
-        story: falseCallStory(line),
+        story: `${falseCallStory(line)}${strayWords(calls)}`,
       };
     case "not-counted":
       return {
@@ -92,6 +93,12 @@ function falseCallStory({ clutter }: AccountLine): string {
   if (!clutter) return `Nothing to record was found at this place. ${PRICE_WORDS}`;
   const { there, tell } = CLUTTER_WORDS[clutter.kind];
   return `${there} ${tell} ${PRICE_WORDS}`;
+}
+
+/** What was decided on a false call is told, and marks nothing. */
+function strayWords(calls: readonly Call[]): string {
+  const [sentence] = calls.flatMap((call) => call.sentence ?? []);
+  return sentence ? ` You sentenced it ${SENTENCE_NAMES[sentence].toLowerCase()}, which counts for nothing.` : "";
 }
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;

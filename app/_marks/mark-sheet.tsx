@@ -2,7 +2,7 @@
 import { useCallback, useMemo, useRef, useState } from "react";
 import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
 import { imperfection } from "@/lib/imperfections";
-import type { AccountLine } from "@/lib/results";
+import type { AccountLine, SentenceLine } from "@/lib/results";
 import { PIECES, type SurfaceFace } from "@/lib/weld";
 import { callHighlight, clutterHighlight, truthHighlight } from "./highlights";
 import { vagueStretch } from "./line-words";
@@ -14,6 +14,7 @@ import { SIGNS } from "./sign";
 /** The account beside the plate: choosing a line goes to its place under the torch and cuts the weld there. */
 export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const [chosen, setChosen] = useState<AccountLine | null>(null);
+  const [chosenSentence, setChosenSentence] = useState<SentenceLine | null>(null);
   const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
   const [heights, setHeights] = useState<Partial<Record<SurfaceFace, FaceHeights>>>({});
   const view = useRef<SpecimenViewHandle>(null);
@@ -28,11 +29,16 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
   const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
   const misses = allLines.filter((line) => line.kind === "missed");
-  const place = placeOf(sheet, chosen);
+  const place = placeOf(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId);
+  const shownTruthId = chosen?.truthIds[0] ?? chosenSentence?.truthId ?? null;
+  const isCoveredTruth = (id: string | null | undefined) =>
+    misses.some((line) => line.truthIds.some((one) => one === id) && isCovered(line));
+  const isPlaceCovered = chosen ? isCovered(chosen) : isCoveredTruth(chosenSentence?.truthId);
   const truthOf = (line: AccountLine) =>
     sheet.truths.find(({ id }) => id === line.truthIds[0]) ?? { start: 0, face: PIECES[sheet.kind].faces[0] };
 
   const choose = (line: AccountLine) => {
+    setChosenSentence(null);
     if (line === chosen) return setChosen(null);
     setChosen(line);
     const target = placeOf(sheet, line);
@@ -40,6 +46,15 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
     // a covered miss: to its face and its stretch of the weld, no nearer
     if (isCovered(line)) view.current?.focus(vagueStretch(truthOf(line)).middle, 0, target.face);
     else view.current?.focus(target.x, target.y, target.face);
+  };
+  const chooseSentence = (line: SentenceLine) => {
+    setChosen(null);
+    if (line === chosenSentence) return setChosenSentence(null);
+    setChosenSentence(line);
+    const truth = sheet.truths.find(({ id }) => id === line.truthId);
+    if (!truth) return;
+    if (isCoveredTruth(truth.id)) view.current?.focus(vagueStretch(truth).middle, 0, truth.face);
+    else view.current?.focus(truth.worst[0], truth.worst[1], truth.face);
   };
   const uncover = (line: AccountLine) => {
     setUncovered(new Set([...uncovered, line]));
@@ -89,8 +104,10 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
             truths={sheet.truths}
             calls={sheet.calls}
             chosen={chosen}
+            chosenSentence={chosenSentence}
             isCovered={isCovered}
             onChoose={choose}
+            onChooseSentence={chooseSentence}
             onUncover={uncover}
           />
         ))}
@@ -100,7 +117,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           <SpecimenView
             sources={sources}
             highlights={highlights}
-            chosenId={chosen?.truthIds[0] ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
+            chosenId={shownTruthId ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
             onHeights={onHeights}
             handle={view}
           />
@@ -109,10 +126,10 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
           nothing there.
         </p>
-        {chosen && place && !isCovered(chosen) && (
+        {place && !isPlaceCovered && (
           <PlaceProfile
             heights={heights[place.face] ?? null}
-            truth={sheet.truths.find((truth) => truth.id === chosen.truthIds[0]) ?? null}
+            truth={sheet.truths.find((truth) => truth.id === shownTruthId) ?? null}
             place={place}
           />
         )}
@@ -122,11 +139,23 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
 }
 
 /** Where a line is to be looked at: the worst place of its truth, or else the middle of its call. */
-function placeOf(sheet: SheetView, line: AccountLine | null): { x: number; y: number; face: SurfaceFace } | null {
+function placeOf(sheet: SheetView, line: AccountLine | null): LookedAt | null {
   if (!line) return null;
-  const truth = sheet.truths.find((candidate) => candidate.id === line.truthIds[0]);
-  if (truth) return { x: truth.worst[0], y: truth.worst[1], face: truth.face };
+  const truth = placeOfTruth(sheet, line.truthIds[0]);
+  if (truth) return truth;
   const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
   if (!call || call.start === null) return null;
   return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
+}
+
+interface LookedAt {
+  readonly x: number;
+  readonly y: number;
+  readonly face: SurfaceFace;
+}
+
+/** The worst place of a truth. */
+function placeOfTruth(sheet: SheetView, id: string | null | undefined): LookedAt | null {
+  const truth = sheet.truths.find((candidate) => candidate.id === id);
+  return truth ? { x: truth.worst[0], y: truth.worst[1], face: truth.face } : null;
 }

@@ -1,11 +1,12 @@
 "use client";
 import { FACE_NAMES, SECTION_NAMES } from "@/app/_ui/section-names";
 import type { Call } from "@/lib/report";
-import type { AccountLine, SectionResult } from "@/lib/results";
+import type { AccountLine, SectionResult, SentenceLine } from "@/lib/results";
 import { SURFACE_FACES, type SurfaceFace } from "@/lib/weld";
 import { DimensionTable } from "./dimension-table";
 import { LineItem } from "./line-item";
 import { marks } from "./line-words";
+import { SentenceList } from "./sentence-list";
 import type { TruthView } from "./sheet-view";
 
 interface SectionAccountProps {
@@ -13,15 +14,19 @@ interface SectionAccountProps {
   readonly truths: readonly TruthView[];
   readonly calls: readonly Call[];
   readonly chosen: AccountLine | null;
+  readonly chosenSentence: SentenceLine | null;
   isCovered(line: AccountLine): boolean;
   onChoose(line: AccountLine): void;
   onUncover(line: AccountLine): void;
+  onChooseSentence(line: SentenceLine): void;
 }
 
 /** The account of one section: its parts, their lines in plate order, and how all of them add up to its mark. */
 export function SectionAccount(props: SectionAccountProps) {
   const { result, truths, calls } = props;
-  const { indications, dimensions } = result;
+  const { indications, dimensions, sentences } = result;
+  const isCoveredTruth = (id: string | null) =>
+    indications.lines.some((line) => id !== null && line.truthIds.includes(id) && props.isCovered(line));
   const faceOf = (line: AccountLine): SurfaceFace | null =>
     truths.find(({ id }) => line.truthIds.includes(id))?.face ??
     calls.find(({ id }) => line.callIds.includes(id))?.face ??
@@ -48,6 +53,19 @@ export function SectionAccount(props: SectionAccountProps) {
             name={dimensions.statements.length > 0 ? "All dimensions and statements" : "All dimensions"}
             part={dimensions}
           />
+        </>
+      )}
+      {sentences && (
+        <>
+          <SentenceList
+            section={result.section}
+            part={sentences}
+            truths={truths}
+            chosen={props.chosenSentence}
+            isCovered={isCoveredTruth}
+            onChoose={props.onChooseSentence}
+          />
+          <Sum name="All sentences" part={sentences} />
         </>
       )}
       <p className="flex justify-between border-t-2 border-ink-2 px-3 py-2 font-semibold">

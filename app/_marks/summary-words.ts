@@ -1,6 +1,6 @@
 import { FACE_WORDS, SECTION_WORDS } from "@/app/_ui/section-names";
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
-import type { AccountLine, DimensionsResult, Part, SectionResult } from "@/lib/results";
+import type { AccountLine, DimensionsResult, Part, SectionResult, SentenceLine, SentencesResult } from "@/lib/results";
 import { type JointKind, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { extentWords, marks } from "./line-words";
 import type { SheetView, TruthView } from "./sheet-view";
@@ -27,7 +27,7 @@ function loss(line: AccountLine): number {
   return line.worth - line.earned;
 }
 
-/** What a dimension or a statement lost, and what to say of it. */
+/** What a dimension, a statement or a sentence lost, and what to say of it. */
 interface MeasuredLoss {
   readonly lost: number;
   readonly words: string;
@@ -47,11 +47,32 @@ function measuredLosses(part: DimensionsResult | null): MeasuredLoss[] {
   ];
 }
 
+/** What sentences lost beyond what was not found anyway. */
+function sentenceLosses(part: SentencesResult | null, truths: readonly TruthView[]): MeasuredLoss[] {
+  if (!part) return [];
+  const ofFound = part.lines.filter(({ callIds }) => callIds.length > 0);
+  return [
+    ...ofFound.map((line) => ({
+      lost: line.worth - line.earned,
+      words: `the sentence on the ${nameOf(line, truths)} ${line.written === null ? "was left out" : "is wrong"}`,
+    })),
+    {
+      lost: part.piece.worth - part.piece.earned,
+      words: `the sentence on the piece ${part.piece.written === null ? "was left out" : "is wrong"}`,
+    },
+  ];
+}
+
+function nameOf({ truthId }: SentenceLine, truths: readonly TruthView[]): string {
+  const truth = truths.find(({ id }) => id === truthId);
+  return truth ? `${imperfection(truth.type).name.toLowerCase()} ${extentWords(truth.start, truth.end)}` : "indication";
+}
+
 function dearestMistake(sheet: SheetView): string {
   const lines = sheet.sections.flatMap(({ indications }) => indications.lines);
   const line = lines.reduce((most, next) => (loss(next) > loss(most) ? next : most), lines[0]);
   const measured = sheet.sections
-    .flatMap(({ dimensions }) => measuredLosses(dimensions))
+    .flatMap(({ dimensions, sentences }) => [...measuredLosses(dimensions), ...sentenceLosses(sentences, sheet.truths)])
     .reduce<MeasuredLoss>((most, next) => (next.lost > most.lost ? next : most), { lost: 0, words: "" });
   const inLine = line ? loss(line) : 0;
   if (Math.max(inLine, measured.lost) < 500) return "No mistake cost you more than half a mark.";
@@ -88,6 +109,9 @@ function toPractise({ sections, truths }: SheetView): string {
   const measured = sections
     .flatMap(({ dimensions }) => measuredLosses(dimensions))
     .reduce((sum, { lost }) => sum + lost, 0);
+  const sentenced = sections
+    .flatMap(({ sentences }) => sentenceLosses(sentences, truths))
+    .reduce((sum, { lost }) => sum + lost, 0);
   const stray = all.filter((entry) => entry.kind === "false-call").reduce((sum, entry) => sum - entry.earned, 0);
   const options: readonly (readonly [number, string])[] = [
     [missed, `Practise searching: ${isFillet ? FILLET_SEARCH : searchAdvice(misses, truths)}`],
@@ -98,6 +122,10 @@ function toPractise({ sections, truths }: SheetView): string {
       "Practise finding the ends: follow each indication under low light until it is really gone.",
     ],
     [measured, `Practise measuring: ${MEASURING_ADVICE[isFillet ? "fillet" : "butt"]}`],
+    [
+      sentenced,
+      "Practise sentencing: take the row of the criteria, put the numbers of the drawing in, and only then decide.",
+    ],
     [stray, "Practise leaving things alone: ripple, dressed stops and shallow marks are not recorded."],
   ];
   const [worst, advice] = options.reduce((most, next) => (next[0] > most[0] ? next : most));

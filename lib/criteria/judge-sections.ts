@@ -12,13 +12,15 @@ const RULES = {
   "not-known": "limit of this edition not known here",
 };
 
+/** In words: "sum of h ≤ 0.25 t, at most 3 mm". */
+export const describeSectionRule = ({ most }: SectionRule): string =>
+  most.kind === "at-most" ? `sum of h ≤ ${describeFormula(most.formula)}` : RULES[most.kind];
+
 /** What a rule about single cross sections comes to; an indication with no other in any of its sections is left out. */
 export function judgeSections(rule: SectionRule, indications: readonly Indication[], piece: Piece): Summed[] {
   const shared = sharedSections(indications);
   if (shared.length === 0) return [];
-  const text =
-    rule.most.kind === "at-most" ? `sum of h ≤ ${describeFormula(rule.most.formula)}` : RULES[rule.most.kind];
-  const blank = findingOf(rule, text);
+  const blank = findingOf(rule, describeSectionRule(rule));
   const judged = shared.map(({ at, together }) => ({
     at,
     together,

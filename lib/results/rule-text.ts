@@ -1,7 +1,7 @@
 import { DIMENSION_FACTS, DIMENSIONS, type Dimension, FILLET_ENDS, type JointKind, STATEMENT_LIMITS } from "../weld";
 import { PART_SHARES, RULE } from "./rule";
-import { DEFAULT_PAPER } from "./sections";
-import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_TOLERANCES, type Tolerance } from "./tolerances";
+import { DEFAULT_PAPER, type PartWeights } from "./sections";
+import { DEFAULT_DIMENSION_TOLERANCES, DEFAULT_TOLERANCES, SIZE_UNCERTAINTY, type Tolerance } from "./tolerances";
 
 const { placeAlong, placeAcross, start, size, across, gap } = DEFAULT_TOLERANCES;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -25,6 +25,9 @@ const tolerancesOf = (kind: JointKind): string =>
 
 const { plate, fillet } = DEFAULT_PAPER;
 
+const partsWords = ({ indications, dimensions, sentences, questions }: PartWeights): string =>
+  `${indications} parts of them go to the indications, ${dimensions} to dimensions and statements, ${sentences} to sentences and ${questions} to questions`;
+
 /** One heading of the rule with its paragraphs. */
 export interface RuleChapter {
   readonly title: string;
@@ -37,7 +40,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     title: "A section of 100 marks",
     paragraphs: [
       `Each piece is a section of its own with its own pass mark, normally ${plate.passMark} for a butt plate and ${fillet.passMark} for a fillet weld. Sections are never averaged. In an examination a butt plate normally has ${plate.minutes} minutes and a fillet weld ${fillet.minutes}; practice has no clock.`,
-      `A section has 100 marks. Of a butt plate ${plate.weights.indications} parts of them go to the indications on both faces and ${plate.weights.dimensions} to the dimensions; of a fillet weld ${fillet.weights.indications} parts to the indications and ${fillet.weights.dimensions} to dimensions and statements.`,
+      `A section has 100 marks. Of a butt plate ${partsWords(plate.weights)}; of a fillet weld ${partsWords(fillet.weights)}. What a piece has nothing for, or what was not asked, leaves its parts to the others.`,
       "The marks for indications are shared out among those that are there, on a plate whichever face they lie on; cracks and lack of fusion weigh up to half as much again as the least dangerous ones.",
     ],
   },
@@ -75,6 +78,17 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
       `On a butt plate, what you write is held against the largest value there is along the weld, wherever you measured; write down where, and your mark sheet says what would have been right there. Tolerances: ${tolerancesOf("butt")}.`,
       `On a fillet weld, both legs and the throat are held against what they are at each marked station, and the smallest leg and throat against the smallest along the whole weld but its first and last ${FILLET_ENDS} mm. A throat is what a throat gauge shows along the bisector. Tolerances: ${tolerancesOf("fillet")}.`,
       `A statement on the profile, the legs or the size of a fillet weld earns all of its marks or none. Where the weld lies within ${STATEMENT_LIMITS.doubt} mm of the limit between two answers, nobody can tell them apart by gauge, and both are right.`,
+    ],
+  },
+  {
+    title: "Sentences",
+    paragraphs: [
+      "A piece is sentenced by one set of acceptance criteria, which is chosen before it comes on the bench, with its table open beside the report or by heart. You accept, reject or refer each indication and the piece as a whole. To refer is right where the criteria give no limit, or need something that the eye and these gauges cannot give.",
+      `Every imperfection that is there has one sentence, all of them worth the same, and the piece as a whole is worth as much as ${RULE.pieceSentence} of them. A sentence earns all of its marks or none; a missed imperfection's is lost, and a sentence on a false call counts for nothing.`,
+      "What is right follows from what you wrote yourself: the type, the place and the size of your call, with everything else in your report and on the drawing. A wrong size or name is paid for where you wrote it, and not again here, as long as your sentence is consistent with it. Your mark sheet shows what the truth would have come to as well.",
+      `If you left something blank that decides, such as the size, the truth decides instead. Where the true size then lies within ${SIZE_UNCERTAINTY} mm of its limit, nobody can tell by gauge, and both sides are right.`,
+      "Of an indication that you reported in pieces the worst sentence counts; one call over several indications sentences each of them.",
+      "On the piece as a whole the truth decides, since a piece is accepted or rejected with what you overlooked. Your mark sheet also shows what would follow from your own report.",
     ],
   },
   {

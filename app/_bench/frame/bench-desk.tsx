@@ -1,9 +1,10 @@
 "use client";
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { bounded, goalsOf, shareSeen, TRAYS, takenOver, type Writing, wholePlate, zoomed } from "@/lib/bench";
 import { imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import { describeJoint } from "@/lib/weld";
+import { CriteriaDialog } from "../criteria/criteria-dialog";
 import { EndsDialog } from "../ends/ends-dialog";
 import { GaugePanel } from "../gauge/gauge-panel";
 import { GaugeTray } from "../gauge/gauge-tray";
@@ -41,10 +42,17 @@ function openGapRow({ report: { calls }, openId }: Writing) {
   return call?.type && imperfection(call.type).size === "gap" ? { call, number: index + 1 } : null;
 }
 
+/** What the open row names. */
+function openType({ report: { calls }, openId }: Writing) {
+  const call = calls.find(({ id }) => id === openId);
+  return call?.type ? { type: call.type, face: call.face } : null;
+}
+
 /** The whole bench: plate, weld line, clipboard, and the strip above them. */
 export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: BenchDeskProps) {
   const bench = useBench(practice);
   const { looking, report } = bench;
+  const { criteria } = practice;
   const { out } = bench.gauge;
   const { writing, autosave } = report;
   const plate = useRef<HTMLDivElement>(null);
@@ -52,6 +60,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const [isAsking, setIsAsking] = useState(false);
   const [areKeysShown, setAreKeysShown] = useState(false);
   const [areEndsShown, setAreEndsShown] = useState(false);
+  const [areCriteriaShown, setAreCriteriaShown] = useState(false);
+  const showCriteria = useCallback(() => setAreCriteriaShown(true), []);
   const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
   useUndoKeys(bench);
@@ -73,6 +83,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
     focusReport,
     focusGauge,
     showKeys: () => setAreKeysShown(true),
+    showCriteria,
     showEnds: () => setAreEndsShown(practice.joint.kind === "fillet"),
   });
   const zoomInMiddle = (factor: number) =>
@@ -194,9 +205,11 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           <ReportPanel
             joint={practice.joint}
             writing={writing}
+            criteria={criteria}
             write={report.write}
             onShow={bench.showCall}
             onAdd={bench.addPoint}
+            onCriteria={showCriteria}
           />
         </div>
       </div>
@@ -205,6 +218,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
         <HandInDialog
           kind={practice.joint.kind}
           report={writing.report}
+          isSentenced={criteria !== null}
           seen={(face) => shareSeen(bench.coverage, face)}
           isSending={handing.isSending}
           problem={handing.problem}
@@ -228,6 +242,9 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           }}
           onClose={() => setAreEndsShown(false)}
         />
+      )}
+      {criteria && areCriteriaShown && (
+        <CriteriaDialog criteria={criteria} asked={openType(writing)} onClose={() => setAreCriteriaShown(false)} />
       )}
       {areKeysShown && <KeyHelp kind={practice.joint.kind} onClose={() => setAreKeysShown(false)} />}
     </main>

@@ -53,6 +53,7 @@ const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: rea
       ["P", "a point indication here"],
       ["Esc", "leave off drawing; from the report back to the plate"],
       ["R", "to the report"],
+      ["C", "the criteria"],
       ["N  B", "next row, row before"],
       ["Delete", "delete the open row"],
       ["Ctrl + Z, Ctrl + Y", "undo, redo"],

@@ -28,6 +28,7 @@ export interface BenchKeyActions {
   readonly focusReport: () => void;
   readonly focusGauge: () => void;
   readonly showKeys: () => void;
+  readonly showCriteria: () => void;
   readonly showEnds: () => void;
 }
 
@@ -72,6 +73,7 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
     f: bench.turnOn,
     l: bench.toggleLens,
     t: actions.showEnds,
+    c: actions.showCriteria,
     a: () => looking.setTorch(turnTorch(looking.torch, 1)),
     d: () => looking.setTorch(turnTorch(looking.torch, -1)),
     w: () => looking.setTorch(stepTorch(looking.torch, 1)),

@@ -6,19 +6,22 @@ import type { Call } from "@/lib/report";
 import { type JointKind, PIECES } from "@/lib/weld";
 import { FACE_NAMES, isPoint, SIZE_LABELS } from "./call-words";
 import { NumberField } from "./number-field";
+import { SentenceChoice } from "./sentence-choice";
 import { TypePicker } from "./type-picker";
 
 export interface CallFormProps {
   readonly kind: JointKind;
   readonly call: Call;
   readonly number: number;
+  /** Whether there are criteria to sentence it by. */
+  readonly isSentenced: boolean;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: () => void;
   readonly onRemove: () => void;
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ kind, call, number, write, onShow, onRemove }: CallFormProps) {
+export function CallForm({ kind, call, number, isSentenced, write, onShow, onRemove }: CallFormProps) {
   const { faces, length, halfWidth } = PIECES[kind];
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
@@ -110,6 +113,14 @@ export function CallForm({ kind, call, number, write, onShow, onRemove }: CallFo
             onLeave={onLeave}
           />
         </div>
+      )}
+      {isSentenced && (
+        <SentenceChoice
+          name={`sentence-${call.id}`}
+          label={`Sentence on indication ${number}`}
+          value={call.sentence}
+          onChange={(value) => write({ kind: "change", id: call.id, field: "sentence", value })}
+        />
       )}
       <div className="flex justify-between gap-2 pt-1">
         <button type="button" className="h-11 rounded px-3 text-action text-sm underline" onClick={onShow}>

@@ -1,6 +1,6 @@
 import type { BlankField } from "@/lib/bench";
 import { imperfection, type SizeKind } from "@/lib/imperfections";
-import type { Call } from "@/lib/report";
+import type { Call, WrittenSentence } from "@/lib/report";
 import type { Aspect, SurfaceFace } from "@/lib/weld";
 
 /** How the report says things. */
@@ -29,6 +29,13 @@ export const SIZE_LABELS: Readonly<Record<SizeKind, string>> = {
   diameter: "Diameter",
   difference: "Difference",
   gap: "Gap",
+};
+
+/** In a narrow column, beside a sign. */
+export const SENTENCE_LETTERS: Readonly<Record<WrittenSentence, string>> = {
+  accept: "Acc",
+  reject: "Rej",
+  refer: "Ref",
 };
 
 export const typeName = (call: Call): string => (call.type ? imperfection(call.type).name : "Not named yet");

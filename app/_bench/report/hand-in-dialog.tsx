@@ -8,6 +8,8 @@ import { blankName, FACE_NAMES } from "./call-words";
 export interface HandInDialogProps {
   readonly kind: JointKind;
   readonly report: Report;
+  /** Whether there are criteria to sentence by. */
+  readonly isSentenced: boolean;
   /** Share of a face's weld that was looked at closely, 0 to 1. */
   readonly seen: (face: SurfaceFace) => number;
   readonly isSending: boolean;
@@ -19,9 +21,9 @@ export interface HandInDialogProps {
 
 /** Asks once. It shows what is blank or nearly alike, and never whether anything is right. */
 export function HandInDialog(props: HandInDialogProps) {
-  const { kind, report, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
+  const { kind, report, isSentenced, seen, isSending, problem, onHandIn, onClose, onGoToRow } = props;
   const dialog = useRef<HTMLDialogElement>(null);
-  const { blanks, alike, unmeasured, unstated } = checkForHandIn(report, kind);
+  const { blanks, alike, unmeasured, unstated, unsentenced, isPieceUnsentenced } = checkForHandIn(report, kind);
   const { faces } = PIECES[kind];
   const count = report.calls.length;
 
@@ -73,6 +75,19 @@ export function HandInDialog(props: HandInDialogProps) {
         {unstated.length > 0 && (
           <p>
             <b>Not stated:</b> {unstated.map((one) => STATEMENT_FACTS[one].name.toLowerCase()).join("; ")}.
+          </p>
+        )}
+        {isSentenced && (unsentenced.length > 0 || isPieceUnsentenced) && (
+          <p>
+            <b>Not sentenced:</b>{" "}
+            {unsentenced.map((number, n) => (
+              <span key={number}>
+                {n > 0 && ", "}
+                {rowLink(number)}
+              </span>
+            ))}
+            {unsentenced.length > 0 && isPieceUnsentenced && "; "}
+            {isPieceUnsentenced && `the ${kind === "butt" ? "plate" : "weld"} as a whole`}.
           </p>
         )}
         {alike.length > 0 && (

@@ -3,20 +3,26 @@ import { type Dispatch, memo, useRef } from "react";
 import type { Writing, WritingEvent } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import type { JointFacts } from "@/lib/weld";
+import type { BenchCriteria } from "../criteria/bench-criteria";
 import { DimensionList } from "./dimension-list";
+import { PieceSentence } from "./piece-sentence";
 import { ReportTable } from "./report-table";
 import { StatementList } from "./statement-list";
 
 export interface ReportPanelProps {
   readonly joint: JointFacts;
   readonly writing: Writing;
+  /** By what is sentenced; null where nothing is. */
+  readonly criteria: BenchCriteria | null;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: (call: Call) => void;
   readonly onAdd: () => void;
+  readonly onCriteria: () => void;
 }
 
 /** The clipboard: the report, undo and redo, a row without drawing. */
-export const ReportPanel = memo(function ReportPanel({ joint, writing, write, onShow, onAdd }: ReportPanelProps) {
+export const ReportPanel = memo(function ReportPanel(props: ReportPanelProps) {
+  const { joint, writing, criteria, write, onShow, onAdd, onCriteria } = props;
   const button =
     "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   const panel = useRef<HTMLElement>(null);
@@ -37,6 +43,11 @@ export const ReportPanel = memo(function ReportPanel({ joint, writing, write, on
             {writing.report.calls.length} {writing.report.calls.length === 1 ? "indication" : "indications"}
           </span>
         </h2>
+        {criteria && (
+          <button type="button" className={button} onClick={onCriteria}>
+            Criteria
+          </button>
+        )}
         <button
           type="button"
           className={button}
@@ -55,7 +66,14 @@ export const ReportPanel = memo(function ReportPanel({ joint, writing, write, on
         </button>
       </header>
       <div className="relative min-h-0 flex-1 overflow-y-auto overscroll-contain">
-        <ReportTable kind={joint.kind} writing={writing} write={write} onShow={onShow} onRemove={remove} />
+        <ReportTable
+          kind={joint.kind}
+          writing={writing}
+          isSentenced={criteria !== null}
+          write={write}
+          onShow={onShow}
+          onRemove={remove}
+        />
         <button
           type="button"
           data-add-row=""
@@ -67,6 +85,14 @@ export const ReportPanel = memo(function ReportPanel({ joint, writing, write, on
         <DimensionList joint={joint} measures={writing.report.measures} write={write} />
         {joint.kind === "fillet" && (
           <StatementList size={joint.size} statements={writing.report.statements} write={write} />
+        )}
+        {criteria && (
+          <PieceSentence
+            kind={joint.kind}
+            criteria={criteria.name}
+            value={writing.report.pieceSentence}
+            write={write}
+          />
         )}
       </div>
     </section>

@@ -1,21 +1,35 @@
 "use client";
 import { type Dispatch, Fragment } from "react";
+import { SENTENCE_SIGNS } from "@/app/_ui/sentence-signs";
 import { blanksOf, type Writing, type WritingEvent } from "@/lib/bench";
-import type { Call } from "@/lib/report";
+import { type Call, SENTENCE_NAMES } from "@/lib/report";
 import { type JointKind, PIECES } from "@/lib/weld";
 import { CallForm } from "./call-form";
-import { acrossWords, alongWords, FACE_NAMES, sizeWords, typeName } from "./call-words";
+import { acrossWords, alongWords, FACE_NAMES, SENTENCE_LETTERS, sizeWords, typeName } from "./call-words";
 
 export interface ReportTableProps {
   readonly kind: JointKind;
   readonly writing: Writing;
+  /** Whether there are criteria to sentence by. */
+  readonly isSentenced: boolean;
   readonly write: Dispatch<WritingEvent>;
   readonly onShow: (call: Call) => void;
   readonly onRemove: (call: Call) => void;
 }
 
+function SentenceMark({ sentence }: { readonly sentence: Call["sentence"] }) {
+  if (!sentence) return null;
+  const { sign, tone } = SENTENCE_SIGNS[sentence];
+  return (
+    <span className={`font-semibold ${tone}`}>
+      <span aria-hidden="true">{`${sign} ${SENTENCE_LETTERS[sentence]}`}</span>
+      <span className="sr-only">{SENTENCE_NAMES[sentence]}</span>
+    </span>
+  );
+}
+
 /** The indications as they will be handed in; one row is open for writing at a time. */
-export function ReportTable({ kind, writing, write, onShow, onRemove }: ReportTableProps) {
+export function ReportTable({ kind, writing, isSentenced, write, onShow, onRemove }: ReportTableProps) {
   const { report, openId } = writing;
   if (report.calls.length === 0) {
     return (
@@ -41,6 +55,11 @@ export function ReportTable({ kind, writing, write, onShow, onRemove }: ReportTa
           <th scope="col" className="py-1.5 pr-3 text-right font-normal">
             Size
           </th>
+          {isSentenced && (
+            <th scope="col" className="py-1.5 pr-3 font-normal">
+              <span className="sr-only">Sentence</span>
+            </th>
+          )}
         </tr>
       </thead>
       <tbody>
@@ -80,14 +99,20 @@ export function ReportTable({ kind, writing, write, onShow, onRemove }: ReportTa
                 </td>
                 <td className="whitespace-nowrap py-1.5 pr-2 tabular-nums">{acrossWords(call)}</td>
                 <td className="whitespace-nowrap py-1.5 pr-3 text-right tabular-nums">{sizeWords(call)}</td>
+                {isSentenced && (
+                  <td className="whitespace-nowrap py-1.5 pr-3" data-written-sentence={call.sentence ?? ""}>
+                    <SentenceMark sentence={call.sentence} />
+                  </td>
+                )}
               </tr>
               {isOpen && (
                 <tr className="border-line border-b">
-                  <td colSpan={4}>
+                  <td colSpan={isSentenced ? 5 : 4}>
                     <CallForm
                       kind={kind}
                       call={call}
                       number={index + 1}
+                      isSentenced={isSentenced}
                       write={write}
                       onShow={() => onShow(call)}
                       onRemove={() => onRemove(call)}

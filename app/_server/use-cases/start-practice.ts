@@ -39,7 +39,11 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
 
   const { section, passMark = workshop.passMarks[section], criteriaId, book } = parsed.data;
   const criteria = await criteriaById(criteriaId);
-  if (!criteria) return refuse("invalid-input", { problem: UNKNOWN_CRITERIA });
+  if (!criteria)
+    return refuse("invalid-input", {
+      problem: UNKNOWN_CRITERIA,
+      fields: { criteriaId: "These criteria are gone. Choose others." },
+    });
   const kind = JOINT_OF[section];
   const { specimenId } = (await specimens.takeReady(kind)) ?? (await specimens.requestOne(kind));
   const id = randomId();

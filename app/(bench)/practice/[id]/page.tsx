@@ -24,8 +24,22 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
         hasFailed={plate.state === "failed"}
       />
     );
-  const { passMark, report, sequence } = practice;
+  const { passMark, criteria, book, report, sequence } = practice;
+  // with a closed book the table stays on the server
+  const known = criteria && {
+    name: criteria.name,
+    edition: criteria.edition,
+    table: book === "open" ? criteria : null,
+  };
   return (
-    <InspectionBench id={id} joint={joint} passMark={passMark} report={report} sequence={sequence} mayAskReading />
+    <InspectionBench
+      id={id}
+      joint={joint}
+      passMark={passMark}
+      criteria={known}
+      report={report}
+      sequence={sequence}
+      mayAskReading
+    />
   );
 }
