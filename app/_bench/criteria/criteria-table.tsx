@@ -7,6 +7,7 @@ import {
   EVIDENCE_NAMES,
   QUANTITY_FACTS,
   type SectionRule,
+  SHORT_IMPERFECTION,
   SYMBOL_FACTS,
 } from "@/lib/criteria";
 
@@ -38,6 +39,7 @@ export function CriteriaTable({ rows, sections }: CriteriaTableProps) {
                 rule={row}
                 limits={[
                   describeLimit(row.limit),
+                  ...(row.limit.kind === "at-most" && row.limit.shortOnly ? [SHORT] : []),
                   ...row.sums.map(describeSumRule),
                   ...(row.alsoNeeds === undefined ? [] : [`it also takes ${row.alsoNeeds}`]),
                 ]}
@@ -53,6 +55,8 @@ export function CriteriaTable({ rows, sections }: CriteriaTableProps) {
     </>
   );
 }
+
+const SHORT = `a short imperfection: ${describeSumRule(SHORT_IMPERFECTION)}`;
 
 const LEGEND = [
   ...(["t", "s", "a", "b", "z"] as const).map((symbol) => `${SYMBOL_FACTS[symbol].sign}: ${SYMBOL_FACTS[symbol].name}`),

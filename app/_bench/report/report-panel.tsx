@@ -24,7 +24,7 @@ export interface ReportPanelProps {
 export const ReportPanel = memo(function ReportPanel(props: ReportPanelProps) {
   const { joint, writing, criteria, write, onShow, onAdd, onCriteria } = props;
   const button =
-    "h-11 rounded border border-line bg-sheet px-3 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
+    "h-11 rounded border border-line bg-sheet px-2.5 text-sm hover:border-ink-2 disabled:cursor-default disabled:opacity-45";
   const panel = useRef<HTMLElement>(null);
   const remove = (call: Call) => {
     const { calls } = writing.report;
@@ -37,9 +37,9 @@ export const ReportPanel = memo(function ReportPanel(props: ReportPanelProps) {
   return (
     <section ref={panel} aria-label="Report" className="flex h-full min-h-0 flex-col bg-paper text-ink" data-report="">
       <header className="flex flex-wrap items-center gap-2 border-line border-b px-3 py-2">
-        <h2 className="mr-auto font-semibold">
+        <h2 className="mr-auto font-semibold leading-tight">
           Report{" "}
-          <span className="font-normal text-ink-2 text-sm">
+          <span className="block font-normal text-ink-2 text-xs">
             {writing.report.calls.length} {writing.report.calls.length === 1 ? "indication" : "indications"}
           </span>
         </h2>
