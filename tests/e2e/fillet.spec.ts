@@ -5,6 +5,7 @@ import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./su
 import { dragByTouch, gaugeSays, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
 import { takeFreshFillet } from "./support/practice";
+import { sentenceEverything } from "./support/sentences";
 import { readDimensions, readStatements, readStations, readTruth } from "./support/truth";
 
 test.setTimeout(300_000);
@@ -75,8 +76,12 @@ test("a fillet weld is measured by keyboard at every station, reported, stated, 
     await page.keyboard.press("Escape");
   }
 
+  await expect(page.locator('[data-save="saved"]')).toHaveText(/Saved \d/);
+  await sentenceEverything(page, id);
+
   await page.getByRole("button", { name: "Hand in" }).click();
   const dialog = page.getByRole("dialog");
+  await expect(dialog).not.toContainText("Not sentenced");
   await expect(dialog).not.toContainText("Still blank");
   await expect(dialog).not.toContainText("Not measured");
   await expect(dialog).not.toContainText("Not stated");

@@ -5,6 +5,7 @@ import { DIMENSION_FACTS } from "../../lib/weld";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
+import { sentenceEverything } from "./support/sentences";
 import { readDimensions, readTruth } from "./support/truth";
 
 test.setTimeout(300_000);
@@ -84,6 +85,10 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await expect(page.locator("[data-dimensions] h3")).toContainText("6 of 6 measured");
   await expect(saved(page)).toHaveText(/Saved \d/);
 
+  // each of them sentenced, and the plate
+  await sentenceEverything(page, id);
+  await expect(saved(page)).toHaveText(/Saved \d/);
+
   // the browser is closed and opened again: everything is still there
   await page.reload();
   await expect(page.locator("[data-report] h2")).toContainText(`${truth.length} indications`);
@@ -92,6 +97,7 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   const dialog = page.getByRole("dialog");
   await expect(dialog).toContainText(`It has ${truth.length} indications`);
   await expect(dialog, "everything is filled in").not.toContainText("Still blank");
+  await expect(dialog).not.toContainText("Not sentenced");
   await dialog.getByRole("button", { name: "Hand in" }).click();
   await expect(page).toHaveURL(`/practice/${id}/marks`);
 

@@ -1,5 +1,5 @@
 import Database from "libsql";
-import type { TruthItem } from "../../../lib/specimen";
+import type { Truth, TruthItem } from "../../../lib/specimen";
 import type { Answer, Dimension, Statement } from "../../../lib/weld";
 
 interface DimensionTruth {
@@ -31,6 +31,9 @@ export function dimensionAt(practiceId: string, dimension: Dimension, x: number)
   return values[Math.round((x - from) / step)];
 }
 
+/** The joint of the piece. */
+export const readJoint = (practiceId: string) => storedTruth(practiceId).joint;
+
 function storedTruth(practiceId: string) {
   const database = new Database("test-results/e2e.db", { readonly: true });
   const row = database
@@ -42,5 +45,6 @@ function storedTruth(practiceId: string) {
     dimensions: DimensionTruth[];
     statements: { statement: Statement; right: Answer[] }[];
     stations: number[];
+    joint: Truth["joint"];
   };
 }

@@ -17,7 +17,7 @@ import {
   withLook,
 } from "@/lib/bench";
 import { FAMILIES, imperfection, typesOn } from "@/lib/imperfections";
-import { type Call, EMPTY_REPORT } from "@/lib/report";
+import { type Call, EMPTY_REPORT, type Report } from "@/lib/report";
 
 const call = (rest: Partial<Call>): Call => ({
   id: "a",
@@ -69,6 +69,13 @@ describe("before handing in", () => {
     expect(measured.unstated).toEqual(["profile", "asymmetry"]);
     const onPlate = checkForHandIn(EMPTY_REPORT, "butt");
     expect([onPlate.unmeasured.length, onPlate.unstated]).toEqual([6, []]);
+  });
+
+  it("names the rows without a sentence, and the piece", () => {
+    const calls = [call({ sentence: "refer" }), call({ id: "b" }), call({ id: "c", sentence: "accept" })];
+    const check = (report: Partial<Report>) => checkForHandIn({ ...EMPTY_REPORT, ...report }, "butt");
+    expect(check({ calls })).toMatchObject({ unsentenced: [2], isPieceUnsentenced: true });
+    expect(check({ pieceSentence: "reject" })).toMatchObject({ unsentenced: [], isPieceUnsentenced: false });
   });
 
   it("numbers blanks as the rows are numbered", () => {

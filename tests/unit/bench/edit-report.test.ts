@@ -88,6 +88,7 @@ describe("writing the report", () => {
       end: 131.5,
       across: 3,
       size: null,
+      sentence: null,
     });
     expect(reportSchema.safeParse(state.report).success).toBe(true);
   });
@@ -175,6 +176,25 @@ describe("writing the report", () => {
     const many = writingAfter(Array.from({ length: MAX_CALLS + 5 }, (_, n) => add(`r${n}`, n / 2, null)));
     expect(many.report.calls).toHaveLength(MAX_CALLS);
     expect(writingAfter([add("a", 1, 2), add("a", 3, 4)]).report.calls).toHaveLength(1);
+  });
+
+  it("sentences a row and the piece, and takes either back, each as one step to undo", () => {
+    const decided = writingAfter([
+      add("a", 1, 2),
+      { kind: "change", id: "a", field: "sentence", value: "reject" },
+      { kind: "sentence-piece", value: "refer" },
+    ]);
+    expect([decided.report.calls[0].sentence, decided.report.pieceSentence]).toEqual(["reject", "refer"]);
+    // another name for it is no other decision
+    const renamed = write(decided, { kind: "change", id: "a", field: "type", value: "surface-pore" });
+    expect(renamed.report.calls[0].sentence).toBe("reject");
+    const back = write(decided, { kind: "sentence-piece", value: null });
+    expect(back.report.pieceSentence).toBeNull();
+    expect(write(decided, { kind: "undo" }).report).toMatchObject({
+      calls: [{ sentence: "reject" }],
+      pieceSentence: null,
+    });
+    expect(write(decided, { kind: "sentence-piece", value: "refer" })).toBe(decided);
   });
 
   it("leaves everything as it is for a row that is gone", () => {

@@ -4,13 +4,14 @@ import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
-import { EMPTY_REPORT } from "@/lib/report";
+import { iso5817 } from "@/lib/criteria";
+import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { RULE_VERSION } from "@/lib/results";
 import { database } from "@/prisma/client";
 import { createPractice, readPractice } from "@/prisma/stores/practices";
 import { finishSpecimen, orderSpecimen } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
-import { CAP_ONLY, NOW, openPractice, openTestWorkshop, SURFACES, TRUTH } from "./workshop";
+import { CAP_ONLY, makeSpecimen, NOW, openPractice, openTestWorkshop, SURFACES, TRUTH } from "./workshop";
 
 freshDatabaseForEachTest();
 
@@ -26,6 +27,38 @@ describe("hand in", () => {
         // indications weigh 60 and dimensions 10: 85,714 and 14,286; one of two indications is half of the first
         { section: "plate", passMark: 60.5, markThousandths: 57_143, isPassed: false, ruleVersion: RULE_VERSION },
       ],
+    });
+  });
+
+  test("sentences by the criteria that the practice was begun with", async () => {
+    const { learner } = await openTestWorkshop();
+    const specimenId = await makeSpecimen("sentenced");
+    const practice = { id: "sentenced", userId: "learner", specimenId, section: "plate", passMark: 70 } as const;
+    const criteria = iso5817({ level: "C", edition: 2014 });
+    await createPractice({ ...practice, criteria, book: "closed", startedAt: NOW });
+    const [pore] = CAP_ONLY.calls;
+    const report: Report = { ...CAP_ONLY, calls: [{ ...pore, sentence: "accept" }], pieceSentence: "reject" };
+    expect(await handIn(learner, "sentenced", { sequence: 1, report })).toEqual({ ok: true });
+    // 1.3 permits a pore of 1.5 mm (0.2 x 10 = 2 mm) and 1.17 a hollow of 0.5 mm at most: the missed hollow is 0.8 mm deep
+    const read = await readMarkSheet(learner, "sentenced");
+    expect(read).toMatchObject({
+      ok: true,
+      sheet: {
+        sections: [
+          {
+            result: {
+              sentences: {
+                criteria: { id: "iso-5817-2014-c" },
+                lines: [
+                  { truthId: "cap-1", written: "accept", right: ["accept"], earned: 4_412 },
+                  { truthId: "root-1", callIds: [], earned: 0 },
+                ],
+                piece: { truthId: "root-1", right: ["reject"], earned: 8_823 },
+              },
+            },
+          },
+        ],
+      },
     });
   });
 

@@ -2,14 +2,16 @@ import { describe, expect, test } from "vitest";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
+import { readToday } from "@/app/_server/use-cases/read-today";
 import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
+import { api1104, iso5817 } from "@/lib/criteria";
 import { MAX_OPEN_PRACTICES } from "@/lib/practice";
 import { readPractice } from "@/prisma/stores/practices";
 import { failSpecimen, finishSpecimen, takeOrder } from "@/prisma/stores/specimens";
 import { updateWorkshop } from "@/prisma/stores/workshops";
 import { freshDatabaseForEachTest } from "../../support/database";
-import { makeSpecimen, openPractice, openTestWorkshop, SURFACES, TRUTH, testSource } from "./workshop";
+import { makeSpecimen, NOW, openPractice, openTestWorkshop, SURFACES, TRUTH, testSource } from "./workshop";
 
 freshDatabaseForEachTest();
 
@@ -78,6 +80,37 @@ describe("start a practice", () => {
   ])("with %j answers %j", async (input, answer) => {
     const { learner } = await openTestWorkshop();
     expect(await startPractice(learner, input, testSource())).toMatchObject(answer);
+  });
+
+  test("keeps the criteria whole and the book with it, ISO 5817 level C and an open table unless others are asked for", async () => {
+    const { learner } = await openTestWorkshop();
+    const source = testSource();
+    const kept = async (input: object, minutes = 0) => {
+      const clock = () => new Date(NOW.getTime() + 60_000 * minutes);
+      const started = await startPractice({ ...learner, clock }, input, source);
+      return started.ok ? readPractice(started.id) : null;
+    };
+    expect(await kept({})).toMatchObject({ criteria: iso5817({ level: "C", edition: 2014 }), book: "open" });
+    expect(await kept({ criteriaId: "api-1104", book: "closed" }, 1)).toMatchObject({
+      criteria: api1104(),
+      book: "closed",
+    });
+    // what was chosen last stands there the next time
+    expect(await readToday(learner)).toMatchObject({
+      criteria: { choice: { criteriaId: "api-1104", book: "closed" } },
+    });
+  });
+
+  test.each([
+    [{ criteriaId: "iso-5817-1066-z" }, { path: "criteriaId", wanted: /id of a built-in or an in-house/ }],
+    [{ book: "half open" }, { path: "book", wanted: /one of open, closed/ }],
+  ])("refuses %j and names the field", async (input, { path, wanted }) => {
+    const { learner } = await openTestWorkshop();
+    expect(await startPractice(learner, input, testSource())).toMatchObject({
+      ok: false,
+      code: "invalid-input",
+      problem: { path, wanted: expect.stringMatching(wanted) },
+    });
   });
 
   test("keeps the number of unfinished plates of one person within bounds", async () => {

@@ -1,0 +1,143 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import { expect, type Page, test } from "@playwright/test";
+import { awsD11, CAUTION, iso5817 } from "../../lib/criteria";
+import { fillOpenRow, plateOf, waitForPicture } from "./support/bench";
+import { joinAs } from "./support/people";
+import { send } from "./support/practice";
+import { decide, sentenceOn } from "./support/sentences";
+import { readTruth } from "./support/truth";
+
+test.setTimeout(240_000);
+
+/** Takes a plate under another set than the usual one. */
+async function takePlateUnder(page: Page, criteriaId: string, book: "Open table" | "Closed book"): Promise<string> {
+  await page.goto("/");
+  await page.getByText(/^Sentenced by/).click();
+  await page.getByLabel("Acceptance criteria").selectOption(criteriaId);
+  await page.getByRole("radio", { name: new RegExp(`^${book}`) }).focus();
+  await page.keyboard.press("Space");
+  await page.getByRole("button", { name: "Inspect a fresh plate" }).click();
+  await expect(page).toHaveURL(/\/practice\/[\w-]+$/);
+  await expect(page.getByRole("button", { name: "Hand in" })).toBeVisible({ timeout: 120_000 });
+  return new URL(page.url()).pathname.split("/")[2];
+}
+
+/** Everything but scripts and styles that comes over the wire from now on. */
+function listen(page: Page): () => Promise<string> {
+  const reading: Promise<string>[] = [];
+  page.on("response", (response) => {
+    if (/\.(js|css|woff2)\b/.test(response.url())) return;
+    // redirects and aborted requests have no body
+    reading.push(response.text().catch(() => ""));
+  });
+  return async () => (await Promise.all(reading)).join("\n");
+}
+
+test("indications and plate are sentenced by keyboard under a set with its table, and the mark sheet shows each", async ({
+  page,
+}) => {
+  const received = listen(page);
+  await joinAs(page, "Solveig Tamm", "solveig");
+  const criteria = iso5817({ level: "B", edition: 2014 });
+  const id = await takePlateUnder(page, criteria.id, "Open table");
+  await waitForPicture(page);
+  // what the other test looks for in vain is there with an open table
+  expect(await received()).toContain(criteria.rows[0].clause);
+  expect(await received()).toContain("evidence");
+
+  const truth = readTruth(id).filter(({ neutral }) => !neutral);
+  const [one, other] = truth.filter(({ face }) => face === "cap");
+  for (const [n, item] of [one, other].entries()) {
+    await plateOf(page).focus();
+    await page.keyboard.press("p");
+    await fillOpenRow(page, item);
+    await decide(sentenceOn(page, n + 1), "accept");
+  }
+  // by arrow to the next answer, taken back, and decided again
+  await page.keyboard.press("ArrowRight");
+  await expect(sentenceOn(page, 2).getByRole("radio", { name: "Reject" })).toBeChecked();
+  await page.getByRole("button", { name: "Take this sentence back" }).first().press("Enter");
+  await expect(sentenceOn(page, 2).getByRole("radio", { checked: true })).toHaveCount(0);
+  await decide(sentenceOn(page, 2), "refer");
+  await expect(page.locator('[data-written-sentence="accept"]')).toHaveText(/Accept/);
+
+  // the table, at the row that speaks of the open type, and whole
+  await page.keyboard.press("Escape");
+  await expect(plateOf(page)).toBeFocused();
+  await page.keyboard.press("c");
+  const dialog = page.getByRole("dialog", { name: criteria.name });
+  await expect(dialog).toContainText(CAUTION);
+  const few = await dialog.getByRole("row").count();
+  await dialog.getByRole("button", { name: "Show all" }).press("Enter");
+  await expect(dialog.getByRole("row")).toHaveCount(criteria.rows.length + criteria.sections.length + 1);
+  expect(few).toBeLessThan(criteria.rows.length);
+  const atBench = await new AxeBuilder({ page }).include("dialog").analyze();
+  expect(atBench.violations.map(({ id: rule, nodes }) => `${rule} ${nodes[0].html}`)).toEqual([]);
+  await page.keyboard.press("Escape");
+
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await expect(page.getByRole("dialog")).toContainText("Not sentenced: the plate as a whole.");
+  await page.getByRole("button", { name: "Go on inspecting" }).click();
+  await decide(sentenceOn(page, "piece"), "reject");
+  await expect(page.locator('[data-save="saved"]')).toHaveText(/Saved \d/);
+  await page.reload();
+  await expect(sentenceOn(page, "piece").getByRole("radio", { name: "Reject" })).toBeChecked();
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await expect(page.getByRole("dialog")).not.toContainText("Not sentenced");
+  await page.getByRole("dialog").getByRole("button", { name: "Hand in" }).click();
+  await expect(page).toHaveURL(`/practice/${id}/marks`);
+
+  // a line for each imperfection and one for the plate, which add up to the part
+  const list = page.getByRole("heading", { name: "Sentences" }).locator("xpath=following-sibling::ol[1]");
+  await expect(list.locator("li")).toHaveCount(truth.length + 1);
+  await expect(
+    list.getByRole("button", { name: /^Accept: (right|wrong)/ }).or(list.getByText(/^Accept: /)),
+  ).toHaveCount(1);
+  await expect(list.getByText(/^Refer: /)).toHaveCount(1);
+  await expect(list.getByText(/^Reject: /)).toHaveCount(1);
+  const earned = await list.locator("li > button span.font-semibold").allInnerTexts();
+  const sum = earned.reduce((total, text) => total + Number(text), 0);
+  const part = (await page.getByText("All sentences").locator("..").textContent()) ?? "";
+  expect(Math.abs(sum - Number(/([\d.]+) of/.exec(part)?.[1]))).toBeLessThan(0.005 * earned.length + 0.006);
+  // what is missed stays covered
+  await expect(list.getByText("missed, so there is no sentence")).toHaveCount(truth.length - 2);
+
+  // a line leads to its place and tells both ways; the weld is cut there
+  await list.getByText(/^Refer: /).click();
+  await expect(list.getByText("From your report")).toBeVisible();
+  await expect(list.getByText("From what is there")).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Section at/ })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText(CAUTION).first()).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).include("main").analyze();
+  expect(violations.map(({ id: rule, nodes }) => `${rule} ${nodes[0].html}`)).toEqual([]);
+});
+
+test("with a closed book no table comes over the wire, and the bench says why there is none", async ({ page }) => {
+  await joinAs(page, "Torben Aas", "torben");
+  await page.goto("/");
+  const received = listen(page);
+  const criteria = awsD11({ loading: "static", stress: "other" });
+  const id = await takePlateUnder(page, criteria.id, "Closed book");
+  await waitForPicture(page);
+  await plateOf(page).focus();
+  await page.keyboard.press("c");
+  const dialog = page.getByRole("dialog", { name: criteria.name });
+  await expect(dialog).toContainText("Closed book");
+  await expect(dialog).toContainText(criteria.edition);
+  await expect(dialog.getByRole("table")).toHaveCount(0);
+  await page.keyboard.press("Escape");
+  await page.reload();
+  await waitForPicture(page);
+  await page.evaluate((path) => fetch(path, { headers: { RSC: "1" } }).then((part) => part.text()), `/practice/${id}`);
+  expect(
+    await send(page, "PUT", `/api/practice/${id}/report`, { sequence: 1, report: { version: 1, calls: [] } }),
+  ).toEqual(expect.objectContaining({ status: 200 }));
+  const wire = await received();
+  expect(wire, "the name is known").toContain(criteria.name);
+  const secrets = ["evidence", ...criteria.rows.flatMap(({ clause, notes }) => [clause, ...(notes ? [notes] : [])])];
+  expect(secrets.filter((secret) => secret.length > 4 && wire.includes(secret))).toEqual([]);
+
+  // what was chosen last stands there the next time
+  await page.goto("/");
+  await expect(page.getByText(/^Sentenced by/)).toContainText("closed book");
+});
