@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
 import type { z } from "zod";
+import { BUILT_IN_CRITERIA, builtInCriteria, type Criteria } from "../../lib/criteria";
 import { REPORT_SCHEMAS } from "../../lib/report";
 import { marksSchema } from "../../lib/results";
 import { DEFAULT_SETTINGS, markSection } from "../../lib/scoring";
@@ -9,9 +10,10 @@ import { truthSchema } from "../../lib/specimen";
 
 const USAGE = `Marks a report against the truth of its specimen and prints the account as JSON.
 
-  npm run mark -- truth.json report.json [--pass 70]
+  npm run mark -- truth.json report.json [--pass 70] [--criteria iso-5817-2014-c]
 
 --pass: marks that the piece needs, 0 to 100, at most one decimal; 70 if left out.
+--criteria: id of the built-in criteria by which indications and piece are sentenced; nothing is if left out.
 Exit code 0: marked. Exit code 2: a file or an option cannot be read; the message says where and why.`;
 
 /** Something the person at the keyboard can mend. */
@@ -63,11 +65,18 @@ function parsePassMark(text: string): number {
   return parsed.data;
 }
 
+function parseCriteria(id: string): Criteria {
+  const criteria = builtInCriteria(id);
+  const ids = BUILT_IN_CRITERIA.map((one) => one.id).join(", ");
+  if (!criteria) throw new BadInput(`--criteria: one of ${ids}; found ${id}`);
+  return criteria;
+}
+
 function parseArguments() {
   try {
     return parseArgs({
       allowPositionals: true,
-      options: { pass: { type: "string" }, help: { type: "boolean", short: "h" } },
+      options: { pass: { type: "string" }, criteria: { type: "string" }, help: { type: "boolean", short: "h" } },
     });
   } catch (error) {
     throw new BadInput(`${error instanceof Error ? error.message : String(error)}\n\n${USAGE}`);
@@ -82,12 +91,15 @@ function run(): void {
   }
   if (positionals.length !== 2) throw new BadInput(`two files are needed, found ${positionals.length}\n\n${USAGE}`);
   const pass = values.pass === undefined ? null : parsePassMark(values.pass);
+  const criteria = values.criteria === undefined ? null : parseCriteria(values.criteria);
   const truth = parseFile(positionals[0], truthSchema);
   const { kind } = truth.joint;
   const section = kind === "butt" ? "plate" : kind;
   const report = parseFile(positionals[1], REPORT_SCHEMAS[kind]);
   const passMark = pass ?? DEFAULT_SETTINGS[section].passMark;
-  console.log(JSON.stringify(markSection(section, truth, report, { ...DEFAULT_SETTINGS[section], passMark }), null, 2));
+  console.log(
+    JSON.stringify(markSection(section, truth, report, { ...DEFAULT_SETTINGS[section], passMark, criteria }), null, 2),
+  );
 }
 
 try {

@@ -58,6 +58,17 @@ describe("npm run mark", () => {
     expect(indications.lines.map(({ kind }) => kind)).toEqual(["found"]);
   });
 
+  it("sentences by the criteria that are named: overlap is not permitted at level C of ISO 5817", () => {
+    const sentenced = { version: 1, calls: [{ ...right, sentence: "reject" }], pieceSentence: "reject" };
+    const { stdout } = mark(truthPath, write("sentenced.json", sentenced), "--criteria", "iso-5817-2014-c");
+    const { mark: marks, sentences } = sectionResultSchema.parse(JSON.parse(stdout));
+    expect([marks, sentences?.lines.map(({ right: answers }) => answers)]).toEqual([100_000, [["reject"]]]);
+    expect(mark(truthPath, write("again.json", sentenced), "--criteria", "iso-5817")).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/--criteria: one of iso-5817-2014-b, .*found iso-5817/),
+    });
+  });
+
   it("marks a fillet as the section that its joint says, and keeps its report within the piece", () => {
     const filletPath = write("fillet.json", FILLET_TRUTH);
     const crack = { ...right, face: "fillet", type: "longitudinal-crack", start: 60, end: 90, across: -1.2 };
