@@ -35,8 +35,8 @@ export {
 } from "./in-house";
 export { type InHouseSet, wholeCriteria } from "./in-house-set";
 export { type Indication, type Measured, measuredSize, type Piece, quantityOf } from "./indication";
-export { describeLimit, type Limit, limitSchema } from "./limit";
 export { describeSectionRule } from "./judge-sections";
+export { describeLimit, type Limit, limitSchema } from "./limit";
 export { mergeCriteria } from "./merge";
 export { measuredValues, nominalValues } from "./piece-values";
 export { describeRange, type Range, rangeSchema, withinRanges } from "./range";

@@ -9,7 +9,7 @@ export const tutor = { by: "tutor", reason: "the lamp went out" };
 /** One pore, so many mm from the datum. */
 export const reportAt = (start: number): Report => ({
   ...EMPTY_REPORT,
-  calls: [{ id: "a", face: "cap", type: "surface-pore", start, end: null, across: 0, size: 1 }],
+  calls: [{ id: "a", face: "cap", type: "surface-pore", start, end: null, across: 0, size: 1, sentence: null }],
 });
 
 /** Planned for 10:00; grace 10 s. */
