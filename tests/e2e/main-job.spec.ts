@@ -107,13 +107,17 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   expect(Number(/passed: ([\d.]+) marks/.exec((await verdict.textContent()) ?? "")?.[1])).toBeGreaterThanOrEqual(99.5);
   await expect(page.getByText(`You found ${truth.length} of ${truth.length} indications`)).toBeVisible();
 
-  // every line of the account adds up to the sum that stands under it
+  // the lines of indications and of sentences add up to the sums that stand under them
   const section = page.getByRole("region", { name: /^Butt plate/ });
   const lines = await section.locator("ol > li > button span.font-semibold").allInnerTexts();
   const sum = lines.reduce((total, text) => total + Number(text), 0);
-  const total = Number(
-    /([\d.]+) of/.exec((await section.getByText("All indications").locator("..").textContent()) ?? "")?.[1],
+  const parts = await Promise.all(
+    ["All indications", "All sentences"].map(async (name) => {
+      const text = await section.getByText(name).locator("..").textContent();
+      return Number(/([\d.]+) of/.exec(text ?? "")?.[1]);
+    }),
   );
+  const total = parts.reduce((together, part) => together + part, 0);
   expect(Math.abs(sum - total)).toBeLessThan(0.005 * lines.length + 0.006);
 
   // choosing a line goes to its place under the light, with the weld cut across there

@@ -78,7 +78,7 @@ describe("sentences on a plate", () => {
   it.each([
     ["no size", { size: null }],
     ["no type", { type: null }],
-    ["no end", { end: null }],
+    ["no end", { end: null, size: 0.45 }],
   ])("go by the truth where there is %s, which cannot be referred away", (_, blank) => {
     const earned = (sentence: WrittenSentence) =>
       lineOf({ calls: [exact(undercut, { ...blank, sentence })] }, "deep").earned;
