@@ -137,7 +137,7 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
     .getByRole("button", { name: /^ISO 5817/ })
     .first()
     .click();
-  await expect(page.getByText("For training only.")).toBeVisible();
+  await expect(page.getByText("For training only.").last()).toBeVisible();
 
   // history, and a new plate
   await page.goto("/history");
