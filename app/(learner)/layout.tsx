@@ -8,6 +8,7 @@ import { signOut } from "./actions";
 export default async function LearnerLayout({ children }: { children: ReactNode }) {
   const [actor, workshop] = await Promise.all([currentActor(), readWorkshop()]);
   if (!actor || !workshop) return showRefusal(refuse("not-signed-in"));
+  if (actor.hasOneTimeCode) return showRefusal(refuse("own-password-needed"));
   return (
     <>
       <SiteHeader actor={actor} workshop={workshop.name} signOut={signOut} />

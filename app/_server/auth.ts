@@ -34,7 +34,9 @@ export function createAuth() {
       const host = request?.headers.get("host");
       return host ? [`http://${host}`, `https://${host}`] : [];
     },
-    user: { additionalFields: { role: { type: "string", input: false } } },
+    user: {
+      additionalFields: { role: { type: "string", input: false }, hasOneTimeCode: { type: "boolean", input: false } },
+    },
     // pages cannot write cookies, so a session is not prolonged while it lasts
     session: { expiresIn: THIRTY_DAYS_S, disableSessionRefresh: true },
     emailAndPassword: {

@@ -15,6 +15,8 @@ const NEVER_SENT_BACK = new Set(["password", "confirmation", "currentPassword"])
 /** Refusals that one field is to blame for. */
 const AT_FIELD: Partial<Record<RefusalCode, Readonly<Record<string, string>>>> = {
   "sign-in-name-taken": { signInName: "Taken already." },
+  "code-as-password": { password: "Not the code from the slip." },
+  "no-such-join-code": { joinCode: "Not a code of a class now." },
   "wrong-password": { currentPassword: "Not the present one." },
 };
 

@@ -4,7 +4,7 @@ export const PATH_HEADER = "x-toeline-path";
 /** Pages that somebody may come for: plain segments, so that no address of another site, query or file passes. */
 const PAGE_PATH = /^(\/[A-Za-z0-9_-]+)+$/;
 /** Where nobody has to be signed in. */
-const OPEN_PATHS = /^\/(sign-in|join|setup|api)(\/|$)/;
+const OPEN_PATHS = /^\/(sign-in|slip|own-password|join|setup|api)(\/|$)/;
 const LONGEST = 200;
 
 /** The page to land on after signing in, from whatever was sent along; null where that is no page of the workshop. */

@@ -13,6 +13,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence: "You are not signed in. What you wrote stays in this browser; sign in again and it is sent.",
   },
   "not-permitted": { status: 403, sentence: "Your account may not do this. Nothing was changed; ask a tutor." },
+  "own-password-needed": {
+    status: 403,
+    sentence:
+      "You signed in with a one-time code. Choose your own password first; everything else waits, and nothing is lost.",
+  },
   "foreign-origin": {
     status: 403,
     sentence: "This request came from another site, so nothing was changed. Open Toeline itself and try again there.",
@@ -43,6 +48,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 401,
     sentence: "The sign-in name or the password is not right. Try again, or ask your tutor.",
   },
+  "slip-used": {
+    status: 401,
+    sentence:
+      "This sign-in name and code do not open an account. A code works until its owner has chosen a password; then sign in with that, or ask your tutor for a new code.",
+  },
   "wrong-password": {
     status: 401,
     sentence: "The present password is not right, so it was not changed. Type it again.",
@@ -51,9 +61,48 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 429,
     sentence: "Too many tries from this computer. Wait one minute, then try again.",
   },
+  "too-many-codes": {
+    status: 429,
+    sentence:
+      "Too many join codes were wrong from this address. Nobody joined a class; wait one minute, then type the code from the board again.",
+  },
+  "code-as-password": {
+    status: 422,
+    sentence:
+      "That is the code from your slip, which others may have seen. It still works; choose another password now.",
+  },
+  "no-such-join-code": {
+    status: 404,
+    sentence: "No class takes that join code now, so nothing was changed. Ask your tutor for the present one.",
+  },
+  "no-such-session": {
+    status: 404,
+    sentence: "You are not signed in there any more. Nothing else was changed.",
+  },
+  "no-such-tutor": {
+    status: 404,
+    sentence: "There is no such tutor here, so nothing was changed. Reload the page.",
+  },
+  "no-such-class": {
+    status: 404,
+    sentence: "There is no such class among yours, so nothing was changed. Go back to your classes.",
+  },
+  "class-archived": {
+    status: 409,
+    sentence: "This class is archived and is only read, so nothing was changed. Take it back into use first.",
+  },
+  "last-tutor": {
+    status: 409,
+    sentence: "A class keeps at least one tutor, so nothing was changed. Add another tutor first.",
+  },
+  "list-changed": {
+    status: 409,
+    sentence:
+      "Something that this list touches was changed meanwhile, so nothing was done. Look at the rows as they stand now and confirm again.",
+  },
   "no-such-learner": {
     status: 404,
-    sentence: "There is no such learner here, so nothing was changed. Reload the desk.",
+    sentence: "There is no such learner among yours, so nothing was changed. Reload the page.",
   },
   "no-such-practice": {
     status: 404,

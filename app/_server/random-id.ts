@@ -1,4 +1,5 @@
 import { randomBytes, randomInt } from "node:crypto";
+import { JOIN_CODE_LENGTH, JOIN_CODE_SIGNS } from "@/lib/classes";
 
 /** An id that nobody can guess or count: 128 random bits. */
 export function randomId(): string {
@@ -15,4 +16,9 @@ const READABLE = "abcdefghjkmnpqrstuvwxyz23456789";
 export function randomPassword(): string {
   const group = () => Array.from({ length: 4 }, () => READABLE[randomInt(READABLE.length)]).join("");
   return [group(), group(), group()].join("-");
+}
+
+/** A join code for a class: short, since whoever guesses is stopped after some tries. */
+export function randomJoinCode(): string {
+  return Array.from({ length: JOIN_CODE_LENGTH }, () => JOIN_CODE_SIGNS[randomInt(JOIN_CODE_SIGNS.length)]).join("");
 }

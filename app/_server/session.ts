@@ -12,19 +12,29 @@ import type { Refusal } from "./refusal";
 
 const SENT_ON = ["cookie", "user-agent", ADDRESS_HEADER] as const;
 
-/** Who is signed in; looked up once for each request. */
-export const currentActor = cache(async (): Promise<Actor | null> => {
+/** The session of the request; looked up once for each. */
+const currentSession = cache(async () => {
   // not the header as it came in: after an action the page is drawn in the same request, with the cookies just set
   const cookie = (await cookies()).toString();
-  const session = await auth().api.getSession({ headers: new Headers({ cookie }) });
-  if (!session) return null;
-  const { id, name, role } = session.user;
-  return { id, name, role: role as Role };
+  return auth().api.getSession({ headers: new Headers({ cookie }) });
 });
+
+/** Who is signed in. */
+export async function currentActor(): Promise<Actor | null> {
+  const session = await currentSession();
+  if (!session) return null;
+  const { id, name, role, hasOneTimeCode } = session.user;
+  return { id, name, role: role as Role, hasOneTimeCode: hasOneTimeCode === true };
+}
 
 /** The caller of a use case: whoever is signed in, at the server's time. */
 export async function currentCaller(): Promise<Caller> {
-  return { actor: await currentActor(), clock: () => new Date() };
+  return {
+    actor: await currentActor(),
+    clock: () => new Date(),
+    sessionId: (await currentSession())?.session.id,
+    address: (await headers()).get(ADDRESS_HEADER) ?? undefined,
+  };
 }
 
 /**
@@ -56,6 +66,7 @@ export async function showRefusal({ code }: Refusal): Promise<never> {
     const cameFor = (await headers()).get(PATH_HEADER);
     return redirect((await readWorkshop()) ? signInPath(cameFor) : "/setup");
   }
+  if (code === "own-password-needed") return redirect("/own-password");
   if (code === "not-set-up") return redirect("/setup");
   if (code === "not-permitted") return redirect("/");
   return notFound();
@@ -63,8 +74,9 @@ export async function showRefusal({ code }: Refusal): Promise<never> {
 
 /** After signing in: to the page somebody came for; otherwise a tutor comes to the desk, a learner to Today. */
 export async function goHome(cameFor?: unknown): Promise<never> {
+  const actor = await currentActor();
+  if (actor?.hasOneTimeCode) return redirect("/own-password");
   const path = landingPath(cameFor);
   if (path) return redirect(path);
-  const actor = await currentActor();
   return redirect(actor?.role === "tutor" ? "/desk" : "/");
 }

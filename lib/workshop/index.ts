@@ -19,3 +19,11 @@ export {
   workshopNameSchema,
   workshopSettingsSchema,
 } from "./settings";
+export {
+  isOnlyThisComputer,
+  readAddress,
+  readSlipFragment,
+  type SignInSlip,
+  type SlipAccess,
+  slipLink,
+} from "./slip-link";

@@ -10,6 +10,8 @@ export interface Person {
   readonly name: string;
   readonly signInName: string;
   readonly role: Role;
+  /** Signs in with a code that a tutor gave out, and has to choose a password of their own before anything else. */
+  readonly hasOneTimeCode: boolean;
   readonly createdAt: Date;
 }
 

@@ -8,18 +8,23 @@ export interface AccountToCreate {
   readonly signInName: string;
   readonly role: Role;
   readonly passwordHash: string;
+  /** The password is a code that was given out, to be replaced by one of their own. */
+  readonly hasOneTimeCode: boolean;
 }
 
 /** Nobody reads or writes mail here, but the sign-in library wants an address; `.invalid` is reserved for this. */
 const addressOf = (account: Pick<AccountToCreate, "id">) => `${account.id}@toeline.invalid`;
 
+const BY_NAME = [{ name: "asc" as const }, { id: "asc" as const }];
+
 /** The rows that make up accounts with a password. */
 export function accountRows(accounts: readonly AccountToCreate[], now: Date) {
   return {
-    users: accounts.map(({ id, name, signInName, role }) => ({
+    users: accounts.map(({ id, name, signInName, role, hasOneTimeCode }) => ({
       id,
       name,
       role,
+      hasOneTimeCode,
       username: signInName,
       displayUsername: signInName,
       email: addressOf({ id }),
@@ -61,22 +66,88 @@ export async function readPerson(id: string): Promise<Person | null> {
 
 /** Everybody with that role, by name. */
 export async function listPeople(role: Role): Promise<readonly Person[]> {
-  const rows = await database().user.findMany({ where: { role }, orderBy: [{ name: "asc" }, { id: "asc" }] });
+  const rows = await database().user.findMany({ where: { role }, orderBy: BY_NAME });
   return rows.map(personOf);
 }
 
-/** Replaces a password and ends every session that was opened with the old one. */
-export async function replacePassword(userId: string, passwordHash: string, now: Date): Promise<void> {
+/** Everybody's sign-in name and who they are. */
+export async function listSignInNames(): Promise<readonly Pick<Person, "id" | "name" | "signInName">[]> {
+  const rows = await database().user.findMany({ select: { id: true, name: true, username: true } });
+  return rows.map(({ id, name, username }) => ({ id, name, signInName: username }));
+}
+
+/** Learners that a tutor works with: those in a class of theirs, and those in no class at all. */
+const learnerOf = (tutorId: string) => ({
+  role: "learner" as const,
+  OR: [
+    { memberships: { some: { leftAt: null, group: { tutors: { some: { userId: tutorId } } } } } },
+    { memberships: { none: { leftAt: null } } },
+  ],
+});
+
+/** One of the learners that a tutor works with; null for anybody else. */
+export async function readLearnerOf(tutorId: string, id: string): Promise<Person | null> {
+  const row = await database().user.findFirst({ where: { id, ...learnerOf(tutorId) } });
+  return row && personOf(row);
+}
+
+/** Every learner that a tutor works with, by name. */
+export async function listLearnersOf(tutorId: string): Promise<readonly Person[]> {
+  const rows = await database().user.findMany({ where: learnerOf(tutorId), orderBy: BY_NAME });
+  return rows.map(personOf);
+}
+
+/** Every learner who is in no class, by name. */
+export async function listLearnersWithoutClass(): Promise<readonly Person[]> {
+  const where = { role: "learner" as const, memberships: { none: { leftAt: null } } };
+  const rows = await database().user.findMany({ where, orderBy: BY_NAME });
+  return rows.map(personOf);
+}
+
+export interface OneTimeCode {
+  readonly userId: string;
+  readonly passwordHash: string;
+}
+
+/** Puts one-time codes in place of passwords and ends every session opened with those, for all of them or for none. */
+export async function replaceByOneTimeCodes(codes: readonly OneTimeCode[], now: Date): Promise<void> {
+  const db = database();
+  const userId = { in: codes.map((code) => code.userId) };
+  await db.$transaction([
+    ...codes.map((code) =>
+      db.account.updateMany({
+        where: { userId: code.userId, providerId: "credential" },
+        data: { password: code.passwordHash, updatedAt: now },
+      }),
+    ),
+    db.user.updateMany({ where: { id: userId }, data: { hasOneTimeCode: true } }),
+    db.session.deleteMany({ where: { userId } }),
+  ]);
+}
+
+/** Keeps a password that somebody chose in place of their one-time code, and ends their sessions but this one. */
+export async function replaceOneTimeCode(
+  { userId, passwordHash }: OneTimeCode,
+  sessionId: string | null,
+  now: Date,
+): Promise<void> {
   const db = database();
   await db.$transaction([
     db.account.updateMany({
       where: { userId, providerId: "credential" },
       data: { password: passwordHash, updatedAt: now },
     }),
-    db.session.deleteMany({ where: { userId } }),
+    db.user.update({ where: { id: userId }, data: { hasOneTimeCode: false } }),
+    db.session.deleteMany({ where: { userId, NOT: { id: sessionId ?? "" } } }),
   ]);
 }
 
-function personOf({ id, name, username, role, createdAt }: UserModel): Person {
-  return { id, name, signInName: username, role, createdAt };
+/** The stored hash of somebody's password. */
+export async function readPasswordHash(userId: string): Promise<string | null> {
+  const row = await database().account.findFirst({ where: { userId, providerId: "credential" } });
+  return row?.password ?? null;
+}
+
+export function personOf({ id, name, username, role, hasOneTimeCode, createdAt }: UserModel): Person {
+  return { id, name, signInName: username, role, hasOneTimeCode, createdAt };
 }

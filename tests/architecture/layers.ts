@@ -15,6 +15,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
   drills: ["math", "random", "gauges"],
   workshop: ["results"],
+  classes: ["workshop"],
   practice: ["weld", "criteria", "report", "results", "workshop"],
   sittings: ["weld", "report", "results", "practice"],
 };
@@ -23,7 +24,11 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
 export const ANSWER_PARTS = ["lib/specimen/", "lib/scoring/", "lib/questions/"] as const;
 
 /** Packages that a part of lib may use. */
-export const LIB_PACKAGES: Readonly<Record<string, readonly string[]>> = { zod: ["*"], seedrandom: ["random"] };
+export const LIB_PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  zod: ["*"],
+  seedrandom: ["random"],
+  papaparse: ["classes"],
+};
 
 export function partOf(path: string): string {
   return path.split("/")[1];

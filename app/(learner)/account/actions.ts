@@ -1,9 +1,12 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { type FormProblem, problemOf, textsOf } from "@/app/_server/form-state";
 import { problemsByField } from "@/app/_server/input-problem";
+import { sentenceFor } from "@/app/_server/messages";
 import { refuse } from "@/app/_server/refusal";
-import { askAuth } from "@/app/_server/session";
+import { askAuth, currentCaller } from "@/app/_server/session";
+import { endOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { newPasswordSchema } from "@/lib/workshop";
 
 export type PasswordState = { readonly isChanged: true } | { readonly isChanged: false; readonly problem: FormProblem };
@@ -23,4 +26,18 @@ export async function changePassword(_before: PasswordState | null, form: FormDa
   if (status === 200) return { isChanged: true };
   const code = status === 429 ? "too-many-tries" : status === 401 ? "not-signed-in" : "wrong-password";
   return { isChanged: false, problem: problemOf(refuse(code)) };
+}
+
+export interface EndedState {
+  readonly isGood: boolean;
+  readonly told: string;
+}
+
+/** Signs out on the device that the form names, or on all but this one. */
+export async function endSessions(_before: EndedState | null, form: FormData): Promise<EndedState> {
+  const { session } = textsOf(form);
+  const ended = await endOwnSessions(await currentCaller(), session ?? null);
+  if (!ended.ok) return { isGood: false, told: sentenceFor(ended.code) };
+  revalidatePath("/account");
+  return { isGood: true, told: session ? "You are signed out there." : "You are signed out everywhere but here." };
 }

@@ -32,17 +32,22 @@ export function SignInForm({ signIn: action, landing, canJoin }: SignInFormProps
           defaultValue={problem?.typed.username}
           required
         />
-        <Field name="password" label="Password" type="password" autoComplete="current-password" required />
+        <Field
+          name="password"
+          label="Password"
+          type="password"
+          autoComplete="current-password"
+          hint="The first time: the one-time code from your slip."
+          required
+        />
         <Button type="submit">Sign in</Button>
       </form>
-      {canJoin && (
-        <p className="mt-4">
-          New here?{" "}
-          <Link href="/join" className="font-medium text-action underline underline-offset-4">
-            Make your own account to practise
-          </Link>
-        </p>
-      )}
+      <p className="mt-4">
+        New here?{" "}
+        <Link href="/join" className="font-medium text-action underline underline-offset-4">
+          {canJoin ? "Make your own account to practise" : "Make an account with the join code of your class"}
+        </Link>
+      </p>
     </>
   );
 }

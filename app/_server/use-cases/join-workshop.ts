@@ -1,4 +1,5 @@
 import { newPersonSchema } from "@/lib/workshop";
+import { enrol } from "@/prisma/stores/classes";
 import { createPerson } from "@/prisma/stores/people";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
@@ -6,14 +7,25 @@ import { problemsByField } from "../input-problem";
 import { hashPassword } from "../passwords";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
+import { classOfCode } from "./join-class";
 
-/** A learner makes their own account, where the tutor allows it. */
-export async function joinWorkshop({ clock }: Pick<Caller, "clock">, input: unknown) {
+/**
+ * A learner makes their own account: into a class with its join code, or without one where the tutor allows it. A wrong
+ * code makes no account.
+ */
+export async function joinWorkshop(
+  { clock, address }: Pick<Caller, "clock" | "address">,
+  input: { readonly joinCode?: string; readonly [field: string]: unknown },
+) {
   const workshop = await readWorkshop();
   if (!workshop) return refuse("not-set-up");
-  if (!workshop.allowsOwnAccounts) return refuse("own-accounts-off");
+  const joinCode = input.joinCode?.trim() ?? "";
+  if (joinCode === "" && !workshop.allowsOwnAccounts) return refuse("own-accounts-off");
   const parsed = newPersonSchema.safeParse(input);
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
+  const found = joinCode === "" ? null : await classOfCode({ clock, address }, joinCode);
+  if (found && !found.ok) return found;
+
   const { name, signInName, password } = parsed.data;
   const account = {
     id: randomId(),
@@ -21,7 +33,10 @@ export async function joinWorkshop({ clock }: Pick<Caller, "clock">, input: unkn
     signInName,
     role: "learner",
     passwordHash: await hashPassword(password),
+    hasOneTimeCode: false,
   } as const;
-  if (!(await createPerson(account, clock()))) return refuse("sign-in-name-taken");
-  return { ok: true, signInName } as const;
+  const isMade = found
+    ? await enrol({ groupId: found.group.id, accounts: [account], learnerIds: [] }, clock())
+    : await createPerson(account, clock());
+  return isMade ? ({ ok: true, signInName } as const) : refuse("sign-in-name-taken");
 }

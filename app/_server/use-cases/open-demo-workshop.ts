@@ -31,6 +31,7 @@ export async function openDemoWorkshop({ clock }: Pick<Caller, "clock">) {
       ...person,
       id: randomId(),
       passwordHash: await hashPassword(password),
+      hasOneTimeCode: false,
     })),
   );
   const settings = { name: WORKSHOP, allowsOwnAccounts: true, passMarks: DEFAULT_PASS_MARKS };

@@ -1,16 +1,14 @@
 import { readPerson } from "@/prisma/stores/people";
-import { readHandedInPractice, readPractice } from "@/prisma/stores/practices";
+import { readHandedInPractice } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
-import { requireSignedIn } from "../permissions";
+import { requireReadablePractice } from "../permissions";
 import { refuse } from "../refusal";
 
-/** A handed-in practice with truth and account: for whoever handed it in, and for a tutor. */
+/** A handed-in practice with truth and account: for whoever handed it in, and for their tutors. */
 export async function readMarkSheet(caller: Caller, id: string) {
-  const signedIn = requireSignedIn(caller);
-  if (!signedIn.ok) return signedIn;
-  const practice = await readPractice(id);
-  const isOwn = practice?.userId === signedIn.actor.id;
-  if (!practice || !(isOwn || signedIn.actor.role === "tutor")) return refuse("no-such-practice");
+  const readable = await requireReadablePractice(caller, id);
+  if (!readable.ok) return readable;
+  const { practice, isOwn } = readable;
   const sheet = await readHandedInPractice(id);
   const learner = await readPerson(practice.userId);
   if (!sheet || !learner) return refuse("not-handed-in");

@@ -19,6 +19,7 @@ export async function setUpWorkshop({ clock }: Pick<Caller, "clock">, input: unk
     name,
     signInName,
     role: "tutor",
+    hasOneTimeCode: false,
     passwordHash: await hashPassword(password),
   } as const;
   const settings = { name: workshop, allowsOwnAccounts: true, passMarks: DEFAULT_PASS_MARKS };

@@ -107,6 +107,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_drill_rounds$/),
     expect.stringMatching(/_criteria_sets$/),
     expect.stringMatching(/_criteria_of_practices$/),
+    expect.stringMatching(/_classes$/),
   ]);
 
   // what was asked of either face is never asked more of

@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Caller } from "@/app/_server/caller";
-import { addLearner } from "@/app/_server/use-cases/add-learner";
+import { addLearner } from "@/app/_server/use-cases/add-person";
 import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-settings";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { keepDrillRound } from "@/app/_server/use-cases/keep-drill-round";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
+import { makeCodes } from "@/app/_server/use-cases/make-codes";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readDrills } from "@/app/_server/use-cases/read-drills";
@@ -14,7 +15,6 @@ import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { readToday } from "@/app/_server/use-cases/read-today";
-import { renewPassword } from "@/app/_server/use-cases/renew-password";
 import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
@@ -57,7 +57,7 @@ const TUTORS_ONLY: Readonly<Record<string, Use>> = {
   "change settings": (caller) =>
     changeWorkshopSettings(caller, { name: "New", allowsOwnAccounts: false, passMarks: { plate: 1, fillet: 2 } }),
   "add a learner": (caller) => addLearner(caller, { name: "New One", signInName: "new-one" }),
-  "renew a password": (caller) => renewPassword(caller, "learner"),
+  "make codes": (caller) => makeCodes(caller, ["learner"]),
 };
 
 describe.each(Object.entries({ ...OWNERS_ONLY, ...SIGNED_IN, ...TUTORS_ONLY, "read a mark sheet": readMarkSheet }))(
@@ -95,11 +95,6 @@ describe.each(Object.entries(TUTORS_ONLY))("%s", (_name, use) => {
     }
     expect(await use(tutor, "")).toMatchObject({ ok: true });
   });
-});
-
-test("a tutor renews the passwords of learners only", async () => {
-  const { tutor } = await openTestWorkshop();
-  expect(await renewPassword(tutor, "tutor")).toEqual({ ok: false, code: "no-such-learner" });
 });
 
 test("a tutor reads learners only, without what they are still writing", async () => {

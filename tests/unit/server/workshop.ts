@@ -26,7 +26,7 @@ export async function openTestWorkshop(): Promise<{ tutor: Caller; learner: Call
   await createWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: DEFAULT_PASS_MARKS }, [], NOW);
   const passwordHash = await hashPassword("long enough 1");
   const add = async (id: string, role: Role): Promise<Caller> => {
-    const person = { id, name: `Name of ${id}`, role };
+    const person = { id, name: `Name of ${id}`, role, hasOneTimeCode: false };
     await createPerson({ ...person, signInName: id, passwordHash }, NOW);
     return { actor: person, clock };
   };

@@ -5,12 +5,16 @@ import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { Caution } from "@/app/_ui/caution";
 import { MarksHistory } from "@/app/_ui/marks-history";
 import { PageFrame } from "@/app/_ui/page-frame";
+import { readWorkshop } from "@/prisma/stores/workshops";
+import { giveAccess, signOutEverywhere } from "../actions";
 import { describeLearner } from "../describe-desk";
+import { Access } from "./access";
 
 export const metadata: Metadata = { title: "Learner" };
 
 export default async function LearnerPage({ params }: PageProps<"/desk/[learner]">) {
-  const read = await readLearner(await currentCaller(), (await params).learner);
+  const { learner: id } = await params;
+  const [read, workshop] = await Promise.all([readLearner(await currentCaller(), id), readWorkshop()]);
   if (!read.ok) return showRefusal(read);
   const { learner, openCount, handedIn } = read;
   return (
@@ -26,6 +30,13 @@ export default async function LearnerPage({ params }: PageProps<"/desk/[learner]
       ) : (
         <MarksHistory practices={handedIn} />
       )}
+      <Access
+        learner={learner}
+        workshop={workshop?.name ?? ""}
+        publicAddress={process.env.PUBLIC_URL ?? null}
+        giveAccess={giveAccess}
+        signOut={signOutEverywhere}
+      />
       <Caution />
     </PageFrame>
   );
