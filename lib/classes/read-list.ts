@@ -21,8 +21,8 @@ const SIGN_IN_HEADERS = new Set(["sign-in name", "sign in name", "signin name", 
 
 /**
  * The rows of a list that was pasted or read from a CSV file: names, and beside each, if wanted, a sign-in name. Columns
- * are parted by tabs, semicolons or commas, whichever comes first in this order outside quotation marks (RFC 4180); a
- * header may name the columns in another order, and further ones, which are left out.
+ * are parted by tabs, semicolons or commas, whichever most lines have outside quotation marks (RFC 4180), in this order
+ * where they are even; a header may name the columns in another order, and further ones, which are left out.
  */
 export function readList(text: string): readonly ListRow[] {
   // a byte order mark, and the line by which Excel names the delimiter
@@ -52,7 +52,9 @@ export function readList(text: string): readonly ListRow[] {
 
 function delimiterOf(text: string): string {
   const outside = text.replace(/"(?:[^"]|"")*"/g, "");
-  return ["\t", ";", ","].find((sign) => outside.includes(sign)) ?? ",";
+  const lines = outside.split(/\r\n?|\n/).map((line) => line.trim());
+  const uses = (sign: string) => lines.filter((line) => line.includes(sign)).length;
+  return ["\t", ";", ","].reduce((best, sign) => (uses(sign) > uses(best) ? sign : best));
 }
 
 /** Without what is not seen: spaces around and doubled, hard spaces, line breaks within, marks of writing direction. */

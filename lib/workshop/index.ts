@@ -1,4 +1,5 @@
 export {
+  byName,
   type NewPassword,
   type NewPerson,
   newPasswordSchema,

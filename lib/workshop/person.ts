@@ -15,6 +15,13 @@ export interface Person {
   readonly createdAt: Date;
 }
 
+const ALPHABET = new Intl.Collator("en", { sensitivity: "base", numeric: true });
+
+/** Orders people by name, with accented letters beside those without. */
+export function byName(a: Pick<Person, "name">, b: Pick<Person, "name">): number {
+  return ALPHABET.compare(a.name, b.name);
+}
+
 export const PASSWORD_MIN_LENGTH = 10;
 const PASSWORD_MAX_LENGTH = 128;
 

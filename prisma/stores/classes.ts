@@ -1,4 +1,5 @@
 import type { ClassDetails, ClassGroup, ClassMember } from "@/lib/classes";
+import { byName } from "@/lib/workshop";
 import { database, isDuplicate } from "../client";
 import type { ClassGroupModel } from "../generated/client/models";
 import { type AccountToCreate, accountRows, personOf } from "./people";
@@ -99,15 +100,12 @@ export async function removeClassTutor(groupId: string, userId: string): Promise
 export async function listMembers(groupId: string): Promise<readonly ClassMember[]> {
   const rows = await database().classMember.findMany({
     where: { groupId },
-    orderBy: [{ user: { name: "asc" } }, { userId: "asc" }],
+    orderBy: { userId: "asc" },
     include: { user: true },
   });
-  return rows.map(({ user, joinedAt, leftAt, timeFactor }) => ({
-    person: personOf(user),
-    joinedAt,
-    leftAt,
-    timeFactor,
-  }));
+  return rows
+    .map(({ user, joinedAt, leftAt, timeFactor }) => ({ person: personOf(user), joinedAt, leftAt, timeFactor }))
+    .sort((a, b) => byName(a.person, b.person));
 }
 
 export interface Enrolment {

@@ -1,4 +1,4 @@
-import type { Person, Role } from "@/lib/workshop";
+import { byName, type Person, type Role } from "@/lib/workshop";
 import { database, isDuplicate } from "../client";
 import type { UserModel } from "../generated/client/models";
 
@@ -14,8 +14,6 @@ export interface AccountToCreate {
 
 /** Nobody reads or writes mail here, but the sign-in library wants an address; `.invalid` is reserved for this. */
 const addressOf = (account: Pick<AccountToCreate, "id">) => `${account.id}@toeline.invalid`;
-
-const BY_NAME = [{ name: "asc" as const }, { id: "asc" as const }];
 
 /** The rows that make up accounts with a password. */
 export function accountRows(accounts: readonly AccountToCreate[], now: Date) {
@@ -66,8 +64,8 @@ export async function readPerson(id: string): Promise<Person | null> {
 
 /** Everybody with that role, by name. */
 export async function listPeople(role: Role): Promise<readonly Person[]> {
-  const rows = await database().user.findMany({ where: { role }, orderBy: BY_NAME });
-  return rows.map(personOf);
+  const rows = await database().user.findMany({ where: { role }, orderBy: { id: "asc" } });
+  return rows.map(personOf).sort(byName);
 }
 
 /** Everybody's sign-in name and who they are. */
@@ -93,15 +91,15 @@ export async function readLearnerOf(tutorId: string, id: string): Promise<Person
 
 /** Every learner that a tutor works with, by name. */
 export async function listLearnersOf(tutorId: string): Promise<readonly Person[]> {
-  const rows = await database().user.findMany({ where: learnerOf(tutorId), orderBy: BY_NAME });
-  return rows.map(personOf);
+  const rows = await database().user.findMany({ where: learnerOf(tutorId), orderBy: { id: "asc" } });
+  return rows.map(personOf).sort(byName);
 }
 
 /** Every learner who is in no class, by name. */
 export async function listLearnersWithoutClass(): Promise<readonly Person[]> {
   const where = { role: "learner" as const, memberships: { none: { leftAt: null } } };
-  const rows = await database().user.findMany({ where, orderBy: BY_NAME });
-  return rows.map(personOf);
+  const rows = await database().user.findMany({ where, orderBy: { id: "asc" } });
+  return rows.map(personOf).sort(byName);
 }
 
 export interface OneTimeCode {

@@ -140,7 +140,9 @@ export function MemberDialog({ classId, member, otherClasses, send }: MemberDial
           </Button>,
         )}
         <div className="mt-6 border-t border-line pt-4">
-          <Button onClick={close}>Change nothing more</Button>
+          <Button look="quiet" onClick={close}>
+            Close
+          </Button>
         </div>
       </dialog>
     </>

@@ -39,5 +39,5 @@ export function doneWords(made: number, added: number, className: string): strin
   const fresh = made === 0 ? "" : `${learners(made)} with a new account`;
   const who = [fresh, known].filter(Boolean).join(" and ");
   const isOne = made + added === 1;
-  return `${who.charAt(0).toUpperCase()}${who.slice(1)} ${isOne ? "is" : "are"} in ${className} now.`;
+  return `${who.charAt(0).toUpperCase()}${who.slice(1)} ${isOne ? "is" : "are"} in the class "${className}" now.`;
 }
