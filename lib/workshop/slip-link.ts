@@ -28,7 +28,9 @@ export function readAddress(typed: string): string | null {
   const full = /^[a-z][a-z0-9+.-]*:\/\//i.test(text) ? text : `http://${text}`;
   if (!URL.canParse(full)) return null;
   const { protocol, origin, hostname, username } = new URL(full);
-  return (protocol === "http:" || protocol === "https:") && hostname !== "" && username === "" ? origin : null;
+  // browsers differ in what they take for a host: only what could be typed counts
+  const isHost = /^(\[[0-9a-f:.]+\]|[a-z0-9.-]+)$/.test(hostname);
+  return (protocol === "http:" || protocol === "https:") && isHost && username === "" ? origin : null;
 }
 
 /** True for an address that means whatever computer it is typed on. */

@@ -40,7 +40,7 @@ export function Devices({ devices, end }: DevicesProps) {
             ) : (
               <form action={send}>
                 <input type="hidden" name="session" value={id} />
-                <Button type="submit" look="quiet" aria-label={`Sign out ${words}`}>
+                <Button type="submit" look="quiet" aria-label={`Sign out there: ${words}`}>
                   Sign out there
                 </Button>
               </form>
