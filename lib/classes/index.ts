@@ -3,4 +3,3 @@ export { decodeList } from "./decode-list";
 export { JOIN_CODE_LENGTH, JOIN_CODE_SIGNS, joinCodeSchema, shownJoinCode } from "./join-code";
 export { type KnownAccount, type PlannedRow, planList } from "./plan-list";
 export { LIST_MAX_LENGTH, LIST_MAX_ROWS, readList } from "./read-list";
-export { timeFactorSchema, USUAL_TIME_FACTORS } from "./time-factor";

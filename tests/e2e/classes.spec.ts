@@ -175,7 +175,7 @@ test("members get extra time, new codes, another class and leave; a class is arc
     await dialog.getByLabel("Other factor").fill("7");
     await dialog.getByRole("button", { name: "Set the time" }).click();
   });
-  await expect(members.getByRole("alert")).toContainText("Write a factor from 1 to 5");
+  await expect(members.getByRole("alert")).toContainText("1 to 5 with at most two decimals");
   await change("Dora Klein", async (dialog) => {
     await dialog.getByLabel("Other factor").fill("1,75");
     await dialog.getByRole("button", { name: "Set the time" }).click();

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { timeFactorSchema } from "@/lib/classes";
+import { factorSchema } from "@/lib/sittings";
 import { leaveClass, moveMember as storeMove, setTimeFactor as storeTimeFactor } from "@/prisma/stores/classes";
 import type { Caller } from "../caller";
 import { problemsByField } from "../input-problem";
@@ -28,7 +28,7 @@ export async function moveMember(caller: Caller, classId: string, learnerId: str
 export async function setTimeFactor(caller: Caller, classId: string, learnerId: string, timeFactor: unknown) {
   const own = await requireClassInUse(caller, classId);
   if (!own.ok) return own;
-  const parsed = z.object({ timeFactor: timeFactorSchema }).safeParse({ timeFactor });
+  const parsed = z.object({ timeFactor: factorSchema }).safeParse({ timeFactor });
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const isSet = await storeTimeFactor(classId, learnerId, parsed.data.timeFactor);
   return isSet ? ({ ok: true } as const) : refuse("no-such-learner");

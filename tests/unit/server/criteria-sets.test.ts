@@ -142,7 +142,7 @@ describe("criteria that tutors write", () => {
 
   /** A second tutor of the workshop, some minutes later. */
   async function addOtherTutor(minutes: number): Promise<Caller> {
-    const person = { id: "tutor-2", name: "Other tutor", role: "tutor" } as const;
+    const person = { id: "tutor-2", name: "Other tutor", role: "tutor", hasOneTimeCode: false } as const;
     await createPerson({ ...person, signInName: "tutor-2", passwordHash: "none" }, NOW);
     return { actor: person, clock: () => minutesLater(minutes) };
   }

@@ -1,6 +1,6 @@
 import { type ReactNode, useId, useRef } from "react";
 import { Button } from "@/app/_ui/button";
-import { USUAL_TIME_FACTORS } from "@/lib/classes";
+import { USUAL_FACTORS } from "@/lib/sittings";
 import type { MemberRow } from "./members-desk";
 
 interface MemberDialogProps {
@@ -29,7 +29,7 @@ export function MemberDialog({ classId, member, otherClasses, send }: MemberDial
       {children}
     </form>
   );
-  const isUsual = USUAL_TIME_FACTORS.some((factor) => factor === timeFactor);
+  const isUsual = USUAL_FACTORS.some((factor) => factor === timeFactor);
   return (
     <>
       <Button look="quiet" aria-label={`Change ${person.name}`} onClick={() => dialog.current?.showModal()}>
@@ -51,7 +51,7 @@ export function MemberDialog({ classId, member, otherClasses, send }: MemberDial
               <legend className="text-sm text-ink-2">
                 How many times the usual time; 1 is the time that everybody has.
               </legend>
-              {USUAL_TIME_FACTORS.map((factor) => (
+              {USUAL_FACTORS.map((factor) => (
                 <label key={factor} className="flex min-h-11 cursor-pointer items-center gap-2">
                   <input
                     type="radio"
