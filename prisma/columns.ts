@@ -1,6 +1,7 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { criteriaSchema, inHouseSchema } from "@/lib/criteria";
 import { drillRoundSchema } from "@/lib/drills";
+import { questionSchema } from "@/lib/questions";
 import { reportSchema } from "@/lib/report";
 import { storedResultSchema } from "@/lib/results";
 import { truthSchema } from "@/lib/specimen";
@@ -26,6 +27,7 @@ function column<Value>(schema: z.ZodType<Value>): Column<Value> {
 
 export const sentencingCriteriaColumn = column(criteriaSchema);
 export const reportColumn = column(reportSchema);
+export const questionsColumn = column(z.array(questionSchema));
 export const truthColumn = column(truthSchema);
 export const endsColumn = column(endViewsSchema);
 export const resultColumn = column(storedResultSchema);

@@ -136,6 +136,21 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "A newer version of this report was saved from another window, and that one is kept. Go on with the newer version.",
   },
+  "report-open": {
+    status: 409,
+    sentence:
+      "The questions come once the report is closed, so these answers were not stored. Your report is kept as it was; close it first.",
+  },
+  "report-closed": {
+    status: 409,
+    sentence:
+      "This report is closed and kept as it was then, so this version was not stored. Go on with the closed one and answer its questions.",
+  },
+  "no-questions": {
+    status: 409,
+    sentence:
+      "No questions are asked about this piece, so its report is not closed before it is handed in. It is kept; hand it in.",
+  },
   "already-handed-in": {
     status: 409,
     sentence: "This report is handed in, and its marks are kept as they are. Open the mark sheet.",

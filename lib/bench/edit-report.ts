@@ -11,6 +11,8 @@ export interface Writing {
   readonly future: readonly Report[];
   /** Row and field of the last change, so that typing in one field is one step to undo. */
   readonly lastEdit: string | null;
+  /** From then on the report stands, and only the questions on the piece are answered. */
+  readonly isClosed: boolean;
 }
 
 /** What is drawn on the plate: an extent along the weld and where across; a point has `end` null. */
@@ -38,6 +40,10 @@ export type WritingEvent =
   | { readonly kind: "unstate"; readonly statement: Statement }
   /** What is decided on the piece as a whole; null takes it back. */
   | { readonly kind: "sentence-piece"; readonly value: WrittenSentence | null }
+  /** The report was closed as it is here; nothing of before can be undone. */
+  | { readonly kind: "close"; readonly report: Report }
+  /** An option chosen, 0 for the first one, in place of the one before it. */
+  | { readonly kind: "answer"; readonly question: string; readonly option: number }
   | { readonly kind: "open"; readonly id: string | null }
   /** What is typed is complete: the next change is another step, and the ends of the open row are put in order. */
   | { readonly kind: "leave-field" }
@@ -49,16 +55,24 @@ export type WritingEvent =
 /** How many steps can be undone. */
 const MAX_STEPS = 200;
 
-export const startWriting = (report: Report): Writing => ({
+/** What still happens to a report that is closed. */
+const AFTER_CLOSING: ReadonlySet<WritingEvent["kind"]> = new Set(["answer", "open", "replace", "undo", "redo"]);
+
+export const startWriting = (report: Report, isClosed = false): Writing => ({
   report,
   openId: null,
+  isClosed,
   past: [],
   future: [],
   lastEdit: null,
 });
 
-/** The writing after an event. An event about a row that is gone, or one too many rows, changes nothing. */
+/**
+ * The writing after an event. An event about a row that is gone, or one too many rows, changes nothing, and neither does an edit
+ * of a closed report or an answer before that.
+ */
 export function write(state: Writing, event: WritingEvent): Writing {
+  if (state.isClosed && !AFTER_CLOSING.has(event.kind)) return state;
   switch (event.kind) {
     case "add": {
       const { calls } = state.report;
@@ -92,9 +106,17 @@ export function write(state: Writing, event: WritingEvent): Writing {
     case "sentence-piece":
       if (event.value === state.report.pieceSentence) return state;
       return edited(state, { pieceSentence: event.value }, "piece/sentence");
+    case "close":
+      return startWriting(event.report, true);
+    case "answer": {
+      const { answers } = state.report;
+      if (!state.isClosed || answers[event.question] === event.option) return state;
+      return edited(state, { answers: { ...answers, [event.question]: event.option } }, `${event.question}/answer`);
+    }
     case "open": {
       const exists = event.id === null || state.report.calls.some((call) => call.id === event.id);
-      return exists ? { ...withEndsInOrder(state), openId: event.id, lastEdit: null } : state;
+      const settled = state.isClosed ? state : withEndsInOrder(state);
+      return exists ? { ...settled, openId: event.id, lastEdit: null } : state;
     }
     case "leave-field":
       return { ...withEndsInOrder(state), lastEdit: null };
@@ -181,5 +203,5 @@ function edited(state: Writing, change: Partial<Report>, editKey: string | null)
 
 function restored(state: Writing, report: Report, past: readonly Report[], future: readonly Report[]): Writing {
   const isOpenStill = report.calls.some((call) => call.id === state.openId);
-  return { report, openId: isOpenStill ? state.openId : null, past, future, lastEdit: null };
+  return { ...state, report, openId: isOpenStill ? state.openId : null, past, future, lastEdit: null };
 }

@@ -7,4 +7,4 @@ export {
   type PracticeState,
   type SectionMark,
 } from "./practice";
-export { answerSave, type SaveAnswer, type WritingWindow } from "./save";
+export { answerSave, isSameButAnswers, type SaveAnswer, type WritingWindow } from "./save";

@@ -31,6 +31,8 @@ export interface Practice {
   readonly windowId: string | null;
   readonly startedAt: Date;
   readonly savedAt: Date | null;
+  /** From then on the report stands, but for its answers to the questions that follow; null before. */
+  readonly reportClosedAt: Date | null;
   readonly handedInAt: Date | null;
   /** The marks, once handed in; empty before. */
   readonly marks: readonly SectionMark[];

@@ -1,13 +1,10 @@
 import type { RandomStream } from "../random";
-import { DEFAULT_TOLERANCES, type Section } from "../results";
+import { DEFAULT_TOLERANCES } from "../results";
 import { shuffled } from "./choose";
 import { composeQuestion } from "./compose";
 import type { Kind, Material } from "./kind";
 import { KINDS } from "./kinds";
 import { type Place, type Question, SOURCES, type Source } from "./question";
-
-/** How many questions a section has where its paper says nothing else; common practice, no source. */
-export const DEFAULT_QUESTION_COUNT: Readonly<Record<Section, number>> = { plate: 10, fillet: 5 };
 
 /**
  * Questions of as many different kinds on one piece, the four sources in equal parts as far as they go, those about the piece

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { AskedQuestion } from "../results";
 import { SURFACE_FACES } from "../weld";
 
 /** Where a question comes from: the piece itself, its drawing, the trade, or the criteria it is judged by. */
@@ -34,9 +35,6 @@ export const questionSchema = z
   .readonly();
 export type Question = z.infer<typeof questionSchema>;
 export type Place = NonNullable<Question["place"]>;
-
-/** A question as it is put to a learner: nothing that tells the kind, the key or the place. */
-export type AskedQuestion = Pick<Question, "id" | "stem" | "options">;
 
 /** What of a question may go to the browser while the section is open. */
 export const asked = ({ id, stem, options }: Question): AskedQuestion => ({ id, stem, options });

@@ -1,5 +1,6 @@
 export {
   type Call,
+  type ChosenOptions,
   EMPTY_REPORT,
   MAX_CALLS,
   type Measure,

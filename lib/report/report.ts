@@ -44,6 +44,9 @@ export interface Measure {
   readonly at: number | null;
 }
 
+/** Chosen options by the id of the question, 0 for the first one; what is not answered is not there. */
+export type ChosenOptions = Readonly<Record<string, number>>;
+
 /** The report on one piece, complete or not. */
 export interface Report {
   readonly version: 1;
@@ -52,6 +55,8 @@ export interface Report {
   readonly statements: readonly Stated[];
   /** What the learner decided on the piece as a whole. */
   readonly pieceSentence: WrittenSentence | null;
+  /** To the questions that follow once everything else is closed; empty until then. */
+  readonly answers: ChosenOptions;
 }
 
 // reports written before anything was sentenced have none
@@ -96,6 +101,11 @@ function measureSchemaOf(kind: JointKind) {
 
 const isUnique = (keys: readonly string[]): boolean => new Set(keys).size === keys.length;
 
+const answersSchema = z.record(
+  z.string().regex(/^q[1-9][0-9]?$/, { error: "the id of a question, q1 to q99" }),
+  z.int().min(0).max(3),
+);
+
 function schemaOf(calls: z.ZodType<Call>, measures: z.ZodType<Measure>, mostMeasures: number, mostStatements: number) {
   return z
     .strictObject({
@@ -105,6 +115,8 @@ function schemaOf(calls: z.ZodType<Call>, measures: z.ZodType<Measure>, mostMeas
       measures: z.array(measures).max(mostMeasures).default([]),
       statements: z.array(statedSchema).max(mostStatements).default([]),
       pieceSentence: sentence,
+      // reports written before questions were asked answer none
+      answers: answersSchema.default({}),
     })
     .refine((report) => isUnique(report.calls.map((call) => call.id)), {
       error: "calls: every id must be different",
@@ -141,4 +153,11 @@ export const reportSchema: z.ZodType<Report> = schemaOf(
   STATEMENTS.length,
 );
 
-export const EMPTY_REPORT: Report = { version: 1, calls: [], measures: [], statements: [], pieceSentence: null };
+export const EMPTY_REPORT: Report = {
+  version: 1,
+  calls: [],
+  measures: [],
+  statements: [],
+  pieceSentence: null,
+  answers: {},
+};

@@ -15,7 +15,7 @@ export {
   statementLineSchema,
 } from "./dimension-line";
 export { storedResultSchema } from "./older-result";
-export { type QuestionLine, questionLineSchema } from "./question-line";
+export { type AskedQuestion, type QuestionLine, questionLineSchema } from "./question-line";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";
 export { RULE_CHAPTERS, type RuleChapter, WORTH_REPORTING } from "./rule-text";
 export {

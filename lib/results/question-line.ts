@@ -20,3 +20,10 @@ export const questionLineSchema = z.strictObject({
   earned: z.int().min(0),
 });
 export type QuestionLine = z.infer<typeof questionLineSchema>;
+
+/** A question as it is put to a learner: nothing that tells its kind, its key or its place. */
+export interface AskedQuestion {
+  readonly id: string;
+  readonly stem: string;
+  readonly options: readonly [string, string, string, string];
+}

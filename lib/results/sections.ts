@@ -25,6 +25,8 @@ export interface SectionOfPaper {
   /** Marks needed to pass, at most one decimal. */
   readonly passMark: number;
   readonly weights: PartWeights;
+  /** How many questions follow the report. */
+  readonly questions: number;
 }
 
 /**
@@ -32,6 +34,16 @@ export interface SectionOfPaper {
  * measures a fillet without looking for anything is short of its pass mark.
  */
 export const DEFAULT_PAPER: Readonly<Record<Section, SectionOfPaper>> = {
-  plate: { minutes: 120, passMark: 70, weights: { indications: 60, dimensions: 10, sentences: 15, questions: 15 } },
-  fillet: { minutes: 30, passMark: 70, weights: { indications: 20, dimensions: 50, sentences: 10, questions: 20 } },
+  plate: {
+    minutes: 120,
+    passMark: 70,
+    weights: { indications: 60, dimensions: 10, sentences: 15, questions: 15 },
+    questions: 10,
+  },
+  fillet: {
+    minutes: 30,
+    passMark: 70,
+    weights: { indications: 20, dimensions: 50, sentences: 10, questions: 20 },
+    questions: 5,
+  },
 };

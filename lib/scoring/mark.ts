@@ -1,4 +1,5 @@
 import type { Criteria } from "../criteria";
+import type { Question } from "../questions";
 import type { Report } from "../report";
 import {
   DEFAULT_DIMENSION_TOLERANCES,
@@ -23,6 +24,7 @@ import { PIECES, type SurfaceFace } from "../weld";
 import { apportion } from "./apportion";
 import { markDimensions } from "./dimensions";
 import { markIndications } from "./indications";
+import { markQuestions } from "./questions";
 import { WHOLE } from "./section";
 import { markSentences } from "./sentences";
 
@@ -61,15 +63,17 @@ const FACES_OF: Readonly<Record<MarkedSection, readonly SurfaceFace[]>> = {
 };
 
 /**
- * Marks what a report says of the faces of one section against the truth. The parts share out the section's 100 marks by
+ * Marks what a report says of the faces of one section against the truth, and its answers to the questions that were put, none
+ * unless told. The parts share out the section's 100 marks by
  * their weights; a part for which there is nothing to do leaves its weight to the others. All lines of all parts add up to
  * the mark exactly, in thousandths.
  */
 export function markSection(
   section: MarkedSection,
   truth: Pick<Truth, "items" | "clutter" | "dimensions" | "statements" | "joint">,
-  report: Pick<Report, "calls" | "measures" | "statements" | "pieceSentence">,
+  report: Pick<Report, "calls" | "measures" | "statements" | "pieceSentence" | "answers">,
   settings: SectionSettings,
+  questions: readonly Question[] = [],
 ): SectionResult {
   const { passMark, weights, tolerances, dimensionTolerances, sizeUncertainty, criteria } = settings;
   const faces = FACES_OF[section];
@@ -77,9 +81,9 @@ export function markSection(
     indications: true,
     dimensions: truth.dimensions.length + truth.statements.length > 0,
     sentences: criteria !== null,
-    questions: false,
+    questions: questions.length > 0,
   };
-  const [ofIndications, ofDimensions, ofSentences] = apportion(
+  const [ofIndications, ofDimensions, ofSentences, ofQuestions] = apportion(
     WHOLE,
     SECTION_PARTS.map((part) => (isAsked[part] ? weights[part] : 0)),
   );
@@ -87,7 +91,8 @@ export function markSection(
   const dimensions = isAsked.dimensions ? markDimensions(truth, report, dimensionTolerances, ofDimensions) : null;
   const sentences =
     criteria && markSentences({ faces, truth, report, criteria, sizeUncertainty }, indications.lines, ofSentences);
-  const parts = { indications, dimensions, sentences, questions: null };
+  const answered = isAsked.questions ? markQuestions(questions, report.answers, ofQuestions) : null;
+  const parts = { indications, dimensions, sentences, questions: answered };
   const mark = earnedTogether(parts);
   const shown = shownMark(mark);
   return {

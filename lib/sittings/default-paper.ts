@@ -3,12 +3,11 @@ import type { Paper, PaperSection } from "./paper";
 
 /** No fillet has a blueprint of its own for papers yet: that for practice asks for as much. */
 const BLUEPRINT: Readonly<Record<Section, string>> = { plate: "assessment", fillet: "practice" };
-const QUESTIONS: Readonly<Record<Section, number>> = { plate: 10, fillet: 5 };
 const CRITERIA = "iso-5817-2014-c";
 const BREAK_MINUTES = 15;
 
 function defaultSection(section: Section): PaperSection {
-  const { minutes, passMark, weights } = DEFAULT_PAPER[section];
+  const { minutes, passMark, weights, questions } = DEFAULT_PAPER[section];
   return {
     section,
     minutes,
@@ -16,7 +15,7 @@ function defaultSection(section: Section): PaperSection {
     weights: { ...weights },
     piece: { blueprint: BLUEPRINT[section], process: "drawn", position: "drawn", thickness: "drawn" },
     criteriaId: CRITERIA,
-    questionCount: QUESTIONS[section],
+    questionCount: questions,
     aids: { criteriaTable: "open", lens: true, asksReading: false },
   };
 }

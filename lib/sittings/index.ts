@@ -29,7 +29,6 @@ export {
 export { PIECE_CHOICES, type PieceChoices } from "./piece-choices";
 export { RUN_REFUSALS, type RunRefusal, SITTING_REFUSALS, type SittingRefusal } from "./refusals";
 export {
-  type ChosenOptions,
   type ClockFace,
   clockOf,
   type FactorChange,

@@ -1,6 +1,5 @@
 import type { WritingWindow } from "../practice";
-import type { Report } from "../report";
-import type { ChosenOptions } from "./run";
+import type { ChosenOptions, Report } from "../report";
 
 /** Who of the tutors did something, and why; both are kept. */
 interface ByTutor {

@@ -1,6 +1,7 @@
 import { answerSave } from "../practice";
+import type { ChosenOptions } from "../report";
 import type { RunRefusal } from "./refusals";
-import { type ChosenOptions, closeAt, isLatePacket, mayShowMarks, pausedSince, type SectionRun } from "./run";
+import { closeAt, isLatePacket, mayShowMarks, pausedSince, type SectionRun } from "./run";
 import type { RunEventOf } from "./run-events";
 import type { Sitting } from "./sitting";
 
@@ -49,7 +50,7 @@ export function takeSave(
   if (refusal !== null) return refusal;
   // whether it is newer does not depend on what it holds; whether it is the same does
   const report = work.part === "report" ? work.report : run.report;
-  const answer = answerSave({ ...run, state: "open" }, sequence, report, window);
+  const answer = answerSave({ ...run, state: "open", reportClosedAt: null }, sequence, report, window);
   if (answer === "accept") {
     const isReportClosed = run.reportClosedAt !== null;
     if (work.part === "report" && isReportClosed) return "report-closed";

@@ -1,4 +1,4 @@
-import { EMPTY_REPORT, type Report } from "../report";
+import { type ChosenOptions, EMPTY_REPORT, type Report } from "../report";
 import type { Section } from "../results";
 import type { Sitting } from "./sitting";
 import { endPause, type Pause, standingSince } from "./stopped-time";
@@ -10,9 +10,6 @@ import { type AddedMinutes, deadline, elapsed, type Reopening, remaining, type T
  */
 export const RUN_STATES = ["waiting", "running", "paused", "handed-in", "expired", "void"] as const;
 export type RunState = (typeof RUN_STATES)[number];
-
-/** Chosen options by the id of the question, 0 for the first one; what is not answered is not there. */
-export type ChosenOptions = Readonly<Record<string, number>>;
 
 /** Extra time of a learner that a tutor changed. */
 export interface FactorChange {

@@ -1,10 +1,11 @@
 import type { Criteria } from "@/lib/criteria";
 import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from "@/lib/practice";
+import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
 import type { Truth } from "@/lib/specimen";
 import { database } from "../client";
-import { reportColumn, resultColumn, sentencingCriteriaColumn, truthColumn } from "../columns";
+import { questionsColumn, reportColumn, resultColumn, sentencingCriteriaColumn, truthColumn } from "../columns";
 import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel } from "../generated/client/models";
 
@@ -44,7 +45,11 @@ export async function createPractice({ criteria, ...practice }: PracticeToCreate
 }
 
 export async function readPractice(id: string): Promise<Practice | null> {
-  const row = await database().practice.findUnique({ where: { id }, include: withAttempts, omit: { truth: true } });
+  const row = await database().practice.findUnique({
+    where: { id },
+    include: withAttempts,
+    omit: { truth: true, questions: true },
+  });
   return row && practiceOf(row);
 }
 
@@ -54,7 +59,7 @@ export async function listPractices(userId: string): Promise<readonly ListedPrac
     where: { userId },
     orderBy: [{ startedAt: "desc" }, { id: "asc" }],
     include: withAttempts,
-    omit: { truth: true, criteria: true },
+    omit: { truth: true, criteria: true, questions: true },
   });
   return rows.map(listedOf);
 }
@@ -89,25 +94,54 @@ export interface Save {
   readonly report: Report;
   readonly savedAt: Date;
   readonly window?: WritingWindow;
+  /** When the report was closed, as far as is known; null where it was not. */
+  readonly reportClosedAt: Date | null;
 }
 
 /**
- * Stores a report under its number, unless a newer one is there, or one that its window has not seen, or the practice is
- * handed in: then false.
+ * Stores a report under its number, unless a newer one is there, or one that its window has not seen, or the report was closed
+ * meanwhile, or the practice is handed in: then false.
  */
-export async function saveReport(id: string, { sequence, report, savedAt, window }: Save): Promise<boolean> {
+export async function saveReport(id: string, save: Save): Promise<boolean> {
+  const { sequence, report, savedAt, window, reportClosedAt } = save;
   const hasSeen = window && { OR: [{ sequence: { lte: window.base } }, { windowId: window.id }] };
   const { count } = await database().practice.updateMany({
-    where: { id, state: "open", sequence: { lt: sequence }, ...hasSeen },
+    where: { id, state: "open", reportClosedAt, sequence: { lt: sequence }, ...hasSeen },
     data: { sequence, savedAt, report: reportColumn.write(report), windowId: window?.id ?? null },
   });
   return count === 1;
 }
 
+/** What closes a report: the questions that follow, and the number of the save that it stands with. */
+export interface ReportClosing {
+  readonly sequence: number;
+  readonly questions: readonly Question[];
+  readonly reportClosedAt: Date;
+}
+
+/** Closes a report for good, with its questions; false if it is closed or handed in already, or was saved again meanwhile. */
+export async function closeReport(
+  id: string,
+  { sequence, questions, reportClosedAt }: ReportClosing,
+): Promise<boolean> {
+  const { count } = await database().practice.updateMany({
+    where: { id, state: "open", reportClosedAt: null, sequence },
+    data: { reportClosedAt, questions: questionsColumn.write([...questions]) },
+  });
+  return count === 1;
+}
+
+/** The questions of a practice with their keys, for nobody but the server; none before its report is closed. */
+export async function readQuestions(id: string): Promise<readonly Question[]> {
+  const row = await database().practice.findUnique({ where: { id }, select: { questions: true } });
+  return row?.questions ? questionsColumn.read(row.questions) : [];
+}
+
 export interface HandIn {
   readonly id: string;
-  /** Number of the save that was marked: if another one came in between, nothing is handed in. */
+  /** Number of the save that was marked, and when the report was closed: if either changed meanwhile, nothing is handed in. */
   readonly sequence: number;
+  readonly reportClosedAt: Date | null;
   readonly truth: Truth;
   readonly generatorVersion: string;
   readonly sections: readonly (AccountedMark & { readonly id: string })[];
@@ -118,6 +152,7 @@ export interface HandIn {
 export async function handIn({
   id,
   sequence,
+  reportClosedAt,
   truth,
   generatorVersion,
   sections,
@@ -125,7 +160,7 @@ export async function handIn({
 }: HandIn): Promise<boolean> {
   return database().$transaction(async (transaction) => {
     const { count } = await transaction.practice.updateMany({
-      where: { id, state: "open", sequence },
+      where: { id, state: "open", sequence, reportClosedAt },
       data: { state: "handedIn", handedInAt, truth: truthColumn.write(truth), generatorVersion },
     });
     if (count === 0) return false;
@@ -191,7 +226,7 @@ export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerR
   );
 }
 
-type ListedRow = Omit<PracticeModel, "truth" | "criteria"> & {
+type ListedRow = Omit<PracticeModel, "truth" | "criteria" | "questions"> & {
   readonly attempts: readonly Omit<AttemptModel, "result">[];
 };
 type PracticeRow = ListedRow & Pick<PracticeModel, "criteria">;
@@ -202,7 +237,7 @@ const practiceOf = (row: PracticeRow): Practice => ({
 });
 
 function listedOf(row: ListedRow): ListedPractice {
-  const { id, userId, specimenId, sequence, windowId, startedAt, savedAt, handedInAt } = row;
+  const { id, userId, specimenId, sequence, windowId, startedAt, savedAt, reportClosedAt, handedInAt } = row;
   return {
     id,
     userId,
@@ -216,6 +251,7 @@ function listedOf(row: ListedRow): ListedPractice {
     windowId,
     startedAt,
     savedAt,
+    reportClosedAt,
     handedInAt,
     marks: marksOf(row.attempts),
   };

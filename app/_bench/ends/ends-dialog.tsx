@@ -24,8 +24,8 @@ export interface EndsDialogProps {
   /** The open row, where its size is a gap. */
   readonly gapRow: { readonly call: Call; readonly number: number } | null;
   readonly onTake: (id: string, gap: number) => void;
-  /** Writes a new row at an end of the weld, x mm from the datum. */
-  readonly onAdd: (x: number) => void;
+  /** Writes a new row at an end of the weld, x mm from the datum; null where no more is written. */
+  readonly onAdd: ((x: number) => void) | null;
   readonly onClose: () => void;
 }
 
@@ -137,9 +137,11 @@ export function EndsDialog(props: EndsDialogProps) {
                 Take {leaf.toFixed(1)} into No. {gapRow.number}, gap
               </button>
             )}
-            <button type="button" className={button} onClick={() => onAdd(END_PLACES[end])}>
-              Add a row at this end
-            </button>
+            {onAdd && (
+              <button type="button" className={button} onClick={() => onAdd(END_PLACES[end])}>
+                Add a row at this end
+              </button>
+            )}
           </div>
           <p role="status" className="mt-2 min-h-6 text-sm">
             {taken || (isAsked && fit ? FIT_WORDS[fit] : "")}

@@ -3,14 +3,19 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { bounded, goalsOf, shareSeen, TRAYS, takenOver, type Writing, wholePlate, zoomed } from "@/lib/bench";
 import { imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
+import type { AskedQuestion } from "@/lib/results";
 import { describeJoint } from "@/lib/weld";
 import { CriteriaDialog } from "../criteria/criteria-dialog";
 import { EndsDialog } from "../ends/ends-dialog";
 import { GaugePanel } from "../gauge/gauge-panel";
 import { GaugeTray } from "../gauge/gauge-tray";
 import { ThroughLine } from "../line/through-line";
+import { ClosedClipboard } from "../questions/closed-clipboard";
+import { HandInAnswers } from "../questions/hand-in-answers";
+import { focusAnswer } from "../questions/question-panel";
 import { ConflictNotice } from "../report/conflict-notice";
 import { HandInDialog } from "../report/hand-in-dialog";
+import { forgetKeptReport } from "../report/kept-report";
 import { ReportPanel } from "../report/report-panel";
 import { SaveNote } from "../report/save-note";
 import { KeyHelp } from "./key-help";
@@ -19,6 +24,7 @@ import type { Practice } from "./practice";
 import { ToolRail } from "./tool-rail";
 import { useBench } from "./use-bench";
 import { plateKeys, useKeyListKey, useUndoKeys } from "./use-bench-keys";
+import { useClosing } from "./use-closing";
 import { useHandIn } from "./use-hand-in";
 import { useStable } from "./use-stable";
 
@@ -48,6 +54,19 @@ function openType({ report: { calls }, openId }: Writing) {
   return call?.type ? { type: call.type, face: call.face } : null;
 }
 
+/** Where to go on answering, from 0: the first question without an answer, or the first one of all. */
+function firstUnanswered(questions: readonly AskedQuestion[] | null, { report }: Writing): number {
+  return Math.max(0, questions?.findIndex(({ id }) => report.answers[id] === undefined) ?? 0);
+}
+
+/** What the strip above the clipboard says on a tablet. */
+function handleWords(isUp: boolean, questions: readonly AskedQuestion[] | null, { report }: Writing): string {
+  if (isUp) return questions ? "Put the questions aside" : "Put the report aside";
+  if (!questions) return `Report: ${report.calls.length} written`;
+  const answered = questions.filter(({ id }) => report.answers[id] !== undefined).length;
+  return `Questions: ${answered} of ${questions.length} answered`;
+}
+
 /** The whole bench: plate, weld line, clipboard, and the strip above them. */
 export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: BenchDeskProps) {
   const bench = useBench(practice);
@@ -64,6 +83,16 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const showCriteria = useCallback(() => setAreCriteriaShown(true), []);
   const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
   const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
+  const [questions, setQuestions] = useState<readonly AskedQuestion[] | null>(practice.questions);
+  const [questionAt, setQuestionAt] = useState(() => firstUnanswered(practice.questions, writing));
+  const [isNoteOpen, setIsNoteOpen] = useState(report.isLeftOut);
+  const closing = useClosing(practice.id, writing.report, autosave, (asked, closed) => {
+    report.write({ kind: "close", report: closed });
+    setQuestions(asked);
+    setIsAsking(false);
+    setIsSheetUp(true);
+    requestAnimationFrame(() => focusAnswer(clipboard.current));
+  });
   useUndoKeys(bench);
   useKeyListKey(() => setAreKeysShown(true));
 
@@ -75,6 +104,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
 
   const focusReport = () => {
     setIsSheetUp(true);
+    if (questions) return void requestAnimationFrame(() => focusAnswer(clipboard.current));
     const row = writing.openId ? `[data-row="${writing.openId}"]` : "button";
     requestAnimationFrame(() => clipboard.current?.querySelector<HTMLElement>(row)?.focus());
   };
@@ -98,6 +128,18 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
     choose(writing.report.calls[number - 1]);
   };
 
+  const paper = (
+    <ReportPanel
+      joint={practice.joint}
+      writing={writing}
+      criteria={criteria}
+      write={report.write}
+      onShow={bench.showCall}
+      onAdd={bench.addPoint}
+      onCriteria={showCriteria}
+    />
+  );
+
   return (
     <main id="main" className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
       <h1 className="sr-only">Inspection bench</h1>
@@ -115,6 +157,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
           onClick={() => {
             handing.forgetProblem();
+            closing.forgetProblem();
             setIsAsking(true);
           }}
         >
@@ -127,6 +170,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           kind={practice.joint.kind}
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
+          mayMark={!writing.isClosed}
           onTool={bench.setTool}
           onLens={bench.toggleLens}
           onTurn={bench.turnOn}
@@ -144,7 +188,11 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
               gauge={bench.gauge}
               out={out}
               mayAskReading={mayAskReading}
-              goals={goalsOf(out.placement, out.aspect, practice.joint, writing.report, writing.openId)}
+              goals={
+                writing.isClosed
+                  ? null
+                  : goalsOf(out.placement, out.aspect, practice.joint, writing.report, writing.openId)
+              }
               onTake={(goal, reading) => {
                 for (const event of takenOver(goal, reading, out.placement.x)) report.write(event);
               }}
@@ -188,41 +236,85 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           className="sheet-handle h-11 shrink-0 border-line border-b bg-paper-2 text-ink text-sm"
           onClick={() => setIsSheetUp(!isSheetUp)}
         >
-          {isSheetUp ? "Put the report aside" : `Report: ${writing.report.calls.length} written`}
+          {handleWords(isSheetUp, questions, writing)}
         </button>
         {autosave.conflict && (
           <div className="sheet-notice">
             <ConflictNotice
               conflict={autosave.conflict}
-              rowsHere={writing.report.calls.length}
+              here={writing.report}
+              isClosed={writing.isClosed}
               marksUrl={marksUrl}
               onTakeOther={report.takeOther}
               onKeepThis={autosave.keepThis}
+              onTakeClosed={() => {
+                forgetKeptReport(practice.id);
+                autosave.close();
+                window.location.reload();
+              }}
             />
           </div>
         )}
+        {isNoteOpen && (
+          <div role="alert" className="sheet-notice space-y-2 border-lamp border-b-4 bg-sheet p-3 text-ink text-sm">
+            <p>
+              <b>This report was closed in another window or browser.</b> It is kept as it was there. What was written
+              here and not saved before is not part of it.
+            </p>
+            <button
+              type="button"
+              className="min-h-11 rounded border border-action px-3 text-action hover:bg-action hover:text-sheet"
+              onClick={() => {
+                forgetKeptReport(practice.id);
+                setIsNoteOpen(false);
+              }}
+            >
+              Go on with the closed report
+            </button>
+          </div>
+        )}
         <div className="sheet-body min-h-0 flex-1">
-          <ReportPanel
-            joint={practice.joint}
-            writing={writing}
-            criteria={criteria}
-            write={report.write}
-            onShow={bench.showCall}
-            onAdd={bench.addPoint}
-            onCriteria={showCriteria}
-          />
+          {questions ? (
+            <ClosedClipboard
+              questions={questions}
+              answers={writing.report.answers}
+              at={questionAt}
+              write={report.write}
+              onGoTo={setQuestionAt}
+              report={paper}
+            />
+          ) : (
+            paper
+          )}
         </div>
       </div>
 
-      {isAsking && (
+      {isAsking && questions && (
+        <HandInAnswers
+          questions={questions}
+          answers={writing.report.answers}
+          isSending={handing.isSending}
+          problem={handing.problem}
+          onHandIn={handing.handIn}
+          onClose={() => setIsAsking(false)}
+          onGoToQuestion={(number) => {
+            setIsAsking(false);
+            setIsSheetUp(true);
+            setQuestionAt(number - 1);
+          }}
+        />
+      )}
+      {isAsking && !questions && (
         <HandInDialog
           kind={practice.joint.kind}
           report={writing.report}
           isSentenced={criteria !== null}
           seen={(face) => shareSeen(bench.coverage, face)}
-          isSending={handing.isSending}
-          problem={handing.problem}
+          questionCount={practice.questionCount}
+          isSending={handing.isSending || closing.isSending}
+          problem={handing.problem ?? closing.problem}
           onHandIn={handing.handIn}
+          onCloseReport={closing.close}
           onClose={() => setIsAsking(false)}
           onGoToRow={openRow}
         />
@@ -231,15 +323,19 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
         <EndsDialog
           practiceId={practice.id}
           mayAskReading={mayAskReading}
-          gapRow={openGapRow(writing)}
+          gapRow={writing.isClosed ? null : openGapRow(writing)}
           onTake={(id, value) => {
             report.write({ kind: "change", id, field: "size", value });
             report.write({ kind: "leave-field" });
           }}
-          onAdd={(start) => {
-            setAreEndsShown(false);
-            report.add({ face: "fillet", start, end: null, across: 0 });
-          }}
+          onAdd={
+            writing.isClosed
+              ? null
+              : (start) => {
+                  setAreEndsShown(false);
+                  report.add({ face: "fillet", start, end: null, across: 0 });
+                }
+          }
           onClose={() => setAreEndsShown(false)}
         />
       )}

@@ -60,6 +60,14 @@ const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: rea
     ],
   ],
   [
+    "Questions (on the clipboard, once the report is closed)",
+    [
+      ["1 to 4", "answer A to D"],
+      ["Left, right", "the question before, the next one"],
+      ["R", "from the plate to the questions"],
+    ],
+  ],
+  [
     "Gauges",
     [
       ["G", "the gauge tray"],

@@ -1,4 +1,5 @@
 import type { Report } from "@/lib/report";
+import type { AskedQuestion } from "@/lib/results";
 import type { JointFacts } from "@/lib/weld";
 import type { BenchCriteria } from "../criteria/bench-criteria";
 
@@ -10,6 +11,10 @@ export interface Practice {
   /** By what indications and piece are sentenced; null where nothing is. */
   readonly criteria: BenchCriteria | null;
   readonly report: Report;
+  /** How many questions follow once the report is closed; 0 where none are asked. */
+  readonly questionCount: number;
+  /** What is asked about the piece; null while the report is not closed. */
+  readonly questions: readonly AskedQuestion[] | null;
   /** Number of the last saved version, 0 before the first. */
   readonly sequence: number;
 }

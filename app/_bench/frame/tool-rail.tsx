@@ -7,6 +7,8 @@ export interface ToolRailProps {
   readonly kind: JointKind;
   readonly tool: Tool;
   readonly isLensHeld: boolean;
+  /** Whether there is anything left to mark. */
+  readonly mayMark: boolean;
   readonly onTool: (tool: Tool) => void;
   readonly onLens: () => void;
   readonly onTurn: () => void;
@@ -19,7 +21,7 @@ export interface ToolRailProps {
 
 /** The hand tools at the left edge of the bench: a sign and a word each. */
 export function ToolRail(props: ToolRailProps) {
-  const { kind, tool, isLensHeld, onTool, onLens, onTurn, onEnds, onZoom, onWhole, onKeys } = props;
+  const { kind, tool, isLensHeld, mayMark, onTool, onLens, onTurn, onEnds, onZoom, onWhole, onKeys } = props;
   return (
     <nav
       aria-label="Tools"
@@ -28,14 +30,16 @@ export function ToolRail(props: ToolRailProps) {
       <RailButton word="Move" isPressed={tool === "hand"} onClick={() => onTool("hand")} title="Drag the plate (V)">
         <path d="M12 3v18M3 12h18M12 3l-3 3M12 3l3 3M12 21l-3-3M12 21l3-3M3 12l3-3M3 12l3 3M21 12l-3-3M21 12l-3 3" />
       </RailButton>
-      <RailButton
-        word="Mark"
-        isPressed={tool === "mark"}
-        onClick={() => onTool("mark")}
-        title="Drag along the weld to mark an indication, tap for a point (M)"
-      >
-        <path d="M7 6H4v12h3M17 6h3v12h-3M9 12h6" />
-      </RailButton>
+      {mayMark && (
+        <RailButton
+          word="Mark"
+          isPressed={tool === "mark"}
+          onClick={() => onTool("mark")}
+          title="Drag along the weld to mark an indication, tap for a point (M)"
+        >
+          <path d="M7 6H4v12h3M17 6h3v12h-3M9 12h6" />
+        </RailButton>
+      )}
       <RailButton word="Gauges" isPressed={tool === "gauge"} onClick={() => onTool("gauge")} title="The gauge tray (G)">
         <path d="M3 6h18v5h-3v6h-2v-6h-4v6h-2v-6H7v9l-1.5 2L4 20v-9H3z" />
       </RailButton>

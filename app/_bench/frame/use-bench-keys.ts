@@ -32,6 +32,9 @@ export interface BenchKeyActions {
   readonly showEnds: () => void;
 }
 
+/** Keys that write into the report. */
+const WRITING_KEYS: ReadonlySet<string> = new Set(["i", "p", "delete", "m"]);
+
 /** Keys of the plate; they act only while the plate itself has the focus, so that typing stays typing. */
 export function plateKeys(bench: Bench, actions: BenchKeyActions) {
   return (event: KeyboardEvent) => {
@@ -93,7 +96,9 @@ function plateKey(bench: Bench, actions: BenchKeyActions, event: KeyboardEvent):
     m: () => bench.setTool("mark"),
     "?": actions.showKeys,
   };
-  const act = acts[event.key.toLowerCase()];
+  const key = event.key.toLowerCase();
+  if (report.writing.isClosed && WRITING_KEYS.has(key)) return false;
+  const act = acts[key];
   act?.();
   return act !== undefined;
 }
@@ -151,7 +156,8 @@ export function useUndoKeys({ report }: Bench) {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
       const kind = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : null;
-      if (!kind) return;
+      // under an open dialog nobody would see what happens
+      if (!kind || document.querySelector("dialog[open]")) return;
       event.preventDefault();
       write({ kind });
     };

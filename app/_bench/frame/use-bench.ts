@@ -47,16 +47,24 @@ export function useBench(practice: Practice) {
   const heights = state?.kind === "ready" ? state.heights : null;
   const otherFace = specimen.aspects[aspect === "cap" ? "root" : "cap"];
 
-  const report = useWriting(practice.id, { sequence: practice.sequence, report: practice.report });
+  const report = useWriting(practice.id, {
+    sequence: practice.sequence,
+    report: practice.report,
+    isClosed: practice.questions !== null,
+  });
   const { writing, write, add } = report;
   const gauge = useGauge(practice.id, aspect, heights, otherFace?.kind === "ready" ? otherFace.heights : null);
-  const [tool, setTool] = useState<Tool>("hand");
+  const { isClosed } = writing;
+  const [lastTool, setTool] = useState<Tool>("hand");
+  // nothing is marked any more once the report is closed
+  const tool: Tool = isClosed && lastTool === "mark" ? "hand" : lastTool;
   const [ownCursor, setCursor] = useState<Place>({ x: PIECES[practice.joint.kind].length / 2, y: 0 });
   const [hover, setHover] = useState<Place | null>(null);
   const [isLensHeld, setIsLensHeld] = useState(false);
   const [lensAt, setLensAt] = useState<Place>(ownCursor);
   const [drawing, setDrawing] = useState<Drawing | null>(null);
-  const [begun, setBegun] = useState<Place | null>(null);
+  const [begunAt, setBegun] = useState<Place | null>(null);
+  const begun = isClosed ? null : begunAt;
   const coverage = useCoverage(practice.id, looking);
 
   const { send } = gauge;
@@ -76,6 +84,7 @@ export function useBench(practice: Practice) {
   );
 
   const addStretch = (from: Place, to: Place) => {
+    if (isClosed) return;
     const isPoint = Math.abs(to.x - from.x) < LEAST_STRETCH;
     const { y } = onFace(aspect, from, heightsOf(aspect));
     add({ face: faceOf(aspect), start: from.x, end: isPoint ? null : to.x, across: y });

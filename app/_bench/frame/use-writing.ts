@@ -1,8 +1,8 @@
 "use client";
 import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
-import { type NumberedReport, newId } from "../report/kept-report";
-import { type Autosave, latestReport, useAutosave } from "../report/use-autosave";
+import { newId } from "../report/kept-report";
+import { type Autosave, isLeftOut, latestReport, type ServerReport, useAutosave } from "../report/use-autosave";
 
 export interface ReportWriting {
   readonly writing: Writing;
@@ -12,12 +12,15 @@ export interface ReportWriting {
   readonly add: (extent: DrawnExtent) => void;
   /** Goes on from the other window's version; undo brings this one's back. */
   readonly takeOther: () => void;
+  /** Whether something that was written here came too late, since the report was closed elsewhere. */
+  readonly isLeftOut: boolean;
 }
 
 /** The report being written and its way to the server. */
-export function useWriting(practiceId: string, server: NumberedReport): ReportWriting {
+export function useWriting(practiceId: string, server: ServerReport): ReportWriting {
+  const [isLate] = useState(() => isLeftOut(practiceId, server));
   const [start] = useState(() => latestReport(practiceId, server));
-  const [writing, dispatch] = useReducer(write, start.report, startWriting);
+  const [writing, dispatch] = useReducer(write, start.report, (report) => startWriting(report, server.isClosed));
   const autosave = useAutosave(practiceId, server.sequence, start);
   const known = useRef(start.report);
   const { edited } = autosave;
@@ -36,5 +39,5 @@ export function useWriting(practiceId: string, server: NumberedReport): ReportWr
     dispatch({ kind: "replace", report });
   };
 
-  return { writing, write: dispatch, autosave, add, takeOther };
+  return { writing, write: dispatch, autosave, add, takeOther, isLeftOut: isLate };
 }

@@ -14,7 +14,7 @@ export interface GaugePanelProps {
   readonly gauge: GaugeHandling;
   readonly out: GaugeOut;
   readonly mayAskReading: boolean;
-  readonly goals: readonly Goal[];
+  readonly goals: readonly Goal[] | null;
   readonly onTake: (goal: Goal, reading: number) => void;
   /** Back to the plate. */
   readonly onEscape: () => void;

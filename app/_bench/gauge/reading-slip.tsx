@@ -10,7 +10,7 @@ export interface ReadingSlipProps {
   readonly lowest: number;
   readonly highest: number;
   /** Where the reading may go. */
-  readonly goals: readonly Goal[];
+  readonly goals: readonly Goal[] | null;
   /** The reading in words where it has been asked for. */
   readonly explanation: string | null;
   /** What can be asked of it; null where nothing may be. */
@@ -47,7 +47,7 @@ export function ReadingSlip(props: ReadingSlipProps) {
         onLeave={() => undefined}
       />
       {read !== null &&
-        goals.map((goal) => (
+        goals?.map((goal) => (
           <button
             key={goal.kind === "row" ? goal.id : nameAsked(goal)}
             type="button"
@@ -63,7 +63,7 @@ export function ReadingSlip(props: ReadingSlipProps) {
       <p role="status" className="text-found text-xs">
         {takenInto && `Written into the report: ${takenInto}.`}
       </p>
-      {read !== null && goals.length === 0 && (
+      {read !== null && goals?.length === 0 && (
         <p className="mt-1 text-ink-2 text-xs">Open the row that it belongs to, and it can be taken there.</p>
       )}
       {question && (

@@ -13,6 +13,8 @@ export interface CallFormProps {
   readonly kind: JointKind;
   readonly call: Call;
   readonly number: number;
+  /** Whether it is only to be read. */
+  readonly isClosed: boolean;
   /** Whether there are criteria to sentence it by. */
   readonly isSentenced: boolean;
   readonly write: Dispatch<WritingEvent>;
@@ -21,7 +23,7 @@ export interface CallFormProps {
 }
 
 /** One row of the report, open: its fields in the order they are read out. */
-export function CallForm({ kind, call, number, isSentenced, write, onShow, onRemove }: CallFormProps) {
+export function CallForm({ kind, call, number, isClosed, isSentenced, write, onShow, onRemove }: CallFormProps) {
   const { faces, length, halfWidth } = PIECES[kind];
   const form = useRef<HTMLFieldSetElement>(null);
   const sizeKind = call.type ? imperfection(call.type).size : null;
@@ -49,7 +51,7 @@ export function CallForm({ kind, call, number, isSentenced, write, onShow, onRem
   };
 
   return (
-    <fieldset ref={form} className="space-y-2.5 border-lamp border-l-4 bg-sheet px-3 py-3">
+    <fieldset ref={form} disabled={isClosed} className="space-y-2.5 border-lamp border-l-4 bg-sheet px-3 py-3">
       <legend className="sr-only">Indication {number}</legend>
       {faces.length > 1 && (
         <div className="flex gap-2" role="radiogroup" aria-label="Face">

@@ -30,7 +30,8 @@ function SentenceMark({ sentence }: { readonly sentence: Call["sentence"] }) {
 
 /** The indications as they will be handed in; one row is open for writing at a time. */
 export function ReportTable({ kind, writing, isSentenced, write, onShow, onRemove }: ReportTableProps) {
-  const { report, openId } = writing;
+  const { report, openId, isClosed } = writing;
+  if (report.calls.length === 0 && isClosed) return <p className="px-4 py-6 text-sm">No indications.</p>;
   if (report.calls.length === 0) {
     return (
       <p className="px-4 py-6 text-ink-2 text-sm">
@@ -91,7 +92,7 @@ export function ReportTable({ kind, writing, isSentenced, write, onShow, onRemov
                     {PIECES[kind].faces.length > 1 && `${FACE_NAMES[call.face]}, `}
                     {alongWords(call)}
                   </span>
-                  {blanks > 0 && !isOpen && (
+                  {blanks > 0 && !isOpen && !isClosed && (
                     <span className="ml-2 whitespace-nowrap rounded bg-paper-2 px-1.5 text-partly text-xs">
                       {blanks} blank
                     </span>
@@ -112,6 +113,7 @@ export function ReportTable({ kind, writing, isSentenced, write, onShow, onRemov
                       kind={kind}
                       call={call}
                       number={index + 1}
+                      isClosed={isClosed}
                       isSentenced={isSentenced}
                       write={write}
                       onShow={() => onShow(call)}

@@ -1,7 +1,13 @@
 "use client";
 import { isUnsent } from "@/lib/bench";
 import { timeOf } from "./call-words";
-import type { Autosave } from "./use-autosave";
+import type { Autosave, Conflict } from "./use-autosave";
+
+const CONFLICT_WORDS: Readonly<Record<Conflict["kind"], string>> = {
+  newer: "Not saved: another window wrote too",
+  "report-closed": "Closed from another window",
+  "handed-in": "Handed in from another window",
+};
 
 /** Saved or not, always in sight; what the server refused is said in words with what can be done. */
 export function SaveNote({ autosave }: { autosave: Autosave }) {
@@ -17,8 +23,7 @@ function NoteText({ autosave }: { autosave: Autosave }) {
   const button = "min-h-9 rounded border border-lamp px-2 text-lamp";
   // the notice over the report says the rest
   if (conflict) {
-    const words = conflict.kind === "newer" ? "Not saved: another window wrote too" : "Handed in from another window";
-    return <span className="text-lamp">{words}</span>;
+    return <span className="text-lamp">{CONFLICT_WORDS[conflict.kind]}</span>;
   }
   if (saving.refusal) {
     return (

@@ -1,7 +1,7 @@
 import { type KeptReport, type SavedReport, savedReportSchema } from "./kept-report";
 
 export type SendOutcome =
-  | { readonly kind: "ok"; readonly savedAt: string }
+  | { readonly kind: "ok"; readonly savedAt: string; readonly answer: unknown }
   /** No answer, or the server is in trouble: worth another try. */
   | { readonly kind: "failed" }
   | {
@@ -21,7 +21,7 @@ export async function sendReport(url: string, method: "PUT" | "POST", body: Kept
     });
     if (response.status >= 500 || response.status === 429) return { kind: "failed" };
     const answer: unknown = await response.json();
-    if (response.ok) return { kind: "ok", savedAt: textIn(answer, "savedAt") ?? new Date().toISOString() };
+    if (response.ok) return { kind: "ok", savedAt: textIn(answer, "savedAt") ?? new Date().toISOString(), answer };
     const newer = savedReportSchema.safeParse(answer);
     return {
       kind: "refused",

@@ -1,6 +1,7 @@
 "use client";
 import { useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { isUnsent, type Saving, save, startSaving, waitBeforeSending } from "@/lib/bench";
+import { isSameButAnswers } from "@/lib/practice";
 import type { Report } from "@/lib/report";
 import {
   type KeptReport,
@@ -13,7 +14,10 @@ import {
 import { type SendOutcome, sendReport } from "./send-report";
 
 /** What another window did that this one cannot write over unasked. */
-export type Conflict = { readonly kind: "newer"; readonly version: SavedReport } | { readonly kind: "handed-in" };
+export type Conflict =
+  | { readonly kind: "newer"; readonly version: SavedReport }
+  | { readonly kind: "report-closed" }
+  | { readonly kind: "handed-in" };
 
 export interface Autosave {
   readonly saving: Saving;
@@ -22,6 +26,8 @@ export interface Autosave {
   latest(): KeptReport;
   /** Call it with every changed report. */
   edited(report: Report): void;
+  /** Takes note of a version that came to the server on another way. */
+  sent(sequence: number, savedAt: string): void;
   /** Takes note of a refusal that was met on another way to the server. */
   refused(outcome: Extract<SendOutcome, { kind: "refused" }>): void;
   /** Tries at once. */
@@ -35,17 +41,35 @@ export interface Autosave {
 }
 
 /** Refusals that no further edit in this window can mend. */
-const LASTING: ReadonlySet<string> = new Set(["stale-save", "already-handed-in", "no-such-practice"]);
+const LASTING: ReadonlySet<string> = new Set(["stale-save", "report-closed", "already-handed-in", "no-such-practice"]);
+
+/** A report of the server, and whether it is closed but for its answers. */
+export type ServerReport = NumberedReport & { readonly isClosed: boolean };
+
+function laterHere(id: string, server: NumberedReport): KeptReport | null {
+  const kept = readKeptReport(id);
+  return kept && kept.sequence > server.sequence ? kept : null;
+}
+
+/**
+ * Whether this browser kept something later that can count no more: the report was closed elsewhere before it was sent. Its
+ * answers alone would still count.
+ */
+export function isLeftOut(id: string, server: ServerReport): boolean {
+  const kept = laterHere(id, server);
+  return kept !== null && server.isClosed && !isSameButAnswers(kept.report, server.report);
+}
 
 /** What to start writing from: the server's report, or a later one that this browser kept. */
-export function latestReport(id: string, server: NumberedReport): KeptReport {
-  const kept = readKeptReport(id);
-  if (kept && kept.sequence > server.sequence) return kept;
+export function latestReport(id: string, { isClosed, ...server }: ServerReport): KeptReport {
+  const kept = laterHere(id, server);
+  if (kept && !isLeftOut(id, { ...server, isClosed })) return kept;
   return { ...server, window: { id: newId(), base: server.sequence } };
 }
 
 function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
   if (code === "already-handed-in") return { kind: "handed-in" };
+  if (code === "report-closed") return { kind: "report-closed" };
   return newer && { kind: "newer", version: newer };
 }
 
@@ -67,6 +91,11 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
     [windowId],
   );
 
+  const sent = useCallback((number: number, savedAt: string) => {
+    base.current = Math.max(base.current, number);
+    tell({ kind: "confirmed", sequence: number, savedAt });
+  }, []);
+
   const refused = useCallback((outcome: Extract<SendOutcome, { kind: "refused" }>) => {
     setConflict(conflictOf(outcome));
     tell({ kind: "refused", reason: outcome.message, isLasting: LASTING.has(outcome.code) });
@@ -74,18 +103,17 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
 
   const send = useCallback(async () => {
     tell({ kind: "sending" });
-    const sent = latest();
-    const outcome = await sendReport(`/api/practice/${id}/report`, "PUT", sent);
+    const version = latest();
+    const outcome = await sendReport(`/api/practice/${id}/report`, "PUT", version);
     switch (outcome.kind) {
       case "ok":
-        base.current = Math.max(base.current, sent.sequence);
-        return tell({ kind: "confirmed", sequence: sent.sequence, savedAt: outcome.savedAt });
+        return sent(version.sequence, outcome.savedAt);
       case "failed":
         return tell({ kind: "failed" });
       case "refused":
         return refused(outcome);
     }
-  }, [id, latest, refused]);
+  }, [id, latest, sent, refused]);
 
   const { newest } = saving;
   const wait = waitBeforeSending(saving);
@@ -134,6 +162,7 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
     conflict,
     latest,
     edited,
+    sent,
     refused,
     sendNow: () => void send(),
     takeNewer: () => {

@@ -1,8 +1,9 @@
 import type { Practice } from "@/lib/practice";
 import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
-import { handIn as storeHandIn } from "@/prisma/stores/practices";
+import { readQuestions, handIn as storeHandIn } from "@/prisma/stores/practices";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
+import { freshQuestions } from "../draw-questions";
 import { requireOwnPractice } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
@@ -10,7 +11,8 @@ import { keptVersion, saveReport } from "./save-report";
 
 /**
  * Hands a report in, for good: keeps the last version sent along, marks it, and stores truth, report and marks as
- * values. Nothing is accepted afterwards, and a second hand-in changes nothing.
+ * values. Nothing is accepted afterwards, and a second hand-in changes nothing. Where the report was not closed before, nobody
+ * has seen the questions: they are drawn all the same and stand unanswered in the marks.
  */
 export async function handIn(caller: Caller, id: string, input: unknown) {
   const own = await requireOwnPractice(caller, id);
@@ -26,14 +28,18 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
 }
 
 async function closePractice(caller: Caller, practice: Practice) {
-  const { id, specimenId, report, sequence, section, passMark, criteria } = practice;
+  const { id, specimenId, report, sequence, section, passMark, criteria, reportClosedAt } = practice;
   const answers = await readTruth(specimenId);
   if (!answers) return refuse("specimen-not-made");
-  const result = markSection(section, answers.truth, report, { ...DEFAULT_SETTINGS[section], passMark, criteria });
+  const { truth } = answers;
+  const questions = reportClosedAt ? await readQuestions(id) : freshQuestions(section, truth, criteria);
+  const settings = { ...DEFAULT_SETTINGS[section], passMark, criteria };
+  const result = markSection(section, truth, report, settings, questions);
   const { mark, passed, ruleVersion } = result;
   const isStored = await storeHandIn({
     id,
     sequence,
+    reportClosedAt,
     ...answers,
     handedInAt: caller.clock(),
     sections: [{ id: randomId(), section, passMark, markThousandths: mark, isPassed: passed, ruleVersion, result }],

@@ -50,6 +50,7 @@ export function inspectFillet(
     measures,
     statements: statementsOf(hand, clearOf(found, survey), isMet),
     pieceSentence: null,
+    answers: {},
   };
 }
 

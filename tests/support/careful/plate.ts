@@ -49,7 +49,7 @@ export function inspectPlate(
     const hand = hands[item.face as Face];
     return callOf(item, `call-${n + 1}`, sizeOf(hand, item, standing.step.value), hand);
   });
-  return { version: 1, calls, measures, statements: [], pieceSentence: null };
+  return { version: 1, calls, measures, statements: [], pieceSentence: null, answers: {} };
 }
 
 /** By caliper at five places on either plate. */

@@ -11,6 +11,7 @@ const reportOf = (...ids: string[]): Report => ({
   statements: [],
   calls: ids.map((id) => ({ id, face: "cap", type: null, start: 1, end: null, across: 0, size: null, sentence: null })),
   pieceSentence: null,
+  answers: {},
 });
 
 let root: Root;

@@ -21,7 +21,7 @@ const sentenced = (sentence: Call["sentence"], pieceSentence: Report["pieceSente
 });
 
 describe("which save is kept", () => {
-  const stored = { state: "open", sequence: 4, report: reportAt(4), windowId: "left" } as const;
+  const stored = { state: "open", sequence: 4, report: reportAt(4), windowId: "left", reportClosedAt: null } as const;
   test.each([
     ["a higher number", 5, reportAt(9), "accept"],
     ["a higher number with the same report", 7, reportAt(4), "accept"],
@@ -42,6 +42,24 @@ describe("which save is kept", () => {
     expect(answerSave(stored, 20, reportAt(9), window)).toBe(answer);
   });
 
+  const closed = { ...stored, reportClosedAt: new Date(0), report: { ...reportAt(4), answers: { q1: 2 } } };
+  test.each([
+    ["an answer more", 5, { ...reportAt(4), answers: { q1: 2, q2: 0 } }, "accept"],
+    ["another answer", 5, { ...reportAt(4), answers: { q1: 1 } }, "accept"],
+    ["the same once more", 4, { ...reportAt(4), answers: { q1: 2 } }, "repeat"],
+    ["the same number with another answer", 4, { ...reportAt(4), answers: { q1: 3 } }, "stale"],
+    ["a lower number", 3, { ...reportAt(4), answers: {} }, "stale"],
+    ["another report with the same answers", 5, { ...reportAt(9), answers: { q1: 2 } }, "report-closed"],
+    ["another sentence", 5, { ...sentenced("reject", null), answers: { q1: 2 } }, "report-closed"],
+    ["an older report of another window", 3, reportAt(3), "report-closed"],
+  ] as const)("once the report is closed, %s", (_case, sequence, report, answer) => {
+    expect(answerSave(closed, sequence, report)).toBe(answer);
+  });
+
+  test("answers only once the report is closed", () => {
+    expect(answerSave(stored, 5, { ...reportAt(4), answers: { q1: 0 } })).toBe("report-open");
+  });
+
   test("none after handing in, not even a repeat", () => {
     const handedIn = { ...stored, state: "handed-in" } as const;
     for (const sequence of [3, 4, 5]) expect(answerSave(handedIn, sequence, reportAt(4))).toBe("handed-in");
@@ -53,11 +71,12 @@ describe("which save is kept", () => {
       .chain((sequences) => fc.array(fc.constantFrom(...sequences), { minLength: 1 }));
     fc.assert(
       fc.property(packets, (sequences) => {
-        let kept: { state: "open"; sequence: number; report: Report; windowId: null } = {
+        let kept: { state: "open"; sequence: number; report: Report; windowId: null; reportClosedAt: null } = {
           state: "open",
           sequence: 0,
           report: EMPTY_REPORT,
           windowId: null,
+          reportClosedAt: null,
         };
         for (const sequence of sequences) {
           const report = reportAt(sequence);

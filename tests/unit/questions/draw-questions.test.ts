@@ -1,14 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { BUILT_IN_CRITERIA } from "../../../lib/criteria";
-import { DEFAULT_QUESTION_COUNT, drawQuestions, type Material, type Question } from "../../../lib/questions";
+import { drawQuestions, type Material, type Question } from "../../../lib/questions";
 import { randomStream } from "../../../lib/random";
+import { DEFAULT_PAPER } from "../../../lib/results";
 import { drawMaterial, FEW_ROWS } from "../../support/question-material";
 import { syntheticFillet, syntheticPlate } from "../../support/synthetic-truths";
 
 const materials = Array.from({ length: 300 }, (_, n) => drawMaterial(randomStream(`draw ${n}`)));
 const drawn = materials.map((material, n) => ({
   material,
-  questions: drawQuestions(material, DEFAULT_QUESTION_COUNT[material.section], randomStream(`paper ${n}`)),
+  questions: drawQuestions(material, DEFAULT_PAPER[material.section].questions, randomStream(`paper ${n}`)),
 }));
 const count = (questions: readonly Question[], source: string) =>
   questions.filter((one) => one.source === source).length;

@@ -50,6 +50,7 @@ const exact: Report = {
     { statement: "size", answer: "not-met" },
   ],
   pieceSentence: null,
+  answers: {},
 };
 /** Weights that give round numbers where nothing is sentenced or asked. */
 const SETTINGS = {
@@ -170,6 +171,7 @@ describe("whatever is measured and stated on a fillet", () => {
             answer: isMended && n + sizes.length === mended ? right[n] : answers[n],
           })) as Report["statements"],
           pieceSentence: null,
+          answers: {},
         });
         const result = markSection("fillet", asked, report(false), SETTINGS);
         const part = result.dimensions!;

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { drawQuestions } from "../../../lib/questions";
 import { randomStream } from "../../../lib/random";
+import type { ChosenOptions } from "../../../lib/report";
 import { markQuestions } from "../../../lib/scoring";
 import { drawMaterial } from "../../support/question-material";
 
@@ -16,9 +17,9 @@ test("all right earns the whole, shared out to the thousandth", () => {
   expect([marked.part, marked.worth, marked.earned]).toEqual(["questions", 10_000, 10_000]);
 });
 
-test("a wrong option, none, one taken back and one of no question earn nothing and cost nothing", () => {
-  const answers = { ...right, q1: (questions[0].key + 1) % 4, q2: null, q9: 1 };
-  const { q7: _, ...rest } = answers as Record<string, number | null>;
+test("a wrong option, none and one of no question earn nothing and cost nothing", () => {
+  const answers: ChosenOptions = { ...right, q1: (questions[0].key + 1) % 4, q9: 1 };
+  const { q2: _, q7: __, ...rest } = answers;
   const marked = markQuestions(questions, rest, 10_000);
   expect(marked.lines.map(({ earned }) => earned)).toEqual([0, 0, 1429, 1429, 1428, 1428, 0]);
   expect(marked.lines.map(({ written }) => written).slice(0, 2)).toEqual([answers.q1, null]);

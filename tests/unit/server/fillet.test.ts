@@ -43,6 +43,7 @@ const REPORT: Report = {
   measures: [{ dimension: "throat", station: 1, value: 4.6, at: null }],
   statements: [{ statement: "size", answer: "met" }],
   pieceSentence: null,
+  answers: {},
 };
 
 async function onFillet() {

@@ -166,6 +166,7 @@ export const CAP_ONLY: Report = {
   measures: [{ dimension: "cap-height", station: null, value: 2, at: 104 }],
   statements: [],
   pieceSentence: null,
+  answers: {},
 };
 
 export const SURFACES = { cap: new Uint8Array([1, 2, 3]), root: new Uint8Array([4, 5]) };

@@ -4,7 +4,7 @@ import { InspectionBench } from "@/app/_bench";
 import { specimens } from "@/app/_server/generation";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { openBench } from "@/app/_server/use-cases/open-bench";
-import { JOINT_OF } from "@/lib/results";
+import { DEFAULT_PAPER, JOINT_OF } from "@/lib/results";
 import { PreparingPiece } from "./preparing-piece";
 
 export const metadata: Metadata = { title: "Bench" };
@@ -13,7 +13,7 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   const { id } = await params;
   const opened = await openBench(await currentCaller(), id, specimens);
   if (!opened.ok) return showRefusal(opened);
-  const { practice, plate, joint } = opened;
+  const { practice, plate, joint, questions } = opened;
   if (practice.state === "handed-in") redirect(`/practice/${id}/marks`);
   if (!joint)
     return (
@@ -39,6 +39,8 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
       criteria={known}
       report={report}
       sequence={sequence}
+      questionCount={criteria ? DEFAULT_PAPER[practice.section].questions : 0}
+      questions={questions}
       mayAskReading
     />
   );

@@ -1,0 +1,5 @@
+-- AlterTable
+ALTER TABLE "Practice" ADD COLUMN "questions" JSONB;
+ALTER TABLE "Practice" ADD COLUMN "reportClosedAt" DATETIME;
+
+
