@@ -1,6 +1,7 @@
 import type { Highlight } from "@/app/_bench";
 import { hullWithRoom } from "@/lib/math";
 import type { Call } from "@/lib/report";
+import type { QuestionLine } from "@/lib/results";
 import type { ClutterView, TruthView } from "./sheet-view";
 
 /** Half width of the outline drawn for a call, which has no width of its own; mm. */
@@ -17,6 +18,28 @@ export function truthHighlight(truth: TruthView, label: string): Highlight {
 /** What lay where a false call was made, unbroken outline like all that was there. */
 export function clutterHighlight({ id, face, outline }: ClutterView, label: string): Highlight {
   return { id, face, style: "truth", outline: hullWithRoom(outline, ROOM), label };
+}
+
+/** Half width of the stretch that a question is about, mm; it tells no place across the weld. */
+const QUESTION_HALF_WIDTH = 9;
+/** How far it is drawn beyond its ends, mm. */
+const QUESTION_ROOM = 1.5;
+
+/** The stretch of the weld that a question is about. */
+export function questionHighlight(id: string, place: NonNullable<QuestionLine["place"]>): Highlight {
+  const [from, to] = [place.start - QUESTION_ROOM, place.end + QUESTION_ROOM];
+  return {
+    id,
+    face: place.face,
+    style: "truth",
+    outline: [
+      [from, -QUESTION_HALF_WIDTH],
+      [to, -QUESTION_HALF_WIDTH],
+      [to, QUESTION_HALF_WIDTH],
+      [from, QUESTION_HALF_WIDTH],
+    ],
+    label: "Q",
+  };
 }
 
 /** What was called, broken outline; nothing where the call has no place. */

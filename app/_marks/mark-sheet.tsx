@@ -2,9 +2,9 @@
 import { useCallback, useMemo, useRef, useState } from "react";
 import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
 import { imperfection } from "@/lib/imperfections";
-import type { AccountLine, SentenceLine } from "@/lib/results";
+import type { AccountLine, QuestionLine, SentenceLine } from "@/lib/results";
 import { PIECES, type SurfaceFace } from "@/lib/weld";
-import { callHighlight, clutterHighlight, truthHighlight } from "./highlights";
+import { callHighlight, clutterHighlight, questionHighlight, truthHighlight } from "./highlights";
 import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
 import { SectionAccount } from "./section-account";
@@ -15,6 +15,7 @@ import { SIGNS } from "./sign";
 export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const [chosen, setChosen] = useState<AccountLine | null>(null);
   const [chosenSentence, setChosenSentence] = useState<SentenceLine | null>(null);
+  const [chosenQuestion, setChosenQuestion] = useState<QuestionLine | null>(null);
   const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
   const [heights, setHeights] = useState<Partial<Record<SurfaceFace, FaceHeights>>>({});
   const view = useRef<SpecimenViewHandle>(null);
@@ -29,7 +30,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
   const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
   const misses = allLines.filter((line) => line.kind === "missed");
-  const place = placeOf(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId);
+  const place = placeOf(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId) ?? middleOf(chosenQuestion);
   const shownTruthId = chosen?.truthIds[0] ?? chosenSentence?.truthId ?? null;
   const isCoveredTruth = (id: string | null | undefined) =>
     misses.some((line) => line.truthIds.some((one) => one === id) && isCovered(line));
@@ -39,6 +40,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
 
   const choose = (line: AccountLine) => {
     setChosenSentence(null);
+    setChosenQuestion(null);
     if (line === chosen) return setChosen(null);
     setChosen(line);
     const target = placeOf(sheet, line);
@@ -49,12 +51,20 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   };
   const chooseSentence = (line: SentenceLine) => {
     setChosen(null);
+    setChosenQuestion(null);
     if (line === chosenSentence) return setChosenSentence(null);
     setChosenSentence(line);
     const truth = sheet.truths.find(({ id }) => id === line.truthId);
     if (!truth) return;
     if (isCoveredTruth(truth.id)) view.current?.focus(vagueStretch(truth).middle, 0, truth.face);
     else view.current?.focus(truth.worst[0], truth.worst[1], truth.face);
+  };
+  const chooseQuestion = (line: QuestionLine) => {
+    setChosen(null);
+    setChosenSentence(null);
+    setChosenQuestion(line === chosenQuestion ? null : line);
+    const target = line === chosenQuestion ? null : middleOf(line);
+    if (target) view.current?.focus(target.x, target.y, target.face);
   };
   const uncover = (line: AccountLine) => {
     setUncovered(new Set([...uncovered, line]));
@@ -64,7 +74,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
 
   const highlights = useMemo(() => {
     const shown = allLines.filter((line) => line.kind !== "missed" || uncovered.has(line));
-    return shown.flatMap((line) => {
+    const asked = chosenQuestion?.place ? [questionHighlight(chosenQuestion.question, chosenQuestion.place)] : [];
+    const ofLines = shown.flatMap((line) => {
       const { letter } = SIGNS[line.kind];
       const truths = sheet.truths.filter((truth) => line.truthIds.includes(truth.id));
       const calls = sheet.calls.filter((call) => line.callIds.includes(call.id));
@@ -80,7 +91,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
         ...calls.flatMap((call) => callHighlight(call, `No. ${sheet.calls.indexOf(call) + 1}`) ?? []),
       ];
     });
-  }, [sheet, allLines, uncovered, chosen]);
+    return [...ofLines, ...asked];
+  }, [sheet, allLines, uncovered, chosen, chosenQuestion]);
 
   return (
     <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
@@ -105,9 +117,11 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
             calls={sheet.calls}
             chosen={chosen}
             chosenSentence={chosenSentence}
+            chosenQuestion={chosenQuestion}
             isCovered={isCovered}
             onChoose={choose}
             onChooseSentence={chooseSentence}
+            onChooseQuestion={chooseQuestion}
             onUncover={uncover}
           />
         ))}
@@ -117,14 +131,16 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
           <SpecimenView
             sources={sources}
             highlights={highlights}
-            chosenId={shownTruthId ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)}
+            chosenId={
+              shownTruthId ?? chosenQuestion?.question ?? (chosen?.callIds[0] ? `call ${chosen.callIds[0]}` : null)
+            }
             onHeights={onHeights}
             handle={view}
           />
         </div>
         <p className="text-sm text-ink-2">
           Unbroken outline: what was there. Broken outline: what you called. F found, P partly right, M missed, N
-          nothing there.
+          nothing there, Q what a question is about.
         </p>
         {place && !isPlaceCovered && (
           <PlaceProfile
@@ -146,6 +162,13 @@ function placeOf(sheet: SheetView, line: AccountLine | null): LookedAt | null {
   const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
   if (!call || call.start === null) return null;
   return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
+}
+
+/** The middle of what a question is about. */
+function middleOf(line: QuestionLine | null): LookedAt | null {
+  if (!line?.place) return null;
+  const { face, start, end } = line.place;
+  return { x: (start + end) / 2, y: 0, face };
 }
 
 interface LookedAt {

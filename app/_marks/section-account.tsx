@@ -1,11 +1,12 @@
 "use client";
 import { FACE_NAMES, SECTION_NAMES } from "@/app/_ui/section-names";
 import type { Call } from "@/lib/report";
-import type { AccountLine, SectionResult, SentenceLine } from "@/lib/results";
+import type { AccountLine, QuestionLine, SectionResult, SentenceLine } from "@/lib/results";
 import { SURFACE_FACES, type SurfaceFace } from "@/lib/weld";
 import { DimensionTable } from "./dimension-table";
 import { LineItem } from "./line-item";
 import { marks } from "./line-words";
+import { QuestionList } from "./question-list";
 import { SentenceList } from "./sentence-list";
 import type { TruthView } from "./sheet-view";
 
@@ -15,16 +16,18 @@ interface SectionAccountProps {
   readonly calls: readonly Call[];
   readonly chosen: AccountLine | null;
   readonly chosenSentence: SentenceLine | null;
+  readonly chosenQuestion: QuestionLine | null;
   isCovered(line: AccountLine): boolean;
   onChoose(line: AccountLine): void;
   onUncover(line: AccountLine): void;
   onChooseSentence(line: SentenceLine): void;
+  onChooseQuestion(line: QuestionLine): void;
 }
 
 /** The account of one section: its parts, their lines in plate order, and how all of them add up to its mark. */
 export function SectionAccount(props: SectionAccountProps) {
   const { result, truths, calls } = props;
-  const { indications, dimensions, sentences } = result;
+  const { indications, dimensions, sentences, questions } = result;
   const isCoveredTruth = (id: string | null) =>
     indications.lines.some((line) => id !== null && line.truthIds.includes(id) && props.isCovered(line));
   const faceOf = (line: AccountLine): SurfaceFace | null =>
@@ -66,6 +69,12 @@ export function SectionAccount(props: SectionAccountProps) {
             onChoose={props.onChooseSentence}
           />
           <Sum name="All sentences" part={sentences} />
+        </>
+      )}
+      {questions && (
+        <>
+          <QuestionList part={questions} chosen={props.chosenQuestion} onChoose={props.onChooseQuestion} />
+          <Sum name="All questions" part={questions} />
         </>
       )}
       <p className="flex justify-between border-t-2 border-ink-2 px-3 py-2 font-semibold">

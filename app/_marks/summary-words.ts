@@ -1,6 +1,14 @@
 import { FACE_WORDS, SECTION_WORDS } from "@/app/_ui/section-names";
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
-import type { AccountLine, DimensionsResult, Part, SectionResult, SentenceLine, SentencesResult } from "@/lib/results";
+import type {
+  AccountLine,
+  DimensionsResult,
+  Part,
+  QuestionsResult,
+  SectionResult,
+  SentenceLine,
+  SentencesResult,
+} from "@/lib/results";
 import { type JointKind, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { extentWords, marks } from "./line-words";
 import type { SheetView, TruthView } from "./sheet-view";
@@ -27,7 +35,7 @@ function loss(line: AccountLine): number {
   return line.worth - line.earned;
 }
 
-/** What a dimension, a statement or a sentence lost, and what to say of it. */
+/** What a dimension, a statement, a sentence or a question lost, and what to say of it. */
 interface MeasuredLoss {
   readonly lost: number;
   readonly words: string;
@@ -63,6 +71,14 @@ function sentenceLosses(part: SentencesResult | null, truths: readonly TruthView
   ];
 }
 
+function questionLosses(part: QuestionsResult | null): MeasuredLoss[] {
+  if (!part) return [];
+  return part.lines.map((line, n) => ({
+    lost: line.worth - line.earned,
+    words: `question ${n + 1} ${line.written === null ? "was not answered" : "was answered wrongly"}`,
+  }));
+}
+
 function nameOf({ truthId }: SentenceLine, truths: readonly TruthView[]): string {
   const truth = truths.find(({ id }) => id === truthId);
   return truth ? `${imperfection(truth.type).name.toLowerCase()} ${extentWords(truth.start, truth.end)}` : "indication";
@@ -72,7 +88,11 @@ function dearestMistake(sheet: SheetView): string {
   const lines = sheet.sections.flatMap(({ indications }) => indications.lines);
   const line = lines.reduce((most, next) => (loss(next) > loss(most) ? next : most), lines[0]);
   const measured = sheet.sections
-    .flatMap(({ dimensions, sentences }) => [...measuredLosses(dimensions), ...sentenceLosses(sentences, sheet.truths)])
+    .flatMap(({ dimensions, sentences, questions }) => [
+      ...measuredLosses(dimensions),
+      ...sentenceLosses(sentences, sheet.truths),
+      ...questionLosses(questions),
+    ])
     .reduce<MeasuredLoss>((most, next) => (next.lost > most.lost ? next : most), { lost: 0, words: "" });
   const inLine = line ? loss(line) : 0;
   if (Math.max(inLine, measured.lost) < 500) return "No mistake cost you more than half a mark.";
@@ -112,6 +132,7 @@ function toPractise({ sections, truths }: SheetView): string {
   const sentenced = sections
     .flatMap(({ sentences }) => sentenceLosses(sentences, truths))
     .reduce((sum, { lost }) => sum + lost, 0);
+  const asked = sections.flatMap(({ questions }) => questionLosses(questions)).reduce((sum, { lost }) => sum + lost, 0);
   const stray = all.filter((entry) => entry.kind === "false-call").reduce((sum, entry) => sum - entry.earned, 0);
   const options: readonly (readonly [number, string])[] = [
     [missed, `Practise searching: ${isFillet ? FILLET_SEARCH : searchAdvice(misses, truths)}`],
@@ -126,6 +147,7 @@ function toPractise({ sections, truths }: SheetView): string {
       sentenced,
       "Practise sentencing: take the row of the criteria, put the numbers of the drawing in, and only then decide.",
     ],
+    [asked, "Practise the questions: read why each answer was right, and look at the place that it speaks of."],
     [stray, "Practise leaving things alone: ripple, dressed stops and shallow marks are not recorded."],
   ];
   const [worst, advice] = options.reduce((most, next) => (next[0] > most[0] ? next : most));

@@ -38,6 +38,8 @@ function wantedBy(issue: z.core.$ZodIssue): string {
       return `at least ${issue.minimum}${unitOf(issue.origin)}`;
     case "invalid_value":
       return `one of ${issue.values.map(String).join(", ")}`;
+    case "invalid_key":
+      return issue.issues[0].message;
     case "unrecognized_keys":
       return `no field named ${issue.keys.join(", ")}`;
     default:

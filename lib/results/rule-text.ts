@@ -92,6 +92,14 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
     ],
   },
   {
+    title: "Questions",
+    paragraphs: [
+      `A section ends with questions, normally ${plate.questions} on a butt plate and ${fillet.questions} on a fillet weld: about the piece itself, its criteria, its drawing and the trade. They speak of what is on the piece, so they come once you have closed your report, which then stands. Torch, lens and gauges stay with you, and answers can be changed until you hand in.`,
+      "Every question is worth the same and has one right answer among four. The right one earns all of its marks; a wrong one earns nothing and costs nothing, like none at all. If you hand in without closing the report, the marks of the questions are lost.",
+      "What is asked of the piece can be found out with eye, torch and gauges within the tolerances of the report: the other answers lie farther off. Your mark sheet says why the right one is right and which mistake each of the others stands for.",
+    ],
+  },
+  {
     title: "What does not count, and the sum",
     paragraphs: [
       "Features that are there but too small to record, or harmless, such as a dressed stop and start, are worth nothing. Reporting one costs nothing if you put it in the right place.",

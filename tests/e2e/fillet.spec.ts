@@ -5,6 +5,7 @@ import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./su
 import { dragByTouch, gaugeSays, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
 import { takeFreshFillet } from "./support/practice";
+import { answerEverything } from "./support/questions";
 import { sentenceEverything } from "./support/sentences";
 import { readDimensions, readStatements, readStations, readTruth } from "./support/truth";
 
@@ -85,6 +86,10 @@ test("a fillet weld is measured by keyboard at every station, reported, stated, 
   await expect(dialog).not.toContainText("Still blank");
   await expect(dialog).not.toContainText("Not measured");
   await expect(dialog).not.toContainText("Not stated");
+  await dialog.getByRole("button", { name: "Close the report and go on to the questions" }).click();
+  await expect(page.locator("[data-stem]")).toBeVisible();
+  await answerEverything(page, id);
+  await page.getByRole("button", { name: "Hand in" }).click();
   await dialog.getByRole("button", { name: "Hand in" }).click();
   await expect(page).toHaveURL(`/practice/${id}/marks`);
   const verdict = page.getByText("The fillet weld is passed:");

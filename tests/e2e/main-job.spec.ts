@@ -5,6 +5,7 @@ import { DIMENSION_FACTS } from "../../lib/weld";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { joinAs } from "./support/people";
 import { takeFreshPlate } from "./support/practice";
+import { answerEverything } from "./support/questions";
 import { sentenceEverything } from "./support/sentences";
 import { readDimensions, readTruth } from "./support/truth";
 
@@ -98,6 +99,14 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await expect(dialog).toContainText(`It has ${truth.length} indications`);
   await expect(dialog, "everything is filled in").not.toContainText("Still blank");
   await expect(dialog).not.toContainText("Not sentenced");
+  await dialog.getByRole("button", { name: "Close the report and go on to the questions" }).click();
+
+  // the questions on the piece, by keyboard
+  await expect(page.locator("[data-stem]")).toBeVisible();
+  await answerEverything(page, id);
+  await expect(saved(page)).toHaveText(/Saved \d/);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await expect(dialog).toContainText("All 10 questions are answered.");
   await dialog.getByRole("button", { name: "Hand in" }).click();
   await expect(page).toHaveURL(`/practice/${id}/marks`);
 

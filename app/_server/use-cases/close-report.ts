@@ -19,7 +19,11 @@ export async function closeReport(caller: Caller, id: string, input: unknown) {
   if (!own.practice.criteria) return refuse("no-questions");
   if (input !== undefined) {
     const saved = await saveReport(caller, id, input);
-    if (!saved.ok) return saved;
+    if (!saved.ok) {
+      // it was closed before, and answered since
+      if (saved.code !== "stale-save" || !own.practice.reportClosedAt) return saved;
+      return refuse("report-closed", keptVersion(own.practice));
+    }
   }
   const latest = await requireOwnPractice(caller, id);
   if (!latest.ok) return latest;

@@ -2,7 +2,7 @@
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { type Autosave, latestReport, useAutosave } from "@/app/_bench/report/use-autosave";
+import { type Autosave, isLeftOut, latestReport, useAutosave } from "@/app/_bench/report/use-autosave";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 
 const reportOf = (...ids: string[]): Report => ({
@@ -49,7 +49,9 @@ describe("autosave", () => {
     open();
     edit(reportOf("a"));
     edit(reportOf("a", "b"));
-    expect(latestReport("try", { sequence: 0, report: EMPTY_REPORT }).report).toEqual(reportOf("a", "b"));
+    expect(latestReport("try", { sequence: 0, report: EMPTY_REPORT, isClosed: false }).report).toEqual(
+      reportOf("a", "b"),
+    );
     expect(server).not.toHaveBeenCalled();
     await wait(900);
     expect(sentSequences()).toEqual([2]);
@@ -118,6 +120,39 @@ describe("autosave", () => {
     edit(reportOf("a", "b"));
     await wait(60_000);
     expect(server).toHaveBeenCalledTimes(1);
+  });
+
+  it("tells that another window closed the report, and sends nothing more", async () => {
+    server.mockImplementationOnce(() =>
+      Response.json(
+        { code: "report-closed", message: "It is closed.", sequence: 7, report: reportOf("z") },
+        { status: 409 },
+      ),
+    );
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    expect(autosave.conflict).toEqual({ kind: "report-closed" });
+    edit(reportOf("a", "b"));
+    await wait(60_000);
+    expect(server).toHaveBeenCalledTimes(1);
+  });
+
+  it("on opening a closed report goes on from answers kept here, and never from another report kept here", () => {
+    const closed = { sequence: 3, report: reportOf("a"), isClosed: true };
+    const answered = { ...reportOf("a"), answers: { q1: 2 } };
+    const keep = (report: Report, sequence: number) =>
+      localStorage.setItem(
+        "toeline.report.try",
+        JSON.stringify({ sequence, report, window: { id: "thiswindow", base: 3 } }),
+      );
+    keep(answered, 5);
+    expect([latestReport("try", closed).report, isLeftOut("try", closed)]).toEqual([answered, false]);
+    keep(reportOf("a", "late"), 5);
+    expect([latestReport("try", closed).report, isLeftOut("try", closed)]).toEqual([closed.report, true]);
+    expect(isLeftOut("try", { ...closed, isClosed: false })).toBe(false);
+    keep(reportOf("a", "old"), 2);
+    expect(isLeftOut("try", closed)).toBe(false);
   });
 
   it("goes on from the newer version when that is wanted", async () => {

@@ -11,6 +11,46 @@ const add = (id: string, start: number, end: number | null, across = 3): Writing
 });
 const callOf = (state: Writing, id: string): Call => state.report.calls.find((call) => call.id === id)!;
 
+describe("once the report is closed", () => {
+  const written = writingAfter([add("a", 10, 20), add("b", 50, null)]);
+  const closed = write(written, { kind: "close", report: written.report });
+  const answer = (question: string, option: number): WritingEvent => ({ kind: "answer", question, option });
+
+  it.each<WritingEvent>([
+    add("c", 1, 2),
+    { kind: "change", id: "a", field: "size", value: 3 },
+    { kind: "move", id: "a", start: 1, end: 2, across: 0 },
+    { kind: "remove", id: "a" },
+    { kind: "measure", dimension: "cap-height", station: null, field: "value", value: 2 },
+    { kind: "state", stated: { statement: "size", answer: "met" } },
+    { kind: "unstate", statement: "size" },
+    { kind: "sentence-piece", value: "reject" },
+    { kind: "leave-field" },
+    { kind: "undo" },
+    { kind: "redo" },
+  ])("$kind changes nothing", (event) => {
+    expect(write(closed, event)).toEqual(closed);
+  });
+
+  it("answers are written, changed and undone, and the report under them stays", () => {
+    const answered = writingAfter([answer("q1", 2), answer("q2", 0), answer("q1", 3)], closed);
+    expect(answered.report).toEqual({ ...written.report, answers: { q1: 3, q2: 0 } });
+    const undone = writingAfter([{ kind: "undo" }, { kind: "undo" }, { kind: "undo" }, { kind: "undo" }], answered);
+    expect(undone.report).toEqual(written.report);
+    expect(undone.isClosed).toBe(true);
+    expect(writingAfter([{ kind: "redo" }], undone).report.answers).toEqual({ q1: 2 });
+  });
+
+  it("rows are opened to be read, as they were written", () => {
+    const opened = write(closed, { kind: "open", id: "a" });
+    expect([opened.openId, opened.report]).toEqual(["a", written.report]);
+  });
+
+  it("and before that nothing is answered", () => {
+    expect(write(written, answer("q1", 2))).toEqual(written);
+  });
+});
+
 describe("writing dimensions", () => {
   const measure = (field: "value" | "at", value: number | null): WritingEvent => ({
     kind: "measure",

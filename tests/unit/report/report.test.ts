@@ -14,7 +14,14 @@ const call = {
 };
 const measure = { dimension: "throat", station: 2, value: 4.5, at: null };
 const stated = { statement: "profile", answer: "convex" };
-const report = { version: 1, calls: [call], measures: [measure], statements: [stated], pieceSentence: "refer" };
+const report = {
+  version: 1,
+  calls: [call],
+  measures: [measure],
+  statements: [stated],
+  pieceSentence: "refer",
+  answers: {},
+};
 
 /** Where a report is wrong, and what is said of it. */
 function problems(kind: JointKind, value: object): string[] {
@@ -85,6 +92,7 @@ describe("a report on a plate", () => {
       measures: [{ dimension: "cap-height", station: null, value: 2, at: 104 }],
       statements: [],
       pieceSentence: null,
+      answers: {},
     });
     expect(reportSchema.parse({ version: 1, calls: [] })).toEqual(EMPTY_REPORT);
   });

@@ -1,9 +1,13 @@
 import { expect, test } from "vitest";
+import { DEFAULT_CRITERIA } from "../../../lib/criteria";
 import { drawQuestions } from "../../../lib/questions";
 import { randomStream } from "../../../lib/random";
-import type { ChosenOptions } from "../../../lib/report";
-import { markQuestions } from "../../../lib/scoring";
+import { type ChosenOptions, EMPTY_REPORT, type Report } from "../../../lib/report";
+import { DEFAULT_PAPER, sectionResultSchema } from "../../../lib/results";
+import { DEFAULT_SETTINGS, markQuestions, markSection } from "../../../lib/scoring";
+import { statedSchema } from "../../../lib/weld";
 import { drawMaterial } from "../../support/question-material";
+import { syntheticFillet, syntheticPlate } from "../../support/synthetic-truths";
 
 const questions = drawQuestions(drawMaterial(randomStream("marked")), 7, randomStream("marked"));
 const right = Object.fromEntries(questions.map(({ id, key }) => [id, key]));
@@ -36,3 +40,42 @@ test("a line carries what the mark sheet shows", () => {
 test("no questions are worth nothing", () => {
   expect(markQuestions([], {}, 0)).toEqual({ part: "questions", worth: 0, earned: 0, lines: [] });
 });
+
+test.each(["plate", "fillet"] as const)(
+  "an exact %s with every answer right is worth all, and each wrong one costs its own marks",
+  (section) => {
+    const truth = section === "plate" ? syntheticPlate(randomStream("whole")) : syntheticFillet(randomStream("whole"));
+    const asked = drawQuestions(
+      { section, truth, criteria: DEFAULT_CRITERIA },
+      DEFAULT_PAPER[section].questions,
+      randomStream("x"),
+    );
+    const exact: Report = {
+      ...EMPTY_REPORT,
+      calls: truth.items
+        .filter(({ neutral }) => !neutral)
+        .map(({ id, face, type, start, end, across, size }) => ({
+          id: id.toLowerCase(),
+          face,
+          type,
+          start,
+          end,
+          across,
+          size,
+          sentence: null,
+        })),
+      measures: truth.dimensions.map(({ dimension, station, value, at }) => ({ dimension, station, value, at })),
+      statements: truth.statements.map(({ statement, right: [answer] }) => statedSchema.parse({ statement, answer })),
+      answers: Object.fromEntries(asked.map(({ id, key }) => [id, key])),
+    };
+    const marked = (report: Report) => markSection(section, truth, report, DEFAULT_SETTINGS[section], asked);
+    const whole = marked(exact);
+    // nothing is sentenced here: 15 of 85 parts of a plate and 20 of 90 of a fillet go to the questions
+    expect([whole.mark, whole.questions?.worth]).toEqual([100_000, section === "plate" ? 17_647 : 22_222]);
+    expect(sectionResultSchema.parse(JSON.parse(JSON.stringify(whole)))).toEqual(whole);
+    for (const { id, key } of asked) {
+      const wrong = marked({ ...exact, answers: { ...exact.answers, [id]: (key + 3) % 4 } });
+      expect(whole.mark - wrong.mark).toBe(whole.questions?.lines.find(({ question }) => question === id)?.worth);
+    }
+  },
+);

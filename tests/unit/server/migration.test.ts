@@ -108,6 +108,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_criteria_sets$/),
     expect.stringMatching(/_criteria_of_practices$/),
     expect.stringMatching(/_classes$/),
+    expect.stringMatching(/_questions_of_practices$/),
   ]);
 
   // what was asked of either face is never asked more of
@@ -120,7 +121,8 @@ test("a database of before sections of papers keeps its rows, and everything in 
     section: "plate",
     passMark: 60,
     sequence: 3,
-    report: { measures: [], statements: [], pieceSentence: null, calls: [{ sentence: null }] },
+    report: { measures: [], statements: [], pieceSentence: null, answers: {}, calls: [{ sentence: null }] },
+    reportClosedAt: null,
     criteria: null,
     book: "open",
   });

@@ -1,0 +1,35 @@
+"use client";
+import { CAUTION } from "@/lib/criteria";
+import type { QuestionLine, QuestionsResult } from "@/lib/results";
+import { QuestionItem } from "./question-item";
+
+interface QuestionListProps {
+  readonly part: QuestionsResult;
+  readonly chosen: QuestionLine | null;
+  onChoose(line: QuestionLine): void;
+}
+
+/** The questions that were put, in their order. */
+export function QuestionList({ part: { lines }, chosen, onChoose }: QuestionListProps) {
+  const right = lines.filter(({ written, key }) => written === key).length;
+  return (
+    <>
+      <h3 className="break-after-avoid border-line border-t px-3 pt-4 font-semibold">Questions</h3>
+      <p className="px-3 pb-2 text-ink-2 text-sm">
+        {right} of {lines.length} answered rightly.
+      </p>
+      <ol>
+        {lines.map((line, n) => (
+          <QuestionItem
+            key={line.question}
+            line={line}
+            number={n + 1}
+            isChosen={line === chosen}
+            onChoose={() => onChoose(line)}
+          />
+        ))}
+      </ol>
+      <p className="border-line border-t px-3 py-2 text-ink-2 text-xs">{CAUTION}</p>
+    </>
+  );
+}
