@@ -116,12 +116,12 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   expect(Number(/passed: ([\d.]+) marks/.exec((await verdict.textContent()) ?? "")?.[1])).toBeGreaterThanOrEqual(99.5);
   await expect(page.getByText(`You found ${truth.length} of ${truth.length} indications`)).toBeVisible();
 
-  // the lines of indications and of sentences add up to the sums that stand under them
+  // the lines of indications, sentences and questions add up to the sums that stand under them
   const section = page.getByRole("region", { name: /^Butt plate/ });
   const lines = await section.locator("ol > li > button span.font-semibold").allInnerTexts();
   const sum = lines.reduce((total, text) => total + Number(text), 0);
   const parts = await Promise.all(
-    ["All indications", "All sentences"].map(async (name) => {
+    ["All indications", "All sentences", "All questions"].map(async (name) => {
       const text = await section.getByText(name).locator("..").textContent();
       return Number(/([\d.]+) of/.exec(text ?? "")?.[1]);
     }),

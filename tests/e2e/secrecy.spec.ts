@@ -2,7 +2,8 @@ import { gunzipSync } from "node:zlib";
 import { expect, type Page, test } from "@playwright/test";
 import Database from "libsql";
 import { OTHER_LEARNER } from "./support/people";
-import { takeFreshFillet, takeFreshPlate } from "./support/practice";
+import { send, takeFreshFillet, takeFreshPlate } from "./support/practice";
+import { readQuestions } from "./support/questions";
 
 test.use(OTHER_LEARNER);
 test.setTimeout(240_000);
@@ -26,7 +27,84 @@ for (const { piece, take, routes } of PIECES) {
   });
 }
 
+test("questions come over the wire once the report is closed, and what answers them never before handing in", async ({
+  page,
+}) => {
+  const wire = listen(page);
+  const id = await takeFreshFillet(page);
+  for (const path of [`/practice/${id}`, "/"]) await page.goto(path);
+  await readAsPageParts(page, id);
+  const before = await wire.contents();
+
+  const closed = await send(page, "POST", `/api/practice/${id}/close-report`);
+  expect(closed).toMatchObject({ status: 200, body: { ok: true } });
+  const questions = readQuestions(id);
+  const given = (text: string) => questions.filter(({ stem }) => unescaped(text).includes(stem)).length;
+  expect(before.filter(({ text }) => given(text) > 0 || text.includes('"options"'))).toEqual([]);
+
+  // again, wherever they can come from
+  const report = { version: 1, calls: [], answers: { q1: 0 } };
+  const saved = await send(page, "PUT", `/api/practice/${id}/report`, { sequence: 1, report });
+  expect(saved.status).toBe(200);
+  await send(page, "PUT", `/api/practice/${id}/report`, { sequence: 1, report: { version: 1, calls: [] } });
+  for (const path of [`/practice/${id}`, `/practice/${id}/marks`, "/history", "/"]) await page.goto(path);
+  await readAsPageParts(page, id);
+  const after = await wire.contents();
+  expect(after.some(({ text }) => given(text) === questions.length)).toBe(true);
+
+  const secrets = [
+    ...readSecrets(id),
+    ...questions.flatMap(({ id: question, kind, explanation }) => [
+      { what: `kind of ${question}`, text: `"${kind}"` },
+      // what is right and why, and the error behind every other option
+      ...explanation
+        .split(". ")
+        .filter((sentence) => sentence.includes(": "))
+        .map((sentence) => ({ what: `reason of ${question}`, text: sentence })),
+    ]),
+    ...['"key":', '"explanation":', '"place":{', '"source":"piece"'].map((text) => ({ what: text, text })),
+  ];
+  // the page's own code may speak of keys
+  const told = after.filter(({ url }) => !/\.(js|css)\b/.test(url));
+  expect(told.length).toBeGreaterThan(10);
+  const leaks = told.flatMap(({ url, text }) =>
+    secrets.filter((secret) => unescaped(text).includes(secret.text)).map(({ what }) => `${what} in ${url}`),
+  );
+  expect(leaks).toEqual([]);
+});
+
+/** As it is written, whether it came as JSON, inside a script of a page, or as its text. */
+const unescaped = (text: string): string =>
+  Buffer.from(text, "latin1")
+    .toString("utf8")
+    .replaceAll('\\"', '"')
+    .replaceAll("&#x27;", "'")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&amp;", "&");
+
 async function inspectTheWire(page: Page, take: (page: Page) => Promise<string>, routes: readonly string[]) {
+  const wire = listen(page);
+  const id = await take(page);
+  for (const path of [...PAGES, `/practice/${id}`, `/practice/${id}/marks`]) await page.goto(path);
+  await page.goto("/");
+  for (const route of routes) {
+    const response = await page.request.get(`/api/practice/${id}/${route}`);
+    wire.add(response.url(), await response.body());
+  }
+  await readAsPageParts(page, id);
+
+  const secrets = readSecrets(id);
+  expect(secrets.length, "the piece has something to find").toBeGreaterThan(10);
+  const contents = await wire.contents();
+  expect(contents.length).toBeGreaterThan(20);
+  const leaks = contents.flatMap(({ url, text }) =>
+    secrets.filter((secret) => text.includes(secret.text)).map(({ what }) => `${what} in ${url}`),
+  );
+  expect(leaks).toEqual([]);
+}
+
+/** Everything that a page receives from now on. */
+function listen(page: Page) {
   const received: { readonly url: string; readonly bytes: Buffer }[] = [];
   const reading: Promise<void>[] = [];
   page.on("response", (response) => {
@@ -37,25 +115,14 @@ async function inspectTheWire(page: Page, take: (page: Page) => Promise<string>,
     );
     reading.push(read);
   });
-
-  const id = await take(page);
-  for (const path of [...PAGES, `/practice/${id}`, `/practice/${id}/marks`]) await page.goto(path);
-  await page.goto("/");
-  for (const route of routes) {
-    const response = await page.request.get(`/api/practice/${id}/${route}`);
-    received.push({ url: response.url(), bytes: await response.body() });
-  }
-  await readAsPageParts(page, id);
-  await Promise.all(reading);
-
-  const secrets = readSecrets(id);
-  expect(secrets.length, "the piece has something to find").toBeGreaterThan(10);
-  const contents = received.map(({ url, bytes }) => ({ url, text: unzip(bytes).toString("latin1") }));
-  expect(contents.length).toBeGreaterThan(20);
-  const leaks = contents.flatMap(({ url, text }) =>
-    secrets.filter((secret) => text.includes(secret.text)).map(({ what }) => `${what} in ${url}`),
-  );
-  expect(leaks).toEqual([]);
+  return {
+    add: (url: string, bytes: Buffer) => void received.push({ url, bytes }),
+    /** What has come so far, byte for byte, unzipped. */
+    contents: async () => {
+      await Promise.all(reading);
+      return received.map(({ url, bytes }) => ({ url, text: unzip(bytes).toString("latin1") }));
+    },
+  };
 }
 
 /** The parts of pages that Next sends to its own router, which are not the pages themselves. */
