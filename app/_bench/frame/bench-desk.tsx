@@ -91,8 +91,11 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
     setQuestions(asked);
     setIsAsking(false);
     setIsSheetUp(true);
-    requestAnimationFrame(() => focusAnswer(clipboard.current));
   });
+  const hasJustClosed = questions !== practice.questions;
+  useEffect(() => {
+    if (hasJustClosed) focusAnswer(clipboard.current);
+  }, [hasJustClosed]);
   useUndoKeys(bench);
   useKeyListKey(() => setAreKeysShown(true));
 

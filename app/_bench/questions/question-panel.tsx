@@ -25,22 +25,21 @@ export function QuestionPanel({ questions, answers, at, write, onGoTo }: Questio
   const stemId = `stem-${question.id}`;
   const choose = (option: number) => write({ kind: "answer", question: question.id, option });
 
-  // whoever goes on by keyboard goes on answering
-  const shown = useRef(at);
+  // whoever goes on by keyboard, or chooses by number, goes on at the answers
+  const shown = useRef({ at, chosen });
   useEffect(() => {
-    if (shown.current === at) return;
-    shown.current = at;
-    focusAnswer(panel.current);
-  }, [at]);
+    const before = shown.current;
+    shown.current = { at, chosen };
+    const isHere = panel.current?.contains(document.activeElement);
+    if (before.at !== at || (before.chosen !== chosen && isHere)) focusAnswer(panel.current);
+  }, [at, chosen]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return;
     const option = ["1", "2", "3", "4"].indexOf(event.key);
     const next = event.key === "ArrowRight" ? at + 1 : event.key === "ArrowLeft" ? at - 1 : null;
-    if (option >= 0) {
-      choose(option);
-      requestAnimationFrame(() => focusAnswer(panel.current));
-    } else if (next !== null) {
+    if (option >= 0) choose(option);
+    else if (next !== null) {
       if (questions[next]) onGoTo(next);
     } else return;
     event.preventDefault();

@@ -30,7 +30,7 @@ export function AskDialog(props: AskDialogProps) {
       ref={dialog}
       aria-labelledby={titleId}
       onClose={onClose}
-      className="m-auto w-[min(34rem,92vw)] rounded-lg bg-sheet p-0 text-ink shadow-2xl backdrop:bg-[#000a]"
+      className="m-auto w-[min(38rem,92vw)] rounded-lg bg-sheet p-0 text-ink shadow-2xl backdrop:bg-[#000a]"
     >
       <div className="max-h-[80vh] space-y-4 overflow-y-auto p-5">
         <h2 id={titleId} className="font-semibold text-xl">

@@ -42,7 +42,7 @@ export function HandInDialog(props: HandInDialogProps) {
       footer={
         asks && (
           <p className="border-line border-t pt-3 text-ink-2 text-sm">
-            Handed in now, the questions stay unanswered and their marks are lost.{" "}
+            If you hand in now, the questions stay unanswered and their marks are lost.{" "}
             <button
               type="button"
               className="min-h-11 text-action underline disabled:opacity-60"

@@ -39,7 +39,7 @@ export const ReportPanel = memo(function ReportPanel(props: ReportPanelProps) {
     <section ref={panel} aria-label="Report" className="flex h-full min-h-0 flex-col bg-paper text-ink" data-report="">
       <header className="flex flex-wrap items-center gap-2 border-line border-b px-3 py-2">
         <h2 className="mr-auto font-semibold leading-tight">
-          {isClosed ? "Report, closed" : "Report"}{" "}
+          Report{" "}
           <span className="block font-normal text-ink-2 text-xs">
             {writing.report.calls.length} {writing.report.calls.length === 1 ? "indication" : "indications"}
           </span>
