@@ -17,7 +17,10 @@ export function OpenPiece({ practice }: { readonly practice: ListedPractice }) {
       <p className="mt-1 text-bench-dim">
         <HowFar practice={practice} />
       </p>
-      <p className="mt-1 text-bench-dim">{LOOKED_AT[practice.section]} There is no clock.</p>
+      <p className="mt-1 text-bench-dim">
+        {practice.reportClosedAt ? "Answer its questions, then hand in." : LOOKED_AT[practice.section]} There is no
+        clock.
+      </p>
       <Link
         href={`/practice/${practice.id}`}
         className="mt-5 inline-block rounded border border-transparent bg-lamp px-8 py-4 text-lg font-medium text-ink hover:brightness-95"

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { LocalTime } from "@/app/_ui/local-time";
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import type { ListedPractice } from "@/lib/practice";
+import { DEFAULT_PAPER } from "@/lib/results";
 
 export function UnfinishedPieces({ practices }: { readonly practices: readonly ListedPractice[] }) {
   return (
@@ -24,10 +25,11 @@ export function UnfinishedPieces({ practices }: { readonly practices: readonly L
 }
 
 /** When an unfinished piece was begun, and what is written on it. */
-export function HowFar({ practice: { startedAt, savedAt, report } }: { readonly practice: ListedPractice }) {
+export function HowFar({ practice }: { readonly practice: ListedPractice }) {
+  const { startedAt, savedAt } = practice;
   return (
     <>
-      Begun <LocalTime at={startedAt} />. {describeCount(report.calls.length)}
+      Begun <LocalTime at={startedAt} />. {describeWork(practice)}
       {savedAt && (
         <>
           , saved <LocalTime at={savedAt} />
@@ -38,7 +40,11 @@ export function HowFar({ practice: { startedAt, savedAt, report } }: { readonly 
   );
 }
 
-function describeCount(count: number): string {
+function describeWork({ section, report, reportClosedAt }: ListedPractice): string {
+  const count = report.calls.length;
+  if (reportClosedAt) {
+    return `Report closed, ${Object.keys(report.answers).length} of ${DEFAULT_PAPER[section].questions} questions answered`;
+  }
   if (count === 0) return "Nothing written yet";
   return count === 1 ? "1 indication written" : `${count} indications written`;
 }

@@ -74,9 +74,9 @@ export function QuestionPanel({ questions, answers, at, write, onGoTo }: Questio
         </ol>
       </div>
       <div className="min-h-0 flex-1 overflow-y-auto overscroll-contain px-3 py-3">
-        <h3 className="text-ink-2 text-sm">
+        <h2 className="text-ink-2 text-sm">
           Question {at + 1} of {questions.length}
-        </h3>
+        </h2>
         <p id={stemId} className="mt-1 mb-3 font-medium" data-stem="">
           {question.stem}
         </p>

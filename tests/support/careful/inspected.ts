@@ -40,6 +40,7 @@ export function inspected(kind: JointKind, seed: string): Inspected {
   return marked("fillet", seed, truth, inspectFillet(surface, truth, random));
 }
 
+/** Questions are left out: their keys are known, and whether they can be answered is tested where they are made. */
 function marked(section: "plate" | "fillet", seed: string, truth: Truth, report: Report): Inspected {
   const criteria = DEFAULT_CRITERIA;
   const sentenced = withSentences(report, truth.joint, criteria);
