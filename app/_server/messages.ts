@@ -173,6 +173,20 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "These criteria were stored from another window after you opened them, so yours were not stored. Both are kept: the newer ones on the server, and what you wrote on this page.",
   },
+  "no-such-paper": {
+    status: 404,
+    sentence: "There is no such paper here, so nothing was changed. Go back to the list of papers.",
+  },
+  "newer-paper": {
+    status: 409,
+    sentence:
+      "This paper was saved from another window after you opened it, so yours was not saved. Both are kept: the newer one on the server, and what you wrote on this page.",
+  },
+  "paper-put-away": {
+    status: 409,
+    sentence:
+      "This paper is put away, so it was not saved. What you wrote stands on this page; take the paper back from the list in another window, then save again.",
+  },
 };
 
 /** One or two sentences for the person in front of the screen. */

@@ -40,6 +40,9 @@ export const REFUSAL_CODES = [
   "malformed-criteria",
   "no-such-criteria",
   "newer-criteria",
+  "no-such-paper",
+  "newer-paper",
+  "paper-put-away",
 ] as const;
 export type RefusalCode = (typeof REFUSAL_CODES)[number];
 

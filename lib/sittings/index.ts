@@ -13,6 +13,7 @@ export {
   type Standing,
 } from "./course";
 export { defaultPaper } from "./default-paper";
+export type { KeptPaper, PaperVersion } from "./kept-paper";
 export { lastDeadline } from "./last-deadline";
 export { type NextInCourse, nextFor } from "./next-for";
 export {
@@ -21,6 +22,7 @@ export {
   FEEDBACKS,
   FORMS,
   MINUTES,
+  PAPER_NAME_MOST,
   type Paper,
   type PaperSection,
   paperSchema,

@@ -57,6 +57,8 @@ const aidsSchema = z.strictObject(
   fields("aids", "criteriaTable, lens, asksReading"),
 );
 
+/** Longest name of a paper, characters. */
+export const PAPER_NAME_MOST = 80;
 export const MINUTES = { least: 5, most: 480 } as const;
 export const QUESTIONS_MOST = 40;
 
@@ -120,7 +122,7 @@ export const paperSchema = z
   .strictObject(
     {
       version: z.literal(1, { error: "version: 1" }),
-      name: text("name", 80),
+      name: text("name", PAPER_NAME_MOST),
       /** In the order in which they are listed; a learner may sit them in any order. */
       sections: z
         .array(paperSectionSchema, { error: "sections: a list" })
