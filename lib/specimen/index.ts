@@ -1,3 +1,4 @@
+export { type Expectation, expectPiece, PASS_ABILITY, type SectionTruth } from "./difficulty";
 export {
   drawCleanFillet,
   FILLET_BLUEPRINTS,
@@ -7,6 +8,7 @@ export {
   filletBlueprintSchema,
   generateFillet,
   generateFilletSpecimen,
+  predictFillet,
   sizesAt,
 } from "./fillet";
 export {
@@ -28,6 +30,7 @@ export {
   explainRefusal,
   type FaceRecipe,
   meetsBlueprint,
+  predictPlate,
   type Recipe,
   type Refusal,
   type SectionBlueprint,

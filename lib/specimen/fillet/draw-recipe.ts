@@ -1,8 +1,10 @@
 import { type RandomStream, randomStream } from "../../random";
 import { FILLET_HALF_WIDTH } from "../../weld";
+import type { SectionTruth } from "../difficulty";
 import { kindOf, runsNeeded, weightOf } from "../recipe/feature-rows";
 import { openCandidates, pickByWeight } from "../recipe/pick-rows";
 import { type Drawing, emptyFace, placeRow } from "../recipe/place-row";
+import { predictedTruth } from "../recipe/predicted";
 import type { FeatureRow } from "../recipe/rows";
 import { sizingsOf } from "../recipe/sizing";
 import type { FilletBlueprint } from "./fillet-blueprint";
@@ -19,8 +21,13 @@ const TIGHT_GAP = [0.1, 0.8] as const;
 /** A station keeps this far from anything that goes wrong with the toes, the weld's face or the plates, where there is room, mm. */
 const STATION_ROOM = 6;
 
-/** Draws what goes wrong on the fillet of a seed. The same seed, blueprint and attempt give the same; joint, look and section depend on the seed alone. */
-export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attempt: number): FilletRecipe {
+interface DrawnFillet {
+  readonly clean: FilletRecipe;
+  readonly gap: FilletRecipe["gap"];
+  readonly drawing: Drawing;
+}
+
+function drawFillet(seed: string, blueprint: FilletBlueprint, attempt: number): DrawnFillet {
   const clean = drawCleanFillet(seed);
   const random = randomStream(`fillet ${seed}/wrong ${attempt}`);
   const gap = random.child("gap").chance(blueprint.gapped) ? wideGap(random.child("gap size")) : clean.gap;
@@ -37,6 +44,12 @@ export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attem
   plant(drawing, FILLET_ROWS, least + random.integer(most - least + 1), random.child("imperfections"));
   const [fewest, harmless] = blueprint.harmless;
   plant(drawing, FILLET_NEUTRAL_ROWS, fewest + random.integer(harmless - fewest + 1), random.child("harmless"));
+  return { clean, gap, drawing };
+}
+
+/** Draws what goes wrong on the fillet of a seed. The same seed, blueprint and attempt give the same; joint, look and section depend on the seed alone. */
+export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attempt: number): FilletRecipe {
+  const { clean, gap, drawing } = drawFillet(seed, blueprint, attempt);
   return {
     ...clean,
     gap,
@@ -44,6 +57,15 @@ export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attem
     stations: clean.stations.map((x) => besideAll(x, drawing)),
     requests: drawing.planted.map(({ request }) => request),
   };
+}
+
+/**
+ * What will most likely be measured of what is planted on a seed's first draw, laid out flat. What shows only once the joint
+ * is welded is not in it: a weld too small, legs too unequal, and the gap at its ends.
+ */
+export function predictFillet(seed: string, blueprint: FilletBlueprint): SectionTruth {
+  const { asked, planted } = drawFillet(seed, blueprint, 0).drawing;
+  return predictedTruth("cap", asked.joint, planted, []);
 }
 
 function wideGap(random: RandomStream): FilletRecipe["gap"] {

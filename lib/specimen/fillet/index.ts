@@ -1,3 +1,4 @@
+export { predictFillet } from "./draw-recipe";
 export { FILLET_BLUEPRINTS, type FilletBlueprint, filletBlueprintSchema } from "./fillet-blueprint";
 export { drawCleanFillet, type FilletRecipe } from "./fillet-recipe";
 export type { FilletTruthItem } from "./fillet-truth";

@@ -14,6 +14,7 @@ export {
   type DrawnRecipe,
   drawRecipe,
   type FaceRecipe,
+  predictPlate,
   type Recipe,
   type RecipeOf,
   tryFaceRecipe,

@@ -1,5 +1,6 @@
 import { type RandomStream, randomStream } from "../../random";
 import type { ButtJoint, Face } from "../../weld";
+import type { SectionTruth } from "../difficulty";
 import type { PlateSetting } from "../parent";
 import type { FaceLayout } from "../runs";
 import type { FeatureRequest, Look } from "../work";
@@ -98,6 +99,19 @@ export function tryRecipe(seed: string, blueprint: Blueprint, attempts: Attempts
   const root = piece.drawFace("root", attempts.root);
   if (!root.ok) return root;
   return { ok: true, recipe: { ...piece.shared, faces: { cap: cap.recipe, root: root.recipe } } };
+}
+
+/** What will most likely be measured on both faces of a seed's first draw, or why there is none. */
+export function predictPlate(
+  seed: string,
+  blueprint: Blueprint,
+): { readonly ok: true; readonly faces: readonly SectionTruth[] } | Refusal {
+  const piece = drawPiece(seed, blueprint);
+  if (!piece.ok) return piece;
+  const cap = piece.drawFace("cap", FIRST.cap);
+  if (!cap.ok) return cap;
+  const root = piece.drawFace("root", FIRST.root);
+  return root.ok ? { ok: true, faces: [cap.predicted, root.predicted] } : root;
 }
 
 /** As `tryRecipe`, for blueprints that are known to be possible, by default for practice. Throws on a refusal. */

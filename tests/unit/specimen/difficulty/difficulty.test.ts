@@ -11,6 +11,7 @@ import {
   chanceToFind,
   difficultyOf,
   expectedMark,
+  expectPiece,
   PASS_ABILITY,
   SIZE_BANDS,
   VISIBILITY,
@@ -148,19 +149,26 @@ describe("expected mark", () => {
     "longitudinal-crack",
   ];
 
-  it("is what simulated inspectors get from the marking rule, on average, within 2 marks", () => {
+  it("is what simulated inspectors get from the marking rule, on average within 2 marks, scattered as far as it says", () => {
     for (const factor of [1, 1.6]) {
       const items = TYPES.map((type, n) => itemOf(type, 12 + 38 * n, factor));
       for (const ability of [0, PASS_ABILITY, 2.5]) {
         const runs = 4000;
         let sum = 0;
+        let squares = 0;
         for (let n = 0; n < runs; n++) {
           const calls = simulate(items, ability, `${factor} ${ability} ${n}`);
-          sum +=
-            markIndications(["cap"], { items, clutter: [] }, calls, DEFAULT_SETTINGS.plate.tolerances).earned / 1000;
+          const { tolerances } = DEFAULT_SETTINGS.plate;
+          const mark = markIndications(["cap"], { items, clutter: [] }, calls, tolerances).earned / 1000;
+          sum += mark;
+          squares += mark ** 2;
         }
-        const expected = expectedMark({ face: "cap", joint: JOINT, items, clutter: [] }, ability);
+        const { mark: expected, sem } = expectPiece([{ face: "cap", joint: JOINT, items, clutter: [] }], ability);
         expect(Math.abs(sum / runs - expected), `${factor} ${ability}: ${sum / runs} and ${expected}`).toBeLessThan(2);
+        const scatter = Math.sqrt(squares / runs - (sum / runs) ** 2);
+        // how well a find is named and measured scatters as well, which the model takes at its mean
+        expect(scatter / sem, `${factor} ${ability}: ${scatter} and ${sem}`).toBeGreaterThan(0.95);
+        expect(scatter / sem, `${factor} ${ability}: ${scatter} and ${sem}`).toBeLessThan(1.25);
       }
     }
   });
@@ -172,5 +180,66 @@ describe("expected mark", () => {
     // a section with nothing to find: 100 less 15 a false call
     const clean = expectedMark({ face: "cap", joint: JOINT, items: [], clutter: [] }, 0);
     expect(clean).toBeCloseTo(100 - 15 * CALLS.falseCalls, 6);
+  });
+});
+
+describe("the standard error of a mark", () => {
+  const face = (items: readonly TruthItem[]) => ({ face: "cap" as const, joint: JOINT, items, clutter: [] });
+
+  it("is that of a binomial count where all weigh alike and are as hard, with the false calls beside it", () => {
+    for (const count of [1, 4, 12]) {
+      const items = Array.from({ length: count }, (_, n) => itemOf("surface-pore", 12 + 20 * n, 1.3));
+      const p = chanceToFind(1, difficultyOf(items[0], "cap", JOINT));
+      // sqrt(n p (1 - p)) of a binomial count and sqrt(rate) of a Poisson one: any textbook of statistics
+      const finds = (100 * CALLS.find * Math.sqrt(count * p * (1 - p))) / count;
+      const falseCalls = (100 * CALLS.cost * Math.sqrt(CALLS.falseCalls)) / count;
+      expect(expectPiece([face(items)], 1).sem).toBeCloseTo(Math.hypot(finds, falseCalls), 9);
+    }
+    expect(expectPiece([face([])], 1).sem).toBeCloseTo(15 * Math.sqrt(CALLS.falseCalls), 9);
+  });
+
+  it("is how far the marks of simulated pieces scatter, each face having a say by what lies on it", () => {
+    const cap = [itemOf("surface-pore", 20, 1.2), itemOf("longitudinal-crack", 60, 0.9), itemOf("overlap", 120, 1.5)];
+    const root = [itemOf("root-concavity", 30, 1.1), itemOf("root-penetration", 150, 0.8)];
+    const faces = [
+      { face: "cap" as const, joint: JOINT, items: cap, clutter: [] },
+      { face: "root" as const, joint: JOINT, items: root, clutter: [] },
+    ];
+    const all = [
+      ...cap.map((item) => ({ item, face: "cap" as const })),
+      ...root.map((item) => ({ item, face: "root" as const })),
+    ];
+    const worth = all.reduce((sum, { item }) => sum + imperfection(item.type).weight, 0);
+    const random = randomStream("pieces by chance");
+    const runs = 20_000;
+    let sum = 0;
+    let squares = 0;
+    for (let n = 0; n < runs; n++) {
+      let earned = 0;
+      for (const { item, face: on } of all) {
+        if (random.chance(chanceToFind(1.5, difficultyOf(item, on, JOINT))))
+          earned += imperfection(item.type).weight * CALLS.find;
+      }
+      // a Poisson count by Knuth's product of uniforms
+      const rate = 2 * CALLS.falseCalls;
+      for (let product = random.uniform(0, 1); product > Math.exp(-rate); product *= random.uniform(0, 1)) {
+        earned -= CALLS.cost * (worth / all.length);
+      }
+      const mark = (100 * earned) / worth;
+      sum += mark;
+      squares += mark ** 2;
+    }
+    const mean = sum / runs;
+    const scatter = Math.sqrt(squares / runs - mean ** 2);
+    const { mark, sem } = expectPiece(faces, 1.5);
+    // three standard errors of a mean and of a standard deviation over 20,000 runs
+    expect(Math.abs(mark - mean)).toBeLessThan((3 * sem) / Math.sqrt(runs));
+    expect(Math.abs(sem / scatter - 1)).toBeLessThan(3 / Math.sqrt(2 * runs));
+  });
+
+  it("shrinks with the root of how much there is to find", () => {
+    const items = (count: number) => Array.from({ length: count }, (_, n) => itemOf("surface-pore", 5 + 5 * n, 1.3));
+    const one = { ...face(items(10)) };
+    expect(expectPiece([one, one, one, one], 1).sem).toBeCloseTo(expectPiece([one], 1).sem / 2, 9);
   });
 });

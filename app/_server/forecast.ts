@@ -1,0 +1,71 @@
+import { setImmediate } from "node:timers/promises";
+import type { PaperSection } from "@/lib/sittings";
+import {
+  checkBlueprint,
+  expectPiece,
+  explainRefusal,
+  PASS_ABILITY,
+  predictFillet,
+  predictPlate,
+  type SectionTruth,
+} from "@/lib/specimen";
+import type { BlueprintView } from "./blueprint-view";
+import { filletBlueprint, isFilletOf, plateBlueprint } from "./piece-blueprint";
+
+/** What can be said of a blueprint from pieces that are drawn and not made. */
+export type Outlook = Pick<BlueprintView, "refusal" | "forecast">;
+
+const PIECES = 8;
+/** With so many draws without room before there are enough pieces, the blueprint counts as one that nobody can meet. */
+const MOST_FAILED = 8;
+/** One fillet in some 700 has a joint that is fixed in process, position and thickness. */
+const MOST_SEEDS = 20_000;
+/** No piece that anybody is given has such a seed: those are random. */
+const seedOf = (n: number): string => `paper look ${n}`;
+
+/**
+ * Whether pieces of a section can be made, how hard they are and how sure their marks will be. Drawn one at a time with room
+ * between for others, since a server has one thread for everybody's saves; the same piece always has the same outlook.
+ */
+export async function outlookOf({ section, piece }: Pick<PaperSection, "section" | "piece">): Promise<Outlook> {
+  return section === "plate" ? plateOutlook(piece) : filletOutlook(piece);
+}
+
+async function plateOutlook(piece: PaperSection["piece"]): Promise<Outlook> {
+  const checked = checkBlueprint(plateBlueprint(piece));
+  if (!checked.ok) return { refusal: explainRefusal(checked), forecast: null };
+  const drawn: (readonly SectionTruth[])[] = [];
+  const refusals: string[] = [];
+  for (let n = 0; drawn.length < PIECES; n++) {
+    await setImmediate();
+    const plate = predictPlate(seedOf(n), checked.blueprint);
+    if (plate.ok) drawn.push(plate.faces);
+    else refusals.push(explainRefusal(plate));
+    if (refusals.length === MOST_FAILED) return { refusal: refusals[0], forecast: null };
+  }
+  return { refusal: null, forecast: forecastOf(drawn, refusals.length) };
+}
+
+async function filletOutlook(piece: PaperSection["piece"]): Promise<Outlook> {
+  const drawn: (readonly SectionTruth[])[] = [];
+  for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES; n++) {
+    if (n % 50 === 0) await setImmediate();
+    if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), filletBlueprint(piece))]);
+  }
+  if (drawn.length === 0) {
+    return { refusal: "no fillet comes with that process, position and thickness together", forecast: null };
+  }
+  return { refusal: null, forecast: forecastOf(drawn, 0) };
+}
+
+function forecastOf(pieces: readonly (readonly SectionTruth[])[], failed: number): Outlook["forecast"] {
+  const expected = pieces.map((faces) => expectPiece(faces, PASS_ABILITY));
+  const marks = expected.map(({ mark }) => mark);
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  return {
+    pieces: pieces.length,
+    failed,
+    mark: { mean: mean(marks), least: Math.min(...marks), most: Math.max(...marks) },
+    sem: mean(expected.map(({ sem }) => sem)),
+  };
+}

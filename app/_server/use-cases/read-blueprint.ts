@@ -1,0 +1,53 @@
+import { defaultPaper, type PaperSection, paperSchema } from "@/lib/sittings";
+import type { SectionBlueprint } from "@/lib/specimen";
+import { FACES, type Face } from "@/lib/weld";
+import type { BlueprintFace, BlueprintView } from "../blueprint-view";
+import type { Caller } from "../caller";
+import { type Outlook, outlookOf } from "../forecast";
+import { problemsByField } from "../input-problem";
+import { requireTutor } from "../permissions";
+import { filletBlueprint, plateBlueprint } from "../piece-blueprint";
+import { refuse } from "../refusal";
+
+/** Outlooks of this process, by piece: working one out takes a second or two, and there are a few hundred pieces to choose. */
+const outlooks = new Map<string, Promise<Outlook>>();
+
+/**
+ * What a section's piece is made to, for a tutor: the blueprint as a table, whether it can be met, and how hard it is.
+ * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given.
+ */
+export async function readBlueprint(caller: Caller, input: { readonly section: unknown; readonly piece: unknown }) {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  const paper = defaultPaper();
+  const sections = paper.sections.filter(({ section }) => section === input.section);
+  const parsed = paperSchema.safeParse({ ...paper, sections: sections.map((one) => ({ ...one, piece: input.piece })) });
+  if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
+  const [{ section, piece }] = parsed.data.sections;
+  const key = JSON.stringify([section, piece.blueprint, piece.process, piece.position, piece.thickness]);
+  const outlook = outlooks.get(key) ?? outlookOf({ section, piece });
+  outlooks.set(key, outlook);
+  outlook.catch(() => outlooks.delete(key));
+  const blueprint: BlueprintView = { faces: facesOf({ section, piece }), ...(await outlook) };
+  return { ok: true, blueprint } as const;
+}
+
+function facesOf({ section, piece }: Pick<PaperSection, "section" | "piece">): readonly BlueprintFace[] {
+  if (section === "plate") {
+    const { sections } = plateBlueprint(piece);
+    return FACES.map((face) => plateFace(face, sections[face]));
+  }
+  const { indications, harmless } = filletBlueprint(piece);
+  return [{ face: "fillet", lines: [], indications, cleanLength: null, harmless }];
+}
+
+function plateFace(face: Face, { slots, extras, cleanLength, neutral, clutter }: SectionBlueprint): BlueprintFace {
+  const count = slots.reduce((sum, slot) => sum + slot.count, 0);
+  return {
+    face,
+    lines: slots.map(({ count, families, band, place }) => ({ count, families, size: band, place })),
+    indications: [count, count + extras],
+    cleanLength,
+    harmless: [neutral[0] + clutter[0], neutral[1] + clutter[1]],
+  };
+}

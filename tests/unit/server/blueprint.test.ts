@@ -1,0 +1,74 @@
+import { describe, expect, test } from "vitest";
+import type { Caller } from "@/app/_server/caller";
+import { isFilletOf } from "@/app/_server/piece-blueprint";
+import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
+import { drawCleanFillet } from "@/lib/specimen";
+import { NOW } from "./workshop";
+
+const caller = (role: "tutor" | "learner"): Caller => ({ actor: { id: role, name: role, role }, clock: () => NOW });
+const tutor = caller("tutor");
+const DRAWN = { blueprint: "assessment", process: "drawn", position: "drawn", thickness: "drawn" };
+
+async function view(section: string, piece: object) {
+  const read = await readBlueprint(tutor, { section, piece });
+  if (!read.ok) throw new Error(JSON.stringify(read));
+  return read.blueprint;
+}
+
+test("a blueprint is for tutors", async () => {
+  const input = { section: "plate", piece: DRAWN };
+  expect(await readBlueprint({ ...tutor, actor: null }, input)).toEqual({ ok: false, code: "not-signed-in" });
+  expect(await readBlueprint(caller("learner"), input)).toEqual({ ok: false, code: "not-permitted" });
+});
+
+describe("a plate's blueprint", () => {
+  test("has its table, and is as hard as it says: what both faces are to be expected at, together", async () => {
+    const { faces, refusal, forecast } = await view("plate", DRAWN);
+    expect(faces.map(({ face, indications, cleanLength }) => [face, indications, cleanLength])).toEqual([
+      ["cap", [7, 7], 60],
+      ["root", [5, 5], 100],
+    ]);
+    expect(faces[0].lines[0]).toEqual({ count: 1, families: ["crack"], size: "medium", place: "any" });
+    expect(refusal).toBeNull();
+    // between what is asked of the faces, 67.5 and 69, give or take the one mark that a piece may be off
+    expect(forecast?.mark.least).toBeGreaterThan(66.5);
+    expect(forecast?.mark.most).toBeLessThan(70);
+    expect(forecast?.pieces).toBe(8);
+    // 12 independent finds of about equal weight at three in four: 100 * 0.92 * sqrt(0.25 * 0.75 / 12) = 11.5
+    expect(forecast?.sem).toBeGreaterThan(9);
+    expect(forecast?.sem).toBeLessThan(13);
+  });
+
+  test("with nothing to find has no lines, and nothing but false calls to go wrong", async () => {
+    const { faces, forecast } = await view("plate", { ...DRAWN, blueprint: "clean", process: "141", thickness: 8 });
+    expect(faces.map(({ lines, indications }) => [lines, indications])).toEqual([
+      [[], [0, 0]],
+      [[], [0, 0]],
+    ]);
+    expect(forecast?.mark.mean).toBeGreaterThan(80);
+  });
+
+  test("is refused by field where a paper could not have it", async () => {
+    const read = await readBlueprint(tutor, { section: "plate", piece: { ...DRAWN, position: "PB", thickness: 12.5 } });
+    expect(read).toMatchObject({ ok: false, code: "invalid-input" });
+    expect(await readBlueprint(tutor, { section: "pipe", piece: DRAWN })).toMatchObject({ code: "invalid-input" });
+  });
+});
+
+describe("a fillet's blueprint", () => {
+  test("says from how many to how many", async () => {
+    const { faces, forecast } = await view("fillet", { ...DRAWN, blueprint: "practice" });
+    expect(faces).toEqual([{ face: "fillet", lines: [], indications: [4, 6], cleanLength: null, harmless: [1, 3] }]);
+    expect(forecast?.pieces).toBe(8);
+  });
+
+  test("can be had with a joint that is fixed in everything", async () => {
+    const piece = { blueprint: "practice", process: "135", position: "PF", thickness: 11 } as const;
+    expect((await view("fillet", piece)).forecast?.pieces).toBe(8);
+    const seeds = Array.from({ length: 3000 }, (_, n) => `fixed ${n}`).filter((seed) => isFilletOf(piece, seed));
+    expect(seeds.length).toBeGreaterThan(1);
+    for (const seed of seeds) {
+      expect(drawCleanFillet(seed).joint).toMatchObject({ process: "135", position: "PF", baseThickness: 11 });
+    }
+  });
+});
