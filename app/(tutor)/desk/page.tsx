@@ -22,6 +22,7 @@ export default async function DeskPage() {
       <DeskLinks
         links={[
           { href: "/desk/classes", title: "Classes", text: describeClasses(classes) },
+          { href: "/desk/papers", title: "Papers", text: "What a sitting is made of: sections, times, pass marks." },
           { href: "/desk/criteria", title: "Criteria", text: "Criteria of your own: in-house limits." },
         ]}
       />

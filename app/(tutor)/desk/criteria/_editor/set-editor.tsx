@@ -6,6 +6,7 @@ import { Button } from "@/app/_ui/button";
 import { LocalTime } from "@/app/_ui/local-time";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
+import { useKeptDraft } from "@/app/_ui/use-kept-draft";
 import { builtInCriteria, type Problem } from "@/lib/criteria";
 import { type Draft, isOfRow, problemText, readDraft, soundCriteria } from "./draft";
 import { TextLine } from "./fields";
@@ -14,7 +15,6 @@ import { ProblemsAtFields } from "./problems";
 import { RowList } from "./row-list";
 import { type Kept, type Sent, sendCriteria } from "./send-criteria";
 import { TryIt } from "./try-it";
-import { useKeptDraft } from "./use-kept-draft";
 
 interface SetEditorProps {
   readonly first: Draft;
@@ -40,7 +40,11 @@ export function SetEditor({ first, firstKept }: SetEditorProps) {
   const refused = sent && !sent.ok ? sent.problems : [];
   const problems: readonly Problem[] = read.ok ? refused : read.problems;
   const isUnstored = draft !== stored && draft !== first;
-  const { left: leftBehind, drop } = useKeptDraft(kept?.id ?? "new", isUnstored ? draft : null, kept?.seen ?? null);
+  const { left: leftBehind, drop } = useKeptDraft(
+    `toeline-criteria-1-${kept?.id ?? "new"}`,
+    isUnstored ? draft : null,
+    kept?.seen ?? null,
+  );
 
   const change = (next: Draft) => {
     setDraft(next);

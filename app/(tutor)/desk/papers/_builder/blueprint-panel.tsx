@@ -1,0 +1,169 @@
+"use client";
+
+import type { BlueprintFace, BlueprintView, Forecast } from "@/app/_server/blueprint-view";
+import { FACE_NAMES } from "@/app/_ui/section-names";
+import { familyWords, PLACE_WORDS, rangeWords, SIZE_WORDS } from "./blueprint-words";
+import type { SectionDraft } from "./draft";
+import { useBlueprint } from "./use-blueprint";
+
+/** What a section's piece is made to: its table, whether it can be had, how hard it is, and how sure its mark will be. */
+export function BlueprintPanel({ draft }: { readonly draft: SectionDraft }) {
+  const { blueprint, message } = useBlueprint(draft.section, draft.piece);
+  return (
+    <div className="text-sm" data-blueprint={draft.section}>
+      <h3 className="font-semibold">The blueprint</h3>
+      <p className="mt-1 text-ink-2">For you alone: learners never see what there is to find.</p>
+      <div aria-live="polite" aria-busy={!blueprint && !message}>
+        {blueprint ? (
+          <Blueprint view={blueprint} draft={draft} />
+        ) : (
+          <p className="mt-3">{message || "Pieces are being drawn to see how hard they are …"}</p>
+        )}
+      </div>
+    </div>
+  );
+}
+
+function Blueprint({ view, draft }: { readonly view: BlueprintView; readonly draft: SectionDraft }) {
+  const { faces, refusal, forecast } = view;
+  return (
+    <>
+      {faces.map((face) => (
+        <FaceTable key={face.face} face={face} />
+      ))}
+      <dl className="mt-4 grid gap-2.5 border-line border-t pt-3">
+        <Line name="Indications">{countWords(faces)}</Line>
+        <Line name="Can it be had?">
+          {refusal ? <Refused reason={refusal} /> : forecast && feasibleWords(forecast)}
+        </Line>
+        {forecast && <ForecastLines forecast={forecast} draft={draft} />}
+      </dl>
+    </>
+  );
+}
+
+function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }: { readonly face: BlueprintFace }) {
+  const extras = indications[1] - lines.reduce((sum, { count }) => sum + count, 0);
+  return (
+    <table className="mt-3 w-full text-left">
+      <caption className="pb-1 text-left font-medium">{FACE_NAMES[face]}</caption>
+      {lines.length > 0 && (
+        <thead className="text-ink-2 text-xs">
+          <tr>
+            <th scope="col" className="py-1 pr-2 font-medium">
+              How many
+            </th>
+            <th scope="col" className="py-1 pr-2 font-medium">
+              Family
+            </th>
+            <th scope="col" className="py-1 pr-2 font-medium">
+              Size
+            </th>
+            <th scope="col" className="py-1 font-medium">
+              Place
+            </th>
+          </tr>
+        </thead>
+      )}
+      <tbody className="[&_td]:align-top">
+        {lines.map((line) => (
+          <tr key={JSON.stringify(line)} className="border-line/70 border-t">
+            <td className="py-1 pr-2">{line.count}</td>
+            <td className="py-1 pr-2">{familyWords(line)}</td>
+            <td className="py-1 pr-2">{SIZE_WORDS[line.size]}</td>
+            <td className="py-1 whitespace-nowrap">{PLACE_WORDS[line.place]}</td>
+          </tr>
+        ))}
+        <tr className="border-line/70 border-t text-ink-2">
+          <td colSpan={4} className="py-1">
+            {[
+              lines.length === 0 &&
+                (indications[1] === 0 ? "nothing to report" : `${rangeWords(indications)} of any kind`),
+              lines.length > 0 && extras > 0 && `up to ${extras} more that come by themselves`,
+              cleanLength !== null && `at least ${cleanLength} mm of clean weld`,
+              harmless[1] > 0 && `${rangeWords(harmless)} harmless features`,
+            ]
+              .filter(Boolean)
+              .join("; ")}
+          </td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+function Line({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
+  return (
+    <div>
+      <dt className="font-medium">{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+function countWords(faces: readonly BlueprintFace[]): string {
+  const least = faces.reduce((sum, { indications }) => sum + indications[0], 0);
+  const most = faces.reduce((sum, { indications }) => sum + indications[1], 0);
+  return most === 0
+    ? "None: whoever reports something reports what is not there."
+    : `${rangeWords([least, most])} on a piece.`;
+}
+
+function Refused({ reason }: { readonly reason: string }) {
+  return (
+    <span className="font-medium text-missed">
+      <span aria-hidden="true">✕ </span>No piece can be made so: {reason}.
+    </span>
+  );
+}
+
+function feasibleWords({ pieces, failed }: Forecast): string {
+  if (failed === 0) return `Yes: ${pieces} of ${pieces} pieces that were drawn had room for everything.`;
+  return `Yes, though making takes longer: ${pieces} of ${pieces + failed} pieces that were drawn had room for everything.`;
+}
+
+function ForecastLines({
+  forecast: { mark, sem, pieces },
+  draft,
+}: {
+  readonly forecast: Forecast;
+  readonly draft: SectionDraft;
+}) {
+  const share = shareOfIndications(draft);
+  const spread =
+    mark.most - mark.least < 0.05 ? "" : `, ${mark.least.toFixed(1)} to ${mark.most.toFixed(1)} from piece to piece`;
+  return (
+    <>
+      <Line name="How hard is it?">
+        Whoever just passes is to be expected at {mark.mean.toFixed(1)} of 100 marks for indications{spread}.
+      </Line>
+      <Line name="How sure will the mark be?">
+        One standard error (SEM) is {sem.toFixed(1)} marks for indications
+        {share === null
+          ? "."
+          : `. They are ${Math.round(share * 100)} % of this section, so its mark scatters by at least ${(sem * share).toFixed(1)} by chance alone.`}
+      </Line>
+      <details>
+        <summary className="min-h-11 cursor-pointer py-3 font-medium text-action">How this is worked out</summary>
+        <p>
+          Every size and place has a difficulty, fitted to blind trials; somebody who just passes finds each indication
+          with the chance that follows from it, and makes false calls at a steady rate. The mark is the mean of that,
+          the standard error its variance: finds and misses as independent events, false calls as a Poisson count. Both
+          are means over {pieces} pieces that were drawn and not welded. Marks of simulated inspectors scatter up to a
+          fifth more, since naming and measuring vary as well; dimensions, sentences and questions are not in it
+          {draft.section === "fillet"
+            ? ", nor are a gap, a throat too small and unequal legs, which show once it is welded"
+            : ""}
+          . An estimate of our own, no source.
+        </p>
+      </details>
+    </>
+  );
+}
+
+/** Null where the weights are not what they should be yet. */
+function shareOfIndications({ weights }: SectionDraft): number | null {
+  const values = Object.values(weights).map(Number);
+  const sum = values.reduce((total, value) => total + value, 0);
+  return sum > 0 && values.every((value) => value >= 0) ? Number(weights.indications) / sum : null;
+}

@@ -1,0 +1,41 @@
+import { useEffect, useState } from "react";
+import { z } from "zod";
+import type { BlueprintView } from "@/app/_server/blueprint-view";
+import type { PaperSection } from "@/lib/sittings";
+
+type Asked = { readonly key: string; readonly blueprint: BlueprintView | null; readonly message: string };
+
+const refusedSchema = z.object({
+  message: z.string(),
+  fields: z.record(z.string(), z.string()).default({}),
+});
+
+const UNREACHED =
+  "The workshop's server could not be reached. Choose again, or reload the page, to have it worked out.";
+
+/** The blueprint of a section's piece from the server; null with an empty message while it is worked out. */
+export function useBlueprint(
+  section: PaperSection["section"],
+  { blueprint, process, position, thickness }: PaperSection["piece"],
+): Omit<Asked, "key"> {
+  const key = new URLSearchParams({ section, blueprint, process, position, thickness: String(thickness) }).toString();
+  const [asked, setAsked] = useState<Asked | null>(null);
+  useEffect(() => {
+    const leaving = new AbortController();
+    ask(key, leaving.signal).then(setAsked, () => {
+      if (!leaving.signal.aborted) setAsked({ key, blueprint: null, message: UNREACHED });
+    });
+    return () => leaving.abort();
+  }, [key]);
+  return asked?.key === key ? asked : { blueprint: null, message: "" };
+}
+
+async function ask(key: string, signal: AbortSignal): Promise<Asked> {
+  const response = await fetch(`/api/blueprint?${key}`, { signal });
+  const body: unknown = await response.json();
+  // the server's own answer, typed there
+  if (response.ok) return { key, blueprint: (body as { blueprint: BlueprintView }).blueprint, message: "" };
+  const { message, fields } = refusedSchema.parse(body);
+  const isMisfit = Object.keys(fields).length > 0;
+  return { key, blueprint: null, message: isMisfit ? "This piece cannot be had: put right what is marked." : message };
+}
