@@ -1,8 +1,8 @@
-import { Caution } from "@/app/_ui/caution";
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import { Sheet } from "@/app/_ui/sheet";
 import type { Section } from "@/lib/results";
 import type { Paper, PaperSection } from "@/lib/sittings";
+import { PaperCautions } from "./paper-cautions";
 import { aidWords, minutesWords, pieceWords, rulesOf, tasksOf } from "./paper-words";
 
 interface PaperFrontProps {
@@ -14,7 +14,7 @@ interface PaperFrontProps {
 /** The front page of a paper as its learner reads it before a section starts. */
 export function PaperFront({ paper, criteria }: PaperFrontProps) {
   return (
-    <div className="grid gap-4">
+    <div className="grid max-w-4xl gap-4">
       <Sheet title="What you sit">
         <table className="mt-2 w-full max-w-xl text-left">
           <thead className="text-ink-2 text-sm">
@@ -53,7 +53,7 @@ export function PaperFront({ paper, criteria }: PaperFrontProps) {
           ))}
         </ul>
       </Sheet>
-      <Caution />
+      <PaperCautions />
     </div>
   );
 }

@@ -76,13 +76,13 @@ export function rulesOf({
   resits,
 }: Paper): readonly string[] {
   const several = sections.length > 1;
-  const times = resits === 1 ? "once" : resits === 2 ? "twice" : `${resits} times`;
+  const times = resits === 1 ? "once" : `up to ${resits === 2 ? "twice" : `${resits} times`}`;
   return [
     several
       ? "Each section has its own time and its own pass mark, and they are never averaged. You may sit them in any order, one at a time."
       : "The time starts when you start the section.",
     forms === "own"
-      ? "Your piece is yours alone: everybody has another one, and all are equally hard by an estimate."
+      ? "Your piece is yours alone: everybody has another one, made to the same plan."
       : "Everybody in the sitting has the same piece.",
     "Your time runs on the workshop's server. What you write is saved as you go, and when the time is over the last save is handed in for you.",
     "Nothing can be added after you have handed in. A call where nothing is there costs marks; so does an indication that you pass over.",
@@ -94,7 +94,7 @@ export function rulesOf({
       : "You see your mark sheets when the tutor releases them.",
     resits === 0
       ? `A section that you do not pass is not sat again by itself: the whole paper is due again${several ? ", all sections of it" : ""}.`
-      : `A section that you do not pass is sat again by itself, on a fresh piece, up to ${times}. If that does not pass it either, the whole paper is due again.`,
+      : `A section that you do not pass is sat again by itself, on a fresh piece, ${times}. If that does not pass it either, the whole paper is due again.`,
     ...(borderlinePiece
       ? ["Just short of the pass mark you get one more piece like it at once, and the mean of both marks decides."]
       : []),

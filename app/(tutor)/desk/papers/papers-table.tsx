@@ -48,7 +48,7 @@ export function PapersTable({ papers, action, actionLabel }: PapersTableProps) {
                 ))}
               </td>
               <td className="py-3 pr-4">{current.number}</td>
-              <td className="py-3 pr-4">
+              <td className="py-3 pr-4 whitespace-nowrap">
                 {current.usedAt ? (
                   <>
                     since <LocalTime at={current.usedAt} withTime={false} />

@@ -2,6 +2,7 @@
 
 import type { BlueprintFace, BlueprintView, Forecast } from "@/app/_server/blueprint-view";
 import { FACE_NAMES } from "@/app/_ui/section-names";
+import type { Section } from "@/lib/results";
 import { familyWords, PLACE_WORDS, rangeWords, SIZE_WORDS } from "./blueprint-words";
 import type { SectionDraft } from "./draft";
 import { useBlueprint } from "./use-blueprint";
@@ -51,7 +52,7 @@ function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }
         <thead className="text-ink-2 text-xs">
           <tr>
             <th scope="col" className="py-1 pr-2 font-medium">
-              How many
+              Count
             </th>
             <th scope="col" className="py-1 pr-2 font-medium">
               Family
@@ -130,12 +131,11 @@ function ForecastLines({
   readonly draft: SectionDraft;
 }) {
   const share = shareOfIndications(draft);
-  const spread =
-    mark.most - mark.least < 0.05 ? "" : `, ${mark.least.toFixed(1)} to ${mark.most.toFixed(1)} from piece to piece`;
   return (
     <>
       <Line name="How hard is it?">
-        Whoever just passes is to be expected at {mark.mean.toFixed(1)} of 100 marks for indications{spread}.
+        Somebody who just passes can expect {mark.mean.toFixed(1)} of 100 marks for indications.{" "}
+        <Spread mark={mark} section={draft.section} />
       </Line>
       <Line name="How sure will the mark be?">
         One standard error (SEM) is {sem.toFixed(1)} marks for indications
@@ -158,6 +158,23 @@ function ForecastLines({
         </p>
       </details>
     </>
+  );
+}
+
+/** Two pieces of one paper should not differ by more marks than that in what can be expected on them. */
+const EQUALLY_HARD = 2;
+
+function Spread({ mark: { least, most }, section }: { readonly mark: Forecast["mark"]; readonly section: Section }) {
+  if (most - least < 0.05) return null;
+  const range = `${least.toFixed(1)} to ${most.toFixed(1)} from piece to piece`;
+  if (most - least <= EQUALLY_HARD) return <>Pieces are equally hard: {range}.</>;
+  return (
+    <span className="font-medium text-partly">
+      <span aria-hidden="true">! </span>Pieces are not equally hard: {range}.{" "}
+      {section === "plate"
+        ? "Take the blueprint for assessment, or give everybody the same piece, if marks are to be compared."
+        : "Give everybody the same piece if marks are to be compared: no fillet is made to one measure yet."}
+    </span>
   );
 }
 

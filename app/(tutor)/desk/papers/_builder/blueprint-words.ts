@@ -14,7 +14,9 @@ export const BLUEPRINT_NAMES: Readonly<Record<Section, Readonly<Record<string, s
 };
 
 export function familyWords({ families }: BlueprintLine): string {
-  return families === "any" ? "Any kind" : families.map((family) => FAMILY_NAMES[family]).join("; ");
+  if (families === "any") return "Any";
+  const [first, ...others] = families.map((family) => FAMILY_NAMES[family]);
+  return [first, ...others.map((name) => name.toLowerCase())].join(", or ");
 }
 
 export const PLACE_WORDS: Readonly<Record<BlueprintLine["place"], string>> = {

@@ -2,7 +2,8 @@
 
 import { useField } from "./problems";
 
-const CONTROL =
+/** Plain form controls that take their place in a sentence; a choice is as wide as what is chosen, where the browser can. */
+export const CONTROL =
   "h-11 max-w-full rounded border border-ink-2 bg-white px-2 align-middle font-medium aria-invalid:border-2 aria-invalid:border-missed";
 
 interface ControlProps {
@@ -49,7 +50,7 @@ export function ChoiceIn<T extends string>({ field, label, value, choices, onCha
         const chosen = choices.find(([one]) => one === event.target.value);
         if (chosen) onChange(chosen[0]);
       }}
-      className={`${CONTROL} cursor-pointer`}
+      className={`${CONTROL} field-sizing-content cursor-pointer`}
     >
       {choices.map(([one, words]) => (
         <option key={one} value={one}>

@@ -77,8 +77,7 @@ const SAID: readonly (readonly [RegExp, string])[] = [
 
 /** A message of the paper's rules as it stands at its field: without the field's name, with the page's words. */
 export function problemText(message: string): string {
-  const said = SAID.reduce((text, [code, words]) => text.replace(code, words), message.replace(/^\w+: /, ""));
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return `${SAID.reduce((text, [code, words]) => text.replace(code, words), message.replace(/^\w+: /, ""))}.`;
 }
 
 function byPart<T>(of: (part: SectionPart) => T): Record<SectionPart, T> {

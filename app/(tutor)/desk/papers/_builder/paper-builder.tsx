@@ -1,9 +1,11 @@
 "use client";
 
 import { useEffect, useId, useMemo, useRef, useState } from "react";
+import { PaperCautions } from "@/app/_papers/paper-cautions";
 import { PaperFront } from "@/app/_papers/paper-front";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
+import { PageFrame } from "@/app/_ui/page-frame";
 import { SECTION_WORDS } from "@/app/_ui/section-names";
 import { useKeptDraft } from "@/app/_ui/use-kept-draft";
 import type { CriteriaGroup } from "@/lib/criteria";
@@ -23,11 +25,13 @@ interface PaperBuilderProps {
   readonly firstKept: Kept | null;
   /** Whether a sitting uses the version that `firstKept` is. */
   readonly isUsed: boolean;
+  /** Whether it is put away, so that it cannot be saved. */
+  readonly isAway: boolean;
   readonly criteria: readonly CriteriaGroup[];
 }
 
 /** A paper while it is written: as its learners will read it, with every number and choice open to change. */
-export function PaperBuilder({ first, firstKept, isUsed, criteria }: PaperBuilderProps) {
+export function PaperBuilder({ first, firstKept, isUsed, isAway, criteria }: PaperBuilderProps) {
   const start = useMemo(() => draftOf(first), [first]);
   const [draft, setDraft] = useState(start);
   const [kept, setKept] = useState(firstKept);
@@ -105,14 +109,15 @@ export function PaperBuilder({ first, firstKept, isUsed, criteria }: PaperBuilde
   );
   if (isPreview && read.ok) {
     return (
-      <div className="mt-5 grid gap-4">
-        <Notice isGood>
-          This is how a learner reads the front page{isUnsaved ? ", with what you have not saved yet" : ""}.
-        </Notice>
-        <h2 className="font-semibold text-xl wrap-anywhere">{read.paper.name}</h2>
-        <PaperFront paper={read.paper} criteria={namesOf(read.paper, criteria)} />
-        {bar}
-      </div>
+      <PageFrame title={read.paper.name} isWide>
+        <div className="mt-4 grid gap-4">
+          <Notice isGood>
+            This is how a learner reads the front page{isUnsaved ? ", with what you have not saved yet" : ""}.
+          </Notice>
+          <PaperFront paper={read.paper} criteria={namesOf(read.paper, criteria)} />
+          {bar}
+        </div>
+      </PageFrame>
     );
   }
   return (
@@ -121,56 +126,66 @@ export function PaperBuilder({ first, firstKept, isUsed, criteria }: PaperBuilde
       left={left}
       leave={(field) => setLeft((now) => now && new Set([...now, field]))}
     >
-      <div ref={form} className="mt-5 grid min-w-0 gap-4 [&_:is(input,select,button)]:scroll-mb-44">
-        {leftBehind && (
-          <Notice isGood>
-            What you wrote here before was not saved. It is kept in this window.{" "}
-            <button
-              type="button"
-              className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-              onClick={() => {
-                setDraft(leftBehind.draft);
-                if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
-                drop();
-              }}
-            >
-              Take it up again
-            </button>
-            <button
-              type="button"
-              className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-              onClick={drop}
-            >
-              Drop it
-            </button>
-          </Notice>
-        )}
-        <NameLine name={draft.name} onChange={(name) => change({ name })} />
-        {draft.sections.map((section, at) => (
-          <SectionCard
-            key={section.section}
-            draft={section}
-            at={at}
-            criteria={criteria}
-            onChange={(changed) => changeSection(at, changed)}
-            onMoveUp={at > 0 ? () => change({ sections: movedUp(draft.sections, at) }) : undefined}
-            onTakeOut={
-              draft.sections.length > 1
-                ? () => change({ sections: draft.sections.filter((_, n) => n !== at) })
-                : undefined
-            }
-          />
-        ))}
-        {missing.map((section) => (
-          <div key={section}>
-            <Button look="quiet" onClick={() => change({ sections: [...draft.sections, newSection(section)] })}>
-              Add a {SECTION_WORDS[section]}
-            </Button>
-          </div>
-        ))}
-        <RulesCard draft={draft} onChange={change} />
-        {bar}
-      </div>
+      <PageFrame
+        title={kept ? draft.name : "New paper"}
+        lead="It reads as your learners will read it; change every number and choice where it stands."
+        isWide
+      >
+        <div ref={form} className="mt-5 grid min-w-0 gap-4 [&_:is(input,select,button)]:scroll-mb-44">
+          {isAway && (
+            <Notice isGood>This paper is put away: take it back on the list of papers before you change it.</Notice>
+          )}
+          {leftBehind && (
+            <Notice isGood>
+              What you wrote here before was not saved. It is kept in this window.{" "}
+              <button
+                type="button"
+                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
+                onClick={() => {
+                  setDraft(leftBehind.draft);
+                  if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
+                  drop();
+                }}
+              >
+                Take it up again
+              </button>
+              <button
+                type="button"
+                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
+                onClick={drop}
+              >
+                Drop it
+              </button>
+            </Notice>
+          )}
+          <NameLine name={draft.name} onChange={(name) => change({ name })} />
+          {draft.sections.map((section, at) => (
+            <SectionCard
+              key={section.section}
+              draft={section}
+              at={at}
+              criteria={criteria}
+              onChange={(changed) => changeSection(at, changed)}
+              onMoveUp={at > 0 ? () => change({ sections: movedUp(draft.sections, at) }) : undefined}
+              onTakeOut={
+                draft.sections.length > 1
+                  ? () => change({ sections: draft.sections.filter((_, n) => n !== at) })
+                  : undefined
+              }
+            />
+          ))}
+          {missing.map((section) => (
+            <div key={section}>
+              <Button look="quiet" onClick={() => change({ sections: [...draft.sections, newSection(section)] })}>
+                Add a {SECTION_WORDS[section]}
+              </Button>
+            </div>
+          ))}
+          <RulesCard draft={draft} onChange={change} />
+          {bar}
+        </div>
+        <PaperCautions />
+      </PageFrame>
     </ProblemsAtFields>
   );
 }

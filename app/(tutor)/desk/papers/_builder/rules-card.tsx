@@ -23,7 +23,7 @@ export function RulesCard({ draft, onChange }: RulesCardProps) {
           label="Forms"
           value={draft.forms}
           choices={[
-            ["own", "everybody has a piece of their own, equally hard"],
+            ["own", "everybody has a piece of their own"],
             ["same", "everybody has the same piece"],
           ]}
           onChange={(forms) => onChange({ forms })}

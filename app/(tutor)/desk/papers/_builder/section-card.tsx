@@ -9,7 +9,7 @@ import { DRAWN, PIECE_CHOICES } from "@/lib/sittings";
 import { POSITION_NAMES, PROCESS_NAMES } from "@/lib/weld";
 import { BlueprintPanel } from "./blueprint-panel";
 import { BLUEPRINT_NAMES } from "./blueprint-words";
-import { ChoiceIn, NumberIn, SmallButton } from "./controls";
+import { ChoiceIn, CONTROL, NumberIn, SmallButton } from "./controls";
 import type { SectionDraft } from "./draft";
 import { ProblemLines, useField } from "./problems";
 
@@ -38,7 +38,7 @@ export function SectionCard({ draft, at, criteria, onChange, onMoveUp, onTakeOut
     <section
       aria-labelledby={id}
       data-section={section}
-      className="grid min-w-0 gap-x-8 gap-y-6 rounded-md border border-line bg-sheet p-5 xl:grid-cols-[minmax(0,1fr)_25rem]"
+      className="grid min-w-0 gap-x-8 gap-y-6 rounded-md border border-line bg-sheet p-5 xl:grid-cols-[minmax(0,1fr)_30rem]"
     >
       <div className="min-w-0">
         <div className="flex flex-wrap items-center justify-between gap-2">
@@ -215,7 +215,7 @@ function CriteriaSentence({
           aria-label={`Criteria for the ${SECTION_WORDS[draft.section]}`}
           value={draft.criteriaId}
           onChange={(event) => onChange({ ...draft, criteriaId: event.target.value })}
-          className="h-11 max-w-full cursor-pointer rounded border border-ink-2 bg-white px-2 align-middle font-medium aria-invalid:border-2 aria-invalid:border-missed"
+          className={`${CONTROL} field-sizing-content cursor-pointer`}
         >
           {groups.map(({ title, sets }) => (
             <optgroup key={title} label={title}>
