@@ -1,11 +1,8 @@
-import type { Section, SectionPart } from "@/lib/results";
+import { SECTION_PARTS, type Section, type SectionPart } from "@/lib/results";
 import type { Paper, PaperSection } from "@/lib/sittings";
 import { POSITION_NAMES, PROCESS_NAMES } from "@/lib/weld";
 
-/** Parts of a section by which marks are shared out. */
-type PartOfPaper = SectionPart | "sentences" | "questions";
-
-export const PART_NAMES: Readonly<Record<PartOfPaper, string>> = {
+export const PART_NAMES: Readonly<Record<SectionPart, string>> = {
   indications: "indications",
   dimensions: "dimensions",
   sentences: "sentences",
@@ -13,7 +10,7 @@ export const PART_NAMES: Readonly<Record<PartOfPaper, string>> = {
 };
 
 /** What a learner does for each part of a section. */
-const PART_TASKS: Readonly<Record<PartOfPaper, Readonly<Record<Section, string>>>> = {
+const PART_TASKS: Readonly<Record<SectionPart, Readonly<Record<Section, string>>>> = {
   indications: {
     plate:
       "Inspect both faces. Report every indication: face, what it is, where it starts and ends, how far from the weld's centre line, and its size.",
@@ -34,9 +31,7 @@ const PART_TASKS: Readonly<Record<PartOfPaper, Readonly<Record<Section, string>>
 
 /** What is asked for in a section, in the order of the report: a sentence for each part that carries marks. */
 export function tasksOf({ section, weights }: Pick<PaperSection, "section" | "weights">): readonly string[] {
-  return (Object.keys(PART_TASKS) as PartOfPaper[])
-    .filter((part) => ((weights as Partial<Record<PartOfPaper, number>>)[part] ?? 0) > 0)
-    .map((part) => PART_TASKS[part][section]);
+  return SECTION_PARTS.filter((part) => weights[part] > 0).map((part) => PART_TASKS[part][section]);
 }
 
 /** What the section's piece is, as far as the paper fixes it: "a butt-welded plate 12 mm thick, process 135 (...)". */
