@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { archivePaper } from "@/app/_server/use-cases/archive-paper";
+import { beginPaper } from "@/app/_server/use-cases/begin-paper";
 import { copyPaper } from "@/app/_server/use-cases/copy-paper";
 import { listPapers } from "@/app/_server/use-cases/list-papers";
 import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { savePaper } from "@/app/_server/use-cases/save-paper";
 import { type Criteria, iso5817, mergeCriteria } from "@/lib/criteria";
 import { defaultPaper, type Paper } from "@/lib/sittings";
-import { createCriteriaSet, updateCriteriaSet } from "@/prisma/stores/criteria-sets";
+import { archiveCriteriaSet, createCriteriaSet, updateCriteriaSet } from "@/prisma/stores/criteria-sets";
 import { readPaperVersion, takePaperVersion } from "@/prisma/stores/papers";
+import { updateWorkshop } from "@/prisma/stores/workshops";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { NOW, openTestWorkshop } from "./workshop";
 
@@ -115,6 +117,38 @@ describe("a paper that is saved", () => {
   });
 });
 
+describe("a paper that is begun", () => {
+  test("is the default one with the workshop's pass marks, and stores nothing", async () => {
+    const { tutor } = await openTestWorkshop();
+    await updateWorkshop({ name: "Test shop", allowsOwnAccounts: true, passMarks: { plate: 65, fillet: 72.5 } });
+    const begun = await beginPaper(tutor);
+    if (!begun.ok) throw new Error(begun.code);
+    expect(begun.paper.sections.map(({ passMark }) => passMark)).toEqual([65, 72.5]);
+    expect({ ...begun.paper, sections: [] }).toEqual({ ...paper, sections: [] });
+    expect(await listPapers(tutor)).toEqual({ ok: true, papers: [] });
+  });
+
+  test("is offered criteria that are put away only where it has them", async () => {
+    const { tutor } = await openTestWorkshop();
+    const base = iso5817({ level: "C", edition: 2014 });
+    const rows = base.rows.filter(({ types }) => types.includes("continuous-undercut"));
+    const own: Criteria = { ...base, id: "in-house-1", name: "Deck plates", rows, sections: [] };
+    await createCriteriaSet({ basedOn: null, own, ownerId: "tutor", createdAt: NOW });
+    const sections = paper.sections.map((section) => ({ ...section, criteriaId: "in-house-1" }));
+    const made = await savePaper(tutor, null, { paper: { ...paper, sections }, seen: null });
+    if (!made.ok) throw new Error(made.code);
+    await archiveCriteriaSet("in-house-1", NOW);
+    const titles = (read: { readonly criteria: readonly { readonly title: string }[] }) =>
+      read.criteria.map(({ title }) => title);
+    const begun = await beginPaper(tutor);
+    const read = await readPaper(tutor, made.id);
+    if (!begun.ok || !read.ok) throw new Error("refused");
+    expect(titles(begun)).not.toContain("Put away");
+    expect(titles(read)).toEqual([...titles(begun), "Put away"]);
+    expect(read.criteria.at(-1)?.sets.map(({ id }) => id)).toEqual(["in-house-1"]);
+  });
+});
+
 describe("versions", () => {
   test("one that nobody uses is written over", async () => {
     const { read, save } = await withPaper();
@@ -179,6 +213,7 @@ describe("put away and copied", () => {
 
 describe.each<[string, (caller: Parameters<typeof listPapers>[0], id: string) => Promise<object>]>([
   ["list papers", (caller) => listPapers(caller)],
+  ["begin a paper", (caller) => beginPaper(caller)],
   ["read a paper", readPaper],
   ["save a paper", (caller, id) => savePaper(caller, id, { paper, seen: NOW.toISOString() })],
   ["make a paper", (caller) => savePaper(caller, null, { paper, seen: null })],
