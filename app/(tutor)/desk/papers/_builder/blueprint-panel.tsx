@@ -39,7 +39,27 @@ function Blueprint({ view, draft }: { readonly view: BlueprintView; readonly dra
         </Line>
         {forecast && <ForecastLines forecast={forecast} draft={draft} />}
       </dl>
+      {forecast && <HowWorkedOut pieces={forecast.pieces} section={draft.section} />}
     </>
+  );
+}
+
+function HowWorkedOut({ pieces, section }: { readonly pieces: number; readonly section: Section }) {
+  return (
+    <details>
+      <summary className="min-h-11 cursor-pointer py-3 font-medium text-action">How this is worked out</summary>
+      <p>
+        Every size and place has a difficulty, fitted to blind trials; somebody who just passes finds each indication
+        with the chance that follows from it, and makes false calls at a steady rate. The mark is the mean of that, the
+        standard error its variance: finds and misses as independent events, false calls as a Poisson count. Both are
+        means over {pieces} pieces that were drawn and not welded. Marks of simulated inspectors scatter up to a fifth
+        more, since naming and measuring vary as well; dimensions, sentences and questions are not in it
+        {section === "fillet"
+          ? ", nor are a gap, a throat too small and unequal legs, which show once it is welded"
+          : ""}
+        . An estimate of our own, no source.
+      </p>
+    </details>
   );
 }
 
@@ -51,16 +71,16 @@ function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }
       {lines.length > 0 && (
         <thead className="text-ink-2 text-xs">
           <tr>
-            <th scope="col" className="py-1 pr-2 font-medium">
+            <th scope="col" className="w-14 py-1 pr-2 font-medium">
               Count
             </th>
             <th scope="col" className="py-1 pr-2 font-medium">
               Family
             </th>
-            <th scope="col" className="py-1 pr-2 font-medium">
+            <th scope="col" className="w-20 py-1 pr-2 font-medium">
               Size
             </th>
-            <th scope="col" className="py-1 font-medium">
+            <th scope="col" className="w-24 py-1 font-medium">
               Place
             </th>
           </tr>
@@ -124,7 +144,7 @@ function feasibleWords({ pieces, failed }: Forecast): string {
 }
 
 function ForecastLines({
-  forecast: { mark, sem, pieces },
+  forecast: { mark, sem },
   draft,
 }: {
   readonly forecast: Forecast;
@@ -141,22 +161,8 @@ function ForecastLines({
         One standard error (SEM) is {sem.toFixed(1)} marks for indications
         {share === null
           ? "."
-          : `. They are ${Math.round(share * 100)} % of this section, so its mark scatters by at least ${(sem * share).toFixed(1)} by chance alone.`}
+          : `. They are ${Math.round(share * 100)}\u00a0% of this section, so its mark scatters by at least ${(sem * share).toFixed(1)} by chance alone.`}
       </Line>
-      <details>
-        <summary className="min-h-11 cursor-pointer py-3 font-medium text-action">How this is worked out</summary>
-        <p>
-          Every size and place has a difficulty, fitted to blind trials; somebody who just passes finds each indication
-          with the chance that follows from it, and makes false calls at a steady rate. The mark is the mean of that,
-          the standard error its variance: finds and misses as independent events, false calls as a Poisson count. Both
-          are means over {pieces} pieces that were drawn and not welded. Marks of simulated inspectors scatter up to a
-          fifth more, since naming and measuring vary as well; dimensions, sentences and questions are not in it
-          {draft.section === "fillet"
-            ? ", nor are a gap, a throat too small and unequal legs, which show once it is welded"
-            : ""}
-          . An estimate of our own, no source.
-        </p>
-      </details>
     </>
   );
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import { useId } from "react";
+import { Fragment, useId } from "react";
 import { PART_NAMES } from "@/app/_papers/paper-words";
 import { SECTION_NAMES, SECTION_WORDS } from "@/app/_ui/section-names";
 import type { CriteriaGroup } from "@/lib/criteria";
@@ -174,19 +174,20 @@ function WeightsSentence({ draft, at, onChange }: SentenceProps) {
       <p className={SENTENCE}>
         The marks are shared out:{" "}
         {SECTION_PARTS.map((part, n) => (
-          <span key={part} className="whitespace-nowrap">
-            {n > 0 && <span>, </span>}
-            <NumberIn
-              field={field(`.${part}`)}
-              label={`Weight of ${PART_NAMES[part]}, ${SECTION_WORDS[section]}`}
-              value={weights[part]}
-              onChange={(weight) => onChange({ ...draft, weights: { ...weights, [part]: weight } })}
-            />{" "}
-            parts for {PART_NAMES[part]}
-            {shares && <span className="text-ink-2"> ({shares[n]} %)</span>}
-          </span>
+          <Fragment key={part}>
+            <span className="whitespace-nowrap">
+              <NumberIn
+                field={field(`.${part}`)}
+                label={`Weight of ${PART_NAMES[part]}, ${SECTION_WORDS[section]}`}
+                value={weights[part]}
+                onChange={(weight) => onChange({ ...draft, weights: { ...weights, [part]: weight } })}
+              />{" "}
+              parts for {PART_NAMES[part]}
+              {shares && <span className="text-ink-2"> ({shares[n]} %)</span>}
+              {n < SECTION_PARTS.length - 1 ? "," : "."}
+            </span>{" "}
+          </Fragment>
         ))}
-        .
       </p>
       <ProblemLines
         of={{
