@@ -5,7 +5,10 @@ import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
 import { drawCleanFillet } from "@/lib/specimen";
 import { NOW } from "./workshop";
 
-const caller = (role: "tutor" | "learner"): Caller => ({ actor: { id: role, name: role, role }, clock: () => NOW });
+const caller = (role: "tutor" | "learner"): Caller => ({
+  actor: { id: role, name: role, role, hasOneTimeCode: false },
+  clock: () => NOW,
+});
 const tutor = caller("tutor");
 const DRAWN = { blueprint: "assessment", process: "drawn", position: "drawn", thickness: "drawn" };
 

@@ -109,6 +109,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_criteria_of_practices$/),
     expect.stringMatching(/_classes$/),
     expect.stringMatching(/_questions_of_practices$/),
+    expect.stringMatching(/_papers$/),
   ]);
 
   // what was asked of either face is never asked more of
