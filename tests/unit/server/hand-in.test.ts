@@ -39,6 +39,7 @@ describe("hand in", () => {
     const [pore] = CAP_ONLY.calls;
     const report: Report = { ...CAP_ONLY, calls: [{ ...pore, sentence: "accept" }], pieceSentence: "reject" };
     expect(await handIn(learner, "sentenced", { sequence: 1, report })).toEqual({ ok: true });
+    // 15 parts of 100, one share an imperfection and two for the piece;
     // 1.3 permits a pore of 1.5 mm (0.2 x 10 = 2 mm) and 1.17 a hollow of 0.5 mm at most: the missed hollow is 0.8 mm deep
     const read = await readMarkSheet(learner, "sentenced");
     expect(read).toMatchObject({
@@ -50,10 +51,10 @@ describe("hand in", () => {
               sentences: {
                 criteria: { id: "iso-5817-2014-c" },
                 lines: [
-                  { truthId: "cap-1", written: "accept", right: ["accept"], earned: 4_412 },
+                  { truthId: "cap-1", written: "accept", right: ["accept"], earned: 3_750 },
                   { truthId: "root-1", callIds: [], earned: 0 },
                 ],
-                piece: { truthId: "root-1", right: ["reject"], earned: 8_823 },
+                piece: { truthId: "root-1", right: ["reject"], earned: 7_500 },
               },
             },
           },
