@@ -1,5 +1,5 @@
 import { randomStream } from "../random";
-import { type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH } from "../surface";
+import { floatGrid, type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH } from "../surface";
 import type { Face } from "../weld";
 import { createField } from "./field";
 import type { RecipeOf } from "./recipe";
@@ -52,7 +52,7 @@ export function emptyWork({
 }
 
 function createNoise(size: number): SharedNoise {
-  const plane = () => new Float32Array(size);
+  const plane = () => floatGrid(size);
   return {
     blotch: plane(),
     blotchFine: plane(),

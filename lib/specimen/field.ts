@@ -1,4 +1,4 @@
-import type { Grid } from "../surface";
+import { byteGrid, floatGrid, type Grid } from "../surface";
 
 /**
  * The working state of one patch while a face is made. One value per pixel in every array. Colours are linear light 0..1.
@@ -38,7 +38,7 @@ export interface Field {
 
 export function createField(grid: Grid): Field {
   const size = grid.columns * grid.rows;
-  const plane = () => new Float32Array(size);
+  const plane = () => floatGrid(size);
   return {
     grid,
     z: plane(),
@@ -51,7 +51,7 @@ export function createField(grid: Grid): Field {
     brush: plane(),
     brushAngle: plane(),
     bead: plane(),
-    run: new Uint8Array(size),
+    run: byteGrid(size),
     travel: plane(),
     across: plane(),
     tint: plane(),

@@ -1,6 +1,6 @@
 import type { ImperfectionType } from "../imperfections";
 import { randomStream } from "../random";
-import { finishSurface, type Surface } from "../surface";
+import { finishSurface, type Surface, withGridRoom } from "../surface";
 import type { ButtJoint, Face } from "../weld";
 import { leaveBlemishes } from "./blemishes";
 import { checkFinite } from "./check-finite";
@@ -74,6 +74,15 @@ export function generateFace<F extends Face>(
   onStage: (stage: string) => void = () => {},
   afterStep: (step: string) => void = () => {},
 ): MadeFace {
+  return withGridRoom(() => makeFace(recipe, face, onStage, afterStep));
+}
+
+function makeFace<F extends Face>(
+  recipe: RecipeOf<F>,
+  face: F,
+  onStage: (stage: string) => void,
+  afterStep: (step: string) => void,
+): MadeFace {
   const work = createWork(recipe, face);
   const features = buildFeatures(recipe, face);
   for (const feature of features) feature.plan?.(work);
@@ -91,7 +100,7 @@ export function generateFace<F extends Face>(
   onStage("cleaning");
   paintHeat(work);
   afterStep("heat");
-  paintWeld(work);
+  withGridRoom(() => paintWeld(work));
   afterStep("weld painted");
   leaveBlemishes(work);
   afterStep("blemishes");

@@ -1,3 +1,5 @@
+import { copiedGrid, unsetFloatGrid } from "./grid-room";
+
 /**
  * Running box mean, repeated; radii in pixels, rounded, 0 leaves that direction alone. At the border the outermost value
  * continues. Two or three passes come near a Gaussian. Returns a new array.
@@ -12,8 +14,8 @@ export function boxBlur(
 ): Float32Array {
   const reachX = Math.max(0, Math.round(radiusX));
   const reachY = Math.max(0, Math.round(radiusY));
-  let from = values.slice();
-  let to = new Float32Array(values.length);
+  let from = copiedGrid(values);
+  let to = unsetFloatGrid(values.length);
   for (let pass = 0; pass < passes; pass++) {
     if (reachX > 0) {
       blurRows(from, to, columns, rows, reachX);

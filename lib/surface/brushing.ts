@@ -1,4 +1,5 @@
 import type { Grid } from "./grid";
+import { floatGrid } from "./grid-room";
 import type { Patch } from "./surface";
 
 /** What tells the brushing of one patch: strength 0..1 and direction in radians of every pixel. */
@@ -23,7 +24,7 @@ export const BRUSHING_BLOCK = 4;
 const COLUMN_ASKED = [0, 2, 3, 1] as const;
 
 const empty = (columns: number, rows: number): BrushBlocks => {
-  const plane = () => new Float32Array(columns * rows);
+  const plane = () => floatGrid(columns * rows);
   return { columns, rows, cosine: plane(), sine: plane(), weight: plane() };
 };
 

@@ -1,4 +1,5 @@
 import type { Grid } from "./grid";
+import { floatGrid, unsetFloatGrid } from "./grid-room";
 import { addNoiseRow, type NoisePlane, noisePlane } from "./noise-plane";
 import { type Raster, rasterOver, upsampled, type WriteRow } from "./raster";
 
@@ -33,7 +34,7 @@ export function noiseField(
   gain = 0.5,
   rows?: Rows,
 ): Float32Array {
-  const out = new Float32Array(grid.columns * grid.rows);
+  const out = floatGrid(grid.columns * grid.rows);
   const { first, end } = rows ? rowsBetween(grid, rows) : { first: 0, end: grid.rows };
   if (first >= end) return out;
   const write = noiseRows(grid, waveX, waveY, seed, octaves, gain, rows);
@@ -95,7 +96,7 @@ function coarseRows(rasters: readonly Raster[], planes: readonly NoisePlane[], p
   for (let n = 0; n < rasters.length && rasters[n] !== pixels; n++) {
     const raster = rasters[n];
     const { columns, rows } = raster;
-    const values = new Float32Array(columns * rows);
+    const values = n > 0 ? unsetFloatGrid(columns * rows) : floatGrid(columns * rows);
     for (let j = 0; j < rows; j++) {
       if (n > 0) write(j, values, j * columns);
       addNoiseRow(planes[n], j, values, j * columns);

@@ -1,3 +1,4 @@
+import { byteGrid } from "./grid-room";
 import { DIRECTIONS, GRADIENT_X, GRADIENT_Y, hash, SCALE_2 } from "./noise";
 import type { Raster } from "./raster";
 
@@ -44,7 +45,7 @@ export function noisePlane(
   const v0 = Math.floor(Math.min(...vs)) - 1;
   const wide = Math.floor(Math.max(...us)) + 3 - u0;
   const high = Math.floor(Math.max(...vs)) + 3 - v0;
-  const directions = new Uint8Array(wide * high);
+  const directions = byteGrid(wide * high);
   for (let v = 0, k = 0; v < high; v++) {
     for (let u = 0; u < wide; u++, k++) directions[k] = hash(u0 + u, v0 + v, seed) & (DIRECTIONS - 1);
   }

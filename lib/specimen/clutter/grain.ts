@@ -1,4 +1,4 @@
-import { boxBlur, nearestColumn, nearestRow } from "../../surface";
+import { boxBlur, floatGrid, nearestColumn, nearestRow } from "../../surface";
 import type { Field } from "../field";
 import type { Region } from "../measure";
 
@@ -17,7 +17,7 @@ export function grainOf(field: Field, box: Region, reach: number): (k: number) =
   const j0 = nearestRow(grid, box.y0);
   const columns = nearestColumn(grid, box.x1) - i0 + 1;
   const rows = nearestRow(grid, box.y1) - j0 + 1;
-  const heights = new Float32Array(columns * rows);
+  const heights = floatGrid(columns * rows);
   for (let j = 0; j < rows; j++) {
     const from = (j0 + j) * grid.columns + i0;
     heights.set(z.subarray(from, from + columns), j * columns);

@@ -1,5 +1,5 @@
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient1, nearestColumn, nearestRow } from "../../surface";
+import { floatGrid, forEachPixel, gradient1, nearestColumn, nearestRow } from "../../surface";
 import type { Field } from "../field";
 import type { Region } from "../measure";
 import { patchesOf } from "../plate/patches";
@@ -62,9 +62,9 @@ function visitPatch(field: Field, line: HandLine, reach: number, visit: Visit): 
   const j0 = nearestRow(grid, box.y0);
   const columns = nearestColumn(grid, box.x1) - i0 + 2;
   const rows = nearestRow(grid, box.y1) - j0 + 2;
-  const nearest = new Float32Array(columns * rows).fill(Number.POSITIVE_INFINITY);
-  const offs = new Float32Array(columns * rows);
-  const alongs = new Float32Array(columns * rows);
+  const nearest = floatGrid(columns * rows).fill(Number.POSITIVE_INFINITY);
+  const offs = floatGrid(columns * rows);
+  const alongs = floatGrid(columns * rows);
   let travelled = 0;
   for (let n = 1; n < line.points.length; n++) {
     const [ax, ay] = line.points[n - 1];

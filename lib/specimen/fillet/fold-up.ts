@@ -1,5 +1,5 @@
 import { clamp } from "../../math";
-import { finishSurface, type Grid, gridsOf, type Planes, rowOf, rowY, type Surface } from "../../surface";
+import { finishSurface, floatGrid, type Grid, gridsOf, type Planes, rowOf, rowY, type Surface } from "../../surface";
 import type { Field } from "../field";
 import type { FaceWork } from "../work";
 import { foldedPlace, type Unfolding } from "./unfolding";
@@ -18,7 +18,7 @@ export function foldUp(work: FaceWork, unfolding: Unfolding): Surface {
 }
 
 function emptyPlanes(grid: Grid): Planes {
-  const plane = () => new Float32Array(grid.columns * grid.rows);
+  const plane = () => floatGrid(grid.columns * grid.rows);
   return {
     grid,
     z: plane(),

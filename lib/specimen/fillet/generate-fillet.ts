@@ -1,6 +1,6 @@
 import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
-import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface } from "../../surface";
+import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface, withGridRoom } from "../../surface";
 import { type EndViews, FILLET_HALF_WIDTH, feeledGap, requiredThroat } from "../../weld";
 import { leaveBlemishes } from "../blemishes";
 import { checkFinite } from "../check-finite";
@@ -70,6 +70,10 @@ function createFilletWork(recipe: FilletRecipe): FaceWork {
  * number and where a station has no weld.
  */
 export function generateFillet(recipe: FilletRecipe, onStage: (stage: string) => void = () => {}): MadeFillet {
+  return withGridRoom(() => makeFillet(recipe, onStage));
+}
+
+function makeFillet(recipe: FilletRecipe, onStage: (stage: string) => void): MadeFillet {
   const work = createFilletWork(recipe);
   const random = randomStream(recipe.seed);
   const throat = requiredThroat(recipe.joint.size);
@@ -84,7 +88,7 @@ export function generateFillet(recipe: FilletRecipe, onStage: (stage: string) =>
   for (const feature of features) feature.cut?.(work);
   onStage("cleaning");
   paintHeat(work);
-  paintWeld(work);
+  withGridRoom(() => paintWeld(work));
   leaveBlemishes(work);
   scatterSpatter(work, recipe.stations);
   leaveWorkshopMarks(work);

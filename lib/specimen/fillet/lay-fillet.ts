@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { boxBlur, columnX, gradient2, rowY } from "../../surface";
+import { boxBlur, columnX, floatGrid, gradient2, rowY } from "../../surface";
 import { mixMaterial } from "../field";
 import { PLATE_TONES as TONES } from "../plate";
 import { addGrain } from "../runs/grain";
@@ -62,7 +62,7 @@ function openCorner({ strip, random }: FaceWork, unfolding: Unfolding): void {
 /** Fills the corner up while the runs are laid, as far as it is missing; gives by how much, a value per pixel. */
 function holdCorner({ strip }: FaceWork, unfolding: Unfolding): Float32Array {
   const { grid, z } = strip;
-  const filled = new Float32Array(z.length);
+  const filled = floatGrid(z.length);
   forCorner(grid, unfolding, (k, i, y) => {
     filled[k] = Math.max(0, Math.min(0, cornerHeight(unfolding, i, y) + HELD) - z[k]);
     z[k] += filled[k];
@@ -76,7 +76,8 @@ const FLOWN = 0.5;
 /** Where no run came to lie the corner is as it was. */
 function releaseCorner({ strip }: FaceWork, filled: Float32Array): void {
   const { grid, run, z } = strip;
-  const laid = Float32Array.from(run, (number) => Math.min(1, number));
+  const laid = floatGrid(run.length);
+  for (let k = 0; k < run.length; k++) laid[k] = Math.min(1, run[k]);
   const reach = FLOWN * grid.perMm;
   const near = boxBlur(laid, grid.columns, grid.rows, reach, reach, 2);
   for (let k = 0; k < z.length; k++) if (run[k] === 0) z[k] -= filled[k] * ease(0.3, 0.02, near[k]);

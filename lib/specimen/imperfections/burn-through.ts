@@ -1,5 +1,5 @@
 import { clamp, ease, mix } from "../../math";
-import { columnX, forEachPixel, gradient2, sampleAt } from "../../surface";
+import { columnX, copiedGrid, forEachPixel, gradient2, sampleAt } from "../../surface";
 import { mixMaterial } from "../field";
 import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
@@ -72,7 +72,7 @@ export const burnThrough: FeatureBuilder = (request, random): Feature => {
       const run = work.plan.runs[0];
       y = run.centre[Math.round((request.x - strip.grid.x0) * strip.grid.perMm)] + draw.normal(0, 0.2);
       const reach = 2.2 * farthest + 1;
-      const before = strip.z.slice();
+      const before = copiedGrid(strip.z);
       const chord = levelBetweenPlates(work);
       const rimPixels: number[] = [];
       let middle = 0;

@@ -1,6 +1,6 @@
 import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, gradient1, gradient2, nearestColumn, nearestRow, value1 } from "../../surface";
+import { floatGrid, forEachPixel, gradient1, gradient2, nearestColumn, nearestRow, value1 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { measureMaskExtent, type Region } from "../measure";
 import type { TruthItem } from "../truth";
@@ -133,7 +133,7 @@ function measuredDressing(
 ): TruthItem | null {
   const { grid, z } = work.strip;
   const box = boxOf(place, touches);
-  const shares = new Float32Array(grid.columns * grid.rows);
+  const shares = floatGrid(grid.columns * grid.rows);
   for (const [k, [share]] of ground) shares[k] = share;
   const extent = measureMaskExtent(grid, shares, GROUND_FROM, box, BRIDGE);
   if (!extent) return null;

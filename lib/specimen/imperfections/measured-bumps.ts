@@ -1,5 +1,5 @@
 import type { ImperfectionType } from "../../imperfections";
-import { columnX, rowOf, rowY } from "../../surface";
+import { columnX, floatGrid, rowOf, rowY } from "../../surface";
 import { measureMaskExtent, plateBeside, type Range, type Side } from "../measure";
 import { toeAt } from "../runs/edit";
 import type { TruthItem } from "../truth";
@@ -32,7 +32,7 @@ export function measuredBumps(
   { side, range, rise, bridge }: BumpSearch,
 ): TruthItem | null {
   const { grid, z } = work.strip;
-  const bumps = new Float32Array(grid.columns * grid.rows);
+  const bumps = floatGrid(grid.columns * grid.rows);
   const box = { x0: range.from, x1: range.to, y0: side < 0 ? -FARTHEST : 0, y1: side < 0 ? 0 : FARTHEST };
   for (let i = 0; i < grid.columns; i++) {
     const x = columnX(grid, i);

@@ -1,5 +1,5 @@
 import type { ImperfectionType } from "../../imperfections";
-import { forEachPixel } from "../../surface";
+import { floatGrid, forEachPixel } from "../../surface";
 import { type MaskExtent, measureMaskExtent, type Region } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
@@ -15,7 +15,7 @@ const BRIDGE = 5;
 function depression(work: FaceWork, box: Region, from: number): { extent: MaskExtent; depth: number } | null {
   const { grid, z, bead } = work.strip;
   const plate = plateAround(work.strip, box);
-  const depths = new Float32Array(grid.columns * grid.rows);
+  const depths = floatGrid(grid.columns * grid.rows);
   let depth = 0;
   forEachPixel(grid, box, (k, x, y) => {
     if (bead[k] > 0.3) return;

@@ -1,5 +1,5 @@
 import type { ImperfectionType } from "../../imperfections";
-import { forEachPixel } from "../../surface";
+import { floatGrid, forEachPixel } from "../../surface";
 import { measureMaskExtent, plateChord } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
@@ -28,7 +28,7 @@ export function measuredPit(
     y0: place.y - place.reach,
     y1: place.y + place.reach,
   };
-  const depth = new Float32Array(grid.columns * grid.rows);
+  const depth = floatGrid(grid.columns * grid.rows);
   forEachPixel(grid, box, (k, _x, y) => {
     depth[k] = chord(y) - z[k];
   });

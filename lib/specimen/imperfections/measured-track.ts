@@ -1,6 +1,6 @@
 import type { ImperfectionType } from "../../imperfections";
 import { clamp } from "../../math";
-import { sampleAt } from "../../surface";
+import { floatGrid, sampleAt } from "../../surface";
 import { measureMaskExtent } from "../measure";
 import type { TruthItem } from "../truth";
 import type { FaceWork } from "../work";
@@ -31,7 +31,7 @@ export function measuredTracks(
 ): TruthItem | null {
   if (tracks.length === 0) return null;
   const { grid, z } = work.strip;
-  const depths = new Float32Array(grid.columns * grid.rows);
+  const depths = floatGrid(grid.columns * grid.rows);
   for (const { points, widest } of tracks) {
     const beside = BESIDE.halfWidths * widest + BESIDE.more;
     for (const { k, distance, foot, way } of pixelsNear(work.strip, points, REACH * widest).near) {

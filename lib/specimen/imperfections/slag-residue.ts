@@ -1,5 +1,5 @@
 import { clamp, ease, mix } from "../../math";
-import { forEachPixel, gradient1, gradient2, hash01, sampleAt } from "../../surface";
+import { copiedGrid, forEachPixel, gradient1, gradient2, hash01, sampleAt } from "../../surface";
 import type { Process } from "../../weld";
 import { type Colour, type Field, mixMaterial } from "../field";
 import { middleOfWeld, runEdgeAt, toeAt } from "../runs/edit";
@@ -113,7 +113,7 @@ function laySlag(work: FaceWork, line: Line, request: FeatureRequest, seed: numb
   const style = STYLES[work.joint.process];
   const wide = request.severity > 0 ? request.severity : 1.3;
   const { x: x0, length } = request;
-  const before = z.slice();
+  const before = copiedGrid(z);
   const touched: Touched[] = [];
   const middle = line(x0 + length / 2);
   const box = { x0: x0 - 0.5, x1: x0 + length + 0.5, y0: middle - 6, y1: middle + 6 };

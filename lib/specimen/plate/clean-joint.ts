@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { columnX, fractal1, gradient1, noiseField, rowsBetween, rowY } from "../../surface";
+import { columnX, fractal1, gradient1, noiseField, rowsBetween, rowY, withGridRoom } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
 import type { FaceWork } from "../work";
@@ -26,7 +26,9 @@ function brushJoint(work: FaceWork): void {
   const bare = random.uniform(BARE.least, BARE.most);
   const reach = work.plan.groove + work.look.bandWidth * random.uniform(0.6, 1.1);
   const hard = random.uniform(0.35, 0.9);
-  for (const field of patchesOf(work)) brushPatch(work, field, { seed, bare, reach, hard });
+  for (const field of patchesOf(work)) {
+    withGridRoom(() => brushPatch(work, field, { seed, bare, reach, hard }));
+  }
 }
 
 interface Brushing {

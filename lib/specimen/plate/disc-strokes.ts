@@ -1,6 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { type Grid, gradient1, hash01, noiseRows, rowsBetween, value1 } from "../../surface";
+import { floatGrid, type Grid, gradient1, hash01, noiseRows, rowsBetween, value1 } from "../../surface";
 
 /**
  * One touch of the grinding disc: an arc of the disc's own radius, touching over a short length. Scratches are circles about
@@ -133,7 +133,7 @@ export function untouched(grid: Grid, rows: readonly [from: number, to: number],
   const warp = noiseRows(grid, 14, 14, seed + 53, 1, 0.5, rows);
   const pressLine = new Float32Array(grid.columns);
   const warpLine = new Float32Array(grid.columns);
-  const values = new Float32Array(GROUND.size * grid.columns * (end - first));
+  const values = floatGrid(GROUND.size * grid.columns * (end - first));
   for (let j = first, g = 0; j < end; j++) {
     press(j, pressLine, 0);
     warp(j, warpLine, 0);

@@ -1,5 +1,15 @@
 import { clamp, ease } from "../../math";
-import { columnX, fractal1, type Grid, gradient1, noiseRows, rowsBetween, rowY, type WriteRow } from "../../surface";
+import {
+  columnX,
+  fractal1,
+  type Grid,
+  gradient1,
+  noiseRows,
+  rowsBetween,
+  rowY,
+  type WriteRow,
+  withGridRoom,
+} from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import {
@@ -41,7 +51,9 @@ export function grindBand(work: FaceWork): void {
     limit: bandLimit(outer, side, seed),
   }));
   const grit = drawGrit(seed);
-  for (const field of patchesOf(work)) grindPatch(work, field, sides, grit, seed, outer + WANDER);
+  for (const field of patchesOf(work)) {
+    withGridRoom(() => grindPatch(work, field, sides, grit, seed, outer + WANDER));
+  }
 }
 
 /** Limit of the band along x for one side, mm from the centre line: the hand drifts, hurries, goes over a place again. */

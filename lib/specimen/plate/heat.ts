@@ -1,5 +1,5 @@
 import { clamp, ease, mix } from "../../math";
-import { noiseRows, rowsBetween, rowY, type WriteRow } from "../../surface";
+import { noiseRows, rowsBetween, rowY, type WriteRow, withGridRoom } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { type HeatHabit, PROCESS_STYLES } from "../runs";
 import type { FaceWork } from "../work";
@@ -59,8 +59,8 @@ export function paintHeat(work: FaceWork): void {
   const minus = heatLine(work, -1);
   const plus = heatLine(work, 1);
   for (const field of patchesOf(work)) {
-    paintSide(work, field, -1, minus, setting, seed);
-    paintSide(work, field, 1, plus, setting, seed);
+    withGridRoom(() => paintSide(work, field, -1, minus, setting, seed));
+    withGridRoom(() => paintSide(work, field, 1, plus, setting, seed));
   }
 }
 

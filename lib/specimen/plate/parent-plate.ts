@@ -1,5 +1,5 @@
 import { clamp, ease } from "../../math";
-import { columnX, hash01, noiseRows, rowY, type WriteRow } from "../../surface";
+import { columnX, hash01, noiseRows, rowY, type WriteRow, withGridRoom } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { parentHeight } from "../parent";
 import type { FaceWork, Look } from "../work";
@@ -11,7 +11,7 @@ import { PLATE_TONES as TONES } from "./tones";
 
 /** Parent plates of the joint with mill scale and its lost flakes, or blasted or pickled, with rust and handling scratches; fills the strip's shared noise. */
 export function layParentPlate(work: FaceWork): void {
-  for (const field of patchesOf(work)) layPatch(work, field);
+  for (const field of patchesOf(work)) withGridRoom(() => layPatch(work, field));
   layHandlingScratches(work);
 }
 
