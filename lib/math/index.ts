@@ -1,3 +1,4 @@
 export { convexHull, hullWithRoom } from "./hull";
 export { clamp, ease, median, mix, roundTo } from "./scalar";
+export { tabulate } from "./tabulate";
 export type { Degrees, Mm, Px } from "./units";

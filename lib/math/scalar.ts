@@ -21,24 +21,29 @@ export function roundTo(value: number, step: number): number {
   return (Math.sign(value) * Math.floor(steps + 0.5 + 1e-9) * Math.round(step * 1e9)) / 1e9;
 }
 
+/** Where few values are ranked: thousands of medians are taken of every face, and memory of its own costs more than each of them. */
+const RANKED = new Float64Array(256);
+
 /** Middle value; of an even number the mean of the two in the middle: median([3, 1, 2]) = 2. NaN of none, and NaN counts as greatest. */
 export function median(values: ArrayLike<number>): number {
-  const ranked = new Float64Array(values);
-  if (ranked.length === 0) return Number.NaN;
-  const middle = ranked.length >> 1;
+  const count = values.length;
+  if (count === 0) return Number.NaN;
+  const ranked = count > RANKED.length ? new Float64Array(count) : RANKED;
+  const isOrdered = copyInto(ranked, values);
+  const middle = count >> 1;
   // what is not a number cannot be compared: sorting puts it last
-  if (hasNaN(ranked)) ranked.sort();
-  else partition(ranked, middle);
-  if (ranked.length % 2 === 1) return ranked[middle];
+  if (isOrdered) partition(ranked, count, middle);
+  else ranked.subarray(0, count).sort();
+  if (count % 2 === 1) return ranked[middle];
   let below = ranked[0];
   for (let n = 1; n < middle; n++) if (ranked[n] > below) below = ranked[n];
   return 0.5 * (below + ranked[middle]);
 }
 
 /** Brings the value of a rank to its place, none greater before it and none smaller after it (Hoare, "Find", 1961): a fraction of a sort's work. */
-function partition(values: Float64Array, rank: number): void {
+function partition(values: Float64Array, count: number, rank: number): void {
   let first = 0;
-  let last = values.length - 1;
+  let last = count - 1;
   while (first < last) {
     const pivot = values[(first + last) >> 1];
     let i = first;
@@ -57,7 +62,12 @@ function partition(values: Float64Array, rank: number): void {
   }
 }
 
-function hasNaN(values: Float64Array): boolean {
-  for (let n = 0; n < values.length; n++) if (Number.isNaN(values[n])) return true;
-  return false;
+/** Copies values; false where one of them is not a number. */
+function copyInto(ranked: Float64Array, values: ArrayLike<number>): boolean {
+  let isOrdered = true;
+  for (let n = 0; n < values.length; n++) {
+    ranked[n] = values[n];
+    if (Number.isNaN(ranked[n])) isOrdered = false;
+  }
+  return isOrdered;
 }

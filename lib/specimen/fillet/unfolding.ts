@@ -1,4 +1,4 @@
-import { ease, mix } from "../../math";
+import { ease, mix, tabulate } from "../../math";
 import { boxBlur } from "../../surface";
 import type { FacePlan } from "../plan";
 import { outerRun } from "../runs/edit";
@@ -31,7 +31,7 @@ export function legsBetween(low: number, high: number): { base: number; standing
 export function unfoldingOf(plan: FacePlan, perMm: number): Unfolding {
   const evened = (side: 1 | -1) => {
     const { centre, halfWidth } = outerRun(plan, side);
-    const toe = Float32Array.from(centre, (y, i) => y + side * halfWidth[i]);
+    const toe = tabulate(centre.length, (i) => centre[i] + side * halfWidth[i]);
     return boxBlur(toe, toe.length, 1, EVENED * perMm, 0, 3);
   };
   const baseToe = evened(-1);

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { floatGrid, forEachPixel, gradient1, gradient2, nearestColumn, nearestRow, value1 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -48,7 +48,7 @@ function soundForm(field: Field, x: number, box: Region): (x: number, j: number)
   const first = nearestRow(grid, box.y0);
   const last = nearestRow(grid, box.y1);
   const level = (from: number, to: number) =>
-    Float32Array.from({ length: last - first + 1 }, (_, n) => {
+    tabulate(last - first + 1, (n) => {
       let sum = 0;
       let count = 0;
       for (let i = nearestColumn(grid, from); i <= nearestColumn(grid, to); i++, count++)

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, fractal1, gradient1, gradient2 } from "../../surface";
 import { measureUnevenness } from "../measure";
@@ -125,9 +125,7 @@ const TABLE_STEP = 0.05;
 function tableOf(lumps: readonly Lump[]): (travel: number) => number {
   const start = lumps[0].from;
   const end = lumps[lumps.length - 1].to;
-  const raw = Float32Array.from({ length: Math.ceil((end - start) / TABLE_STEP) }, (_, n) =>
-    lumpsAt(lumps, start + n * TABLE_STEP),
-  );
+  const raw = tabulate(Math.ceil((end - start) / TABLE_STEP), (n) => lumpsAt(lumps, start + n * TABLE_STEP));
   const even = evenedTable(raw);
   return (travel) => even[clamp(Math.round((travel - start) / TABLE_STEP), 0, even.length - 1)];
 }

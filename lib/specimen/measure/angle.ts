@@ -1,6 +1,6 @@
 import { type Grid, sampleAt } from "../../surface";
 import type { Finished, Heights, Side } from "./finished";
-import { type Probe, robustLine } from "./plate-line";
+import { robustLine } from "./plate-line";
 import { toeNear } from "./toe";
 
 /** From this far outside the toe to this far from the joint's centre a plate is felt, mm: beyond it lie its worn edges. */
@@ -23,13 +23,16 @@ function slopeOf(face: Finished, sides: readonly Heights[], side: Side, x: numbe
   const from = Math.abs(toeNear(face, side, x, TOE_AVERAGED)) + FROM_TOE;
   if (Number.isNaN(from)) return Number.NaN;
   const patches = [face.strip, ...sides];
-  const probes: Probe[] = [];
+  const places: number[] = [];
+  const heights: number[] = [];
   for (let out = from; out <= TO; out += STEP) {
     const y = side * out;
     const patch = patches.find(({ grid }) => holds(grid, y));
-    if (patch) probes.push({ y, z: sampleAt(patch.grid, patch.z, x, y) });
+    if (!patch) continue;
+    places.push(y);
+    heights.push(sampleAt(patch.grid, patch.z, x, y));
   }
-  return robustLine(probes).slope;
+  return robustLine({ y: places, z: heights }).slope;
 }
 
 /** True where y lies within the pixels' centres of a grid. */

@@ -14,10 +14,10 @@ const PROBE_COLUMNS = [-0.6, 0, 0.6];
 const OUTLIER = 3;
 const LEAST_DEVIATION = 0.01;
 
-/** A height felt at a place across, mm. */
-export interface Probe {
-  readonly y: number;
-  readonly z: number;
+/** Heights z felt at places y across, mm. Two plain arrays: thousands of lines are fitted on every face. */
+export interface Probes {
+  readonly y: readonly number[];
+  readonly z: readonly number[];
 }
 
 interface Line {
@@ -25,32 +25,31 @@ interface Line {
   readonly slope: number;
 }
 
-// plain loops: thousands of lines are fitted on every face
-function leastSquares(probes: readonly Probe[]): Line {
-  const n = probes.length;
+function leastSquares({ y, z }: Probes): Line {
+  const count = y.length;
   let sumY = 0;
   let sumZ = 0;
-  for (const { y, z } of probes) {
-    sumY += y;
-    sumZ += z;
+  for (let n = 0; n < count; n++) {
+    sumY += y[n];
+    sumZ += z[n];
   }
-  const meanY = sumY / n;
-  const meanZ = sumZ / n;
+  const meanY = sumY / count;
+  const meanZ = sumZ / count;
   let spread = 0;
   let rising = 0;
-  for (const { y, z } of probes) {
-    const off = y - meanY;
+  for (let n = 0; n < count; n++) {
+    const off = y[n] - meanY;
     spread += off * off;
-    rising += off * (z - meanZ);
+    rising += off * (z[n] - meanZ);
   }
   const slope = rising / spread;
   return { level: meanZ - slope * meanY, slope };
 }
 
 /** How far each height lies above a line, mm. */
-function heightsOver({ level, slope }: Line, probes: readonly Probe[]): Float64Array {
-  const heights = new Float64Array(probes.length);
-  for (let n = 0; n < heights.length; n++) heights[n] = probes[n].z - level - slope * probes[n].y;
+function heightsOver({ level, slope }: Line, { y, z }: Probes): number[] {
+  const heights: number[] = [];
+  for (let n = 0; n < y.length; n++) heights.push(z[n] - level - slope * y[n]);
   return heights;
 }
 
@@ -66,12 +65,16 @@ export function plateLine(
   toeY: number,
   probed: Range = PLATE_PROBED,
 ): PlateLine {
-  const probes: Probe[] = [];
+  const places: number[] = [];
+  const heights: number[] = [];
   for (let out = probed.from; out <= probed.to + 1e-9; out += PROBE_STEP) {
-    const y = toeY + side * out;
-    for (const dx of PROBE_COLUMNS) probes.push({ y, z: sampleAt(field.grid, field.z, x + dx, y) });
+    const place = toeY + side * out;
+    for (let n = 0; n < PROBE_COLUMNS.length; n++) {
+      places.push(place);
+      heights.push(sampleAt(field.grid, field.z, x + PROBE_COLUMNS[n], place));
+    }
   }
-  const { level, slope } = robustLine(probes);
+  const { level, slope } = robustLine({ y: places, z: heights });
   return (y) => level + slope * y;
 }
 
@@ -79,12 +82,18 @@ export function plateLine(
  * Straight line through heights: least squares, once more without the points that lie further off than three median
  * deviations, then shifted so that the median of what is left lies on it.
  */
-export function robustLine(probes: readonly Probe[]): Line {
+export function robustLine(probes: Probes): Line {
   const deviations = heightsOver(leastSquares(probes), probes);
   const centre = median(deviations);
   for (let n = 0; n < deviations.length; n++) deviations[n] = Math.abs(deviations[n] - centre);
   const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(deviations));
-  const kept = probes.filter((_, n) => deviations[n] <= limit);
+  const kept = { y: [] as number[], z: [] as number[] };
+  for (let n = 0; n < deviations.length; n++) {
+    // one that is not a number is off too
+    if (!(deviations[n] <= limit)) continue;
+    kept.y.push(probes.y[n]);
+    kept.z.push(probes.z[n]);
+  }
   const fine = leastSquares(kept);
   return { level: fine.level + median(heightsOver(fine, kept)), slope: fine.slope };
 }

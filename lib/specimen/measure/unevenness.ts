@@ -1,4 +1,4 @@
-import { mix } from "../../math";
+import { mix, tabulate } from "../../math";
 import { columnX, sampleAt } from "../../surface";
 import type { AcrossSearch } from "./crown";
 import type { Finished, Measured } from "./finished";
@@ -17,7 +17,7 @@ const SPREAD = { low: 0.05, high: 0.95 };
 /** Heights along one lane from x0 on, every half millimetre; NaN where there is no weld. */
 function laneHeights(face: Finished, x0: number, count: number, share: number): Float32Array {
   const { grid, z } = face.strip;
-  return Float32Array.from({ length: count }, (_, n) => {
+  return tabulate(count, (n) => {
     const x = x0 + n * STEP;
     const low = toeNear(face, -1, x, TOE_AVERAGED);
     const high = toeNear(face, 1, x, TOE_AVERAGED);

@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, tabulate } from "../../math";
 import { columnX, type Grid } from "../../surface";
 import type { AcrossSearch } from "./crown";
 import type { Finished, Measured } from "./finished";
@@ -32,7 +32,7 @@ function normalWidth(widths: Float32Array, x: number): number {
 
 function widthsAlong(face: Finished, grid: Grid): Float32Array {
   const count = Math.floor(grid.columns / grid.perMm / NORMAL.step);
-  return Float32Array.from({ length: count }, (_, n) => middleAndWidth(face, grid.x0 + n * NORMAL.step).width);
+  return tabulate(count, (n) => middleAndWidth(face, grid.x0 + n * NORMAL.step).width);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import { columnX, fractal1, gradient1, noiseField, rowsBetween, rowY, withGridRoom } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { scaled } from "../imperfections/tones";
@@ -50,7 +50,7 @@ function brushPatch(work: FaceWork, field: Field, { seed, bare, reach, hard }: B
   const wire = noiseField(grid, 7, 0.36, seed + 1, 2, 0.7, rows);
   const press = noiseField(grid, 15, 6, seed + 2, 2, 0.5, rows);
   const spots = plateNoise(work, field, "blotchFine", rows);
-  const lines = Float32Array.from({ length: 2 * grid.columns }, (_, n) => {
+  const lines = tabulate(2 * grid.columns, (n) => {
     const own = seed + 40 + (n & 1);
     const x = columnX(grid, n >> 1);
     return 2.2 * gradient1(x / 47, own) + 1.3 * gradient1(x / 13, own + 4) + 0.5 * fractal1(x / 4, own + 8, 2);

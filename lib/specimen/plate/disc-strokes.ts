@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { floatGrid, type Grid, gradient1, hash01, noiseRows, rowsBetween, value1 } from "../../surface";
 
@@ -152,7 +152,7 @@ export function layStrokes(grid: Grid, ground: Ground, strokes: readonly Stroke[
 
 /** Cross-section of the scratches of one disc: grit of all sizes, now and then a deep one; smoothed so that it does not break into dots. */
 function scratchTable(seed: number): Float32Array {
-  const raw = Float32Array.from({ length: TABLE }, (_, n) => {
+  const raw = tabulate(TABLE, (n) => {
     const at = n * TABLE_STEP;
     const grit =
       1.5 * (hash01(n, 1, seed) * 2 - 1) + 0.45 * value1(at / 0.33, seed) + 0.16 * value1(at / 0.9, seed + 1);
@@ -160,15 +160,12 @@ function scratchTable(seed: number): Float32Array {
     return grit + 0.1 * value1(at / 2.3, seed + 2) - deep;
   });
   const at = (n: number) => raw[n & (TABLE - 1)];
-  return Float32Array.from(
-    raw,
-    (_, n) => 0.06 * (at(n - 2) + at(n + 2)) + 0.24 * (at(n - 1) + at(n + 1)) + 0.4 * at(n),
-  );
+  return tabulate(TABLE, (n) => 0.06 * (at(n - 2) + at(n + 2)) + 0.24 * (at(n - 1) + at(n + 1)) + 0.4 * at(n));
 }
 
 /** How far each scratch reaches beyond the others, about -1..1. */
 function reachTable(seed: number): Float32Array {
-  return Float32Array.from({ length: TABLE }, (_, n) => {
+  return tabulate(TABLE, (n) => {
     const at = n * TABLE_STEP;
     return 0.42 * value1(at / 2.6, seed) + 0.34 * value1(at / 0.62, seed + 1) + 0.28 * value1(at / 0.3, seed + 2);
   });

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, forEachPixel, gradient1, gradient2, rowY, value1 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
@@ -151,7 +151,7 @@ interface Course {
 
 function followEdge(edge: Edge, count: number, placeOf: (n: number) => number): Course {
   const { seed } = edge;
-  const along = (value: (s: number) => number) => Float32Array.from({ length: count }, (_, n) => value(placeOf(n)));
+  const along = (value: (s: number) => number) => tabulate(count, (n) => value(placeOf(n)));
   return {
     at: along((s) => {
       const slow = 0.55 * gradient1(s / 61, seed) + 0.45 * gradient1(s / 17, seed + 1);

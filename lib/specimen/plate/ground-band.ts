@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import {
   columnX,
   fractal1,
@@ -89,7 +89,7 @@ function grindPatch(
     if (isOutside(grid, beside)) continue;
     const band: Band = { groove, ground: untouched(grid, beside, seed), blotchFine, flake, touch };
     layStrokes(grid, band.ground, strokes, grit);
-    const limits = Float32Array.from({ length: grid.columns }, (_, i) => limit(columnX(grid, i)));
+    const limits = tabulate(grid.columns, (i) => limit(columnX(grid, i)));
     bareMetal(field, beside, band, limits);
   }
 }

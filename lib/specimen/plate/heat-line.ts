@@ -1,3 +1,4 @@
+import { tabulate } from "../../math";
 import { boxBlur, columnX } from "../../surface";
 import type { RunPlan } from "../plan";
 import type { FaceWork } from "../work";
@@ -24,7 +25,7 @@ export function heatLine(work: FaceWork, side: 1 | -1): HeatLine {
 
 /** Where the weld has no toe (before its start, in a hole) the nearest one counts. */
 function withoutGaps(toe: Float32Array, fallback: number): Float32Array {
-  const filled = Float32Array.from(toe);
+  const filled = toe.slice();
   let last = toe.find((y) => Number.isFinite(y)) ?? fallback;
   for (let i = 0; i < filled.length; i++) {
     if (Number.isFinite(filled[i])) last = filled[i];
@@ -40,8 +41,8 @@ function heatOfRun(work: FaceWork, run: RunPlan, index: number): Float32Array {
     line.reduce((sum, value) => sum + Math.max(least, value), 0) / count;
   const width = mean(run.halfWidth, 0.1);
   const height = mean(run.height, 0.1);
-  const heat = Float32Array.from(run.halfWidth, (halfWidth, i) => {
-    const wide = halfWidth / width;
+  const heat = tabulate(run.halfWidth.length, (i) => {
+    const wide = run.halfWidth[i] / width;
     const full = 0.55 + (0.45 * Math.max(0, run.height[i])) / height;
     return Math.min(2.6, Math.max(0.45, 0.35 + 0.65 * wide ** 3 * full));
   });

@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, tabulate } from "../../math";
 import { columnOf, columnX, forEachPixel, type Grid } from "../../surface";
 import type { Field } from "../field";
 import type { FaceWork } from "../work";
@@ -39,7 +39,7 @@ function alongStrip(work: FaceWork, line: Float32Array, x: number): number {
 /** A line along the strip, brought to the columns of another patch. */
 export function lineFor(work: FaceWork, grid: Grid, line: Float32Array): Float32Array {
   if (grid === work.strip.grid) return line;
-  return Float32Array.from({ length: grid.columns }, (_, i) => alongStrip(work, line, columnX(grid, i)));
+  return tabulate(grid.columns, (i) => alongStrip(work, line, columnX(grid, i)));
 }
 
 /** The patch that holds (x, y), or null off the plate. */

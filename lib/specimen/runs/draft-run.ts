@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, mix, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import type { RunPlan } from "../plan";
@@ -102,7 +102,7 @@ function drawDrift(length: number, tremble: number, random: RandomStream): (read
 /** Drift along the columns of a grid, eased between its knots. */
 function driftAlong(grid: Grid, knots: readonly (readonly [number, number])[]): Float32Array {
   let n = 0;
-  return Float32Array.from({ length: grid.columns }, (_, i) => {
+  return tabulate(grid.columns, (i) => {
     const x = columnX(grid, i);
     while (n + 2 < knots.length && x > knots[n + 1][0]) n++;
     const [x0, off0] = knots[n];
@@ -117,8 +117,7 @@ export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number
   const { tremble, tempo } = hand;
   const slant = random.normal(0, SLANT * tremble);
   const drift = driftAlong(grid, drawDrift(length, tremble, random.child("drift")));
-  const along = (value: (x: number, i: number) => number) =>
-    Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
+  const along = (value: (x: number, i: number) => number) => tabulate(grid.columns, (i) => value(columnX(grid, i), i));
   const waver = (waves: Waves, x: number, own: number) => tremble * wave(waves, x / tempo, seed + own);
   const { y, halfWidth, height, exponent, exponentMinus, exponentPlus, tail, ripple, ragged, ...constant } = draft;
   const raggedByHand = ragged * (RAGGED.least + RAGGED.more * tremble);

@@ -1,5 +1,5 @@
-import { clamp, ease, mix } from "../../math";
-import { columnX, forEachPixel, type Grid, gradient1, gradient2, nearestRow } from "../../surface";
+import { clamp, ease, mix, tabulate } from "../../math";
+import { columnX, type Grid, gradient1, gradient2, nearestRow, rowsBetween, rowY } from "../../surface";
 import { mixMaterial } from "../field";
 import { between } from "../imperfections/tones";
 import type { FaceWork } from "../work";
@@ -12,20 +12,36 @@ const CORNER = { waver: 0.05, wavelength: 30, rounding: 0.06, roundedOver: 0.15 
 export function cutGroove(work: FaceWork): void {
   const { strip, plan } = work;
   const seed = work.random.child("groove").seed();
-  const isRoot = work.face === "root";
   const floorOf = levelBetweenPlates(work);
-  const box = { x0: -1, x1: work.joint.length + 1, y0: -plan.groove - 1, y1: plan.groove + 1 };
   const lines = linesOf(strip.grid, seed);
-  forEachPixel(strip.grid, box, (k, x, y, i) => {
-    const inside = plan.groove + (y < 0 ? lines.minus : lines.plus)[i] - Math.abs(y);
-    if (inside < -0.15) return;
-    const wall = strip.parent[k] - Math.max(0, inside) * plan.wallSlope;
-    const floor = floorOf(i, y) + plan.fill[i] + 0.12 * gradient2(x / 2, y / 1.45, seed + 3);
-    const rounding = CORNER.rounding * Math.exp(-((inside / CORNER.roundedOver) ** 2));
-    strip.z[k] = Math.min(strip.z[k], Math.max(wall, floor) - rounding);
-    strip.z[k] -= nick(x, y, inside, lines.nicked[i], seed);
+  const rows = rowsBetween(strip.grid, [-plan.groove - 1, plan.groove + 1]);
+  for (let j = rows.first; j < rows.end; j++) cutRow(work, lines, floorOf, seed, j);
+}
+
+/** No more than this of the floor's unevenness is seen above its level, mm. */
+const FLOOR = { uneven: 0.12, most: 0.15 };
+
+function cutRow(work: FaceWork, lines: Lines, floorOf: Level, seed: number, j: number): void {
+  const { grid, z, parent } = work.strip;
+  const { groove, wallSlope, fill } = work.plan;
+  const isRoot = work.face === "root";
+  const y = rowY(grid, j);
+  const corner = y < 0 ? lines.minus : lines.plus;
+  for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
+    const inside = groove + corner[i] - Math.abs(y);
+    if (inside < -0.15) continue;
+    const x = columnX(grid, i);
+    const wall = parent[k] - Math.max(0, inside) * wallSlope;
+    const level = floorOf(i, y) + fill[i];
+    // a floor well below the wall does not show
+    const floor = wall - level > FLOOR.most ? level : level + FLOOR.uneven * gradient2(x / 2, y / 1.45, seed + 3);
+    // further inside than this nothing is left of the rounding
+    const rounding =
+      inside > 6 * CORNER.roundedOver ? 0 : CORNER.rounding * Math.exp(-((inside / CORNER.roundedOver) ** 2));
+    z[k] = Math.min(z[k], Math.max(wall, floor) - rounding);
+    z[k] -= nick(x, y, inside, lines.nicked[i], seed);
     if (inside > 0) paintPreparation(work, k, x, y, inside, wall > floor, isRoot, lines.cut[i], seed);
-  });
+  }
 }
 
 /** What is the same across the joint, a value per column. */
@@ -39,7 +55,7 @@ interface Lines {
 
 function linesOf(grid: Grid, seed: number): Lines {
   const along = (wavelength: number, own: number, height: number) =>
-    Float32Array.from({ length: grid.columns }, (_, i) => height * gradient1(columnX(grid, i) / wavelength, own));
+    tabulate(grid.columns, (i) => height * gradient1(columnX(grid, i) / wavelength, own));
   return {
     minus: along(CORNER.wavelength, seed, CORNER.waver),
     plus: along(CORNER.wavelength, seed + 1, CORNER.waver),
@@ -54,8 +70,11 @@ function nick(x: number, y: number, inside: number, nicked: number, seed: number
   return 0.07 * share * Math.exp(-(((inside - 0.12) / 0.2) ** 2));
 }
 
+/** A height, mm, at column i and y mm across. */
+type Level = (i: number, y: number) => number;
+
 /** Plates' level across the joint, mm at column i: a slope from one edge to the other where they stand at different heights. */
-export function levelBetweenPlates(work: FaceWork): (i: number, y: number) => number {
+export function levelBetweenPlates(work: FaceWork): Level {
   const { strip, plan } = work;
   const { grid, parent } = strip;
   const low = edgeRow(grid, -plan.groove);

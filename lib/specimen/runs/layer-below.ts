@@ -1,3 +1,4 @@
+import { tabulate } from "../../math";
 import { columnX, gradient1 } from "../../surface";
 import type { RunPlan } from "../plan";
 import type { FaceWork } from "../work";
@@ -18,8 +19,7 @@ export function layLayerBelow(work: FaceWork, noise: RippleNoise, stretches?: re
   const { strip, plan, look } = work;
   const { grid } = strip;
   const seed = work.random.child("layer-below").seed();
-  const along = (value: (x: number, i: number) => number) =>
-    Float32Array.from({ length: grid.columns }, (_, i) => value(columnX(grid, i), i));
+  const along = (value: (x: number, i: number) => number) => tabulate(grid.columns, (i) => value(columnX(grid, i), i));
   const halfWidth = along((x, i) =>
     Math.max(LEAST_HALF, plan.groove + plan.fill[i] / plan.wallSlope + 0.15 * gradient1(x / 5, seed + 2)),
   );

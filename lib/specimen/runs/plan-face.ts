@@ -1,4 +1,4 @@
-import { clamp, mix } from "../../math";
+import { clamp, mix, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import { type Face, grooveHalfWidth } from "../../weld";
@@ -95,7 +95,7 @@ function planCap(planning: Planning, random: RandomStream): FacePlan {
 
 /** Level of the layer below the cap: about 0.9 mm down, flush at the ends, where it runs out to the plate's edge. */
 function levelBelow(grid: Grid, length: number, seed: number): Float32Array {
-  return Float32Array.from({ length: grid.columns }, (_, i) => {
+  return tabulate(grid.columns, (i) => {
     const x = columnX(grid, i);
     const inside = Math.min(x, length - x);
     const level = -0.9 + 0.2 * gradient1(x / 14, seed) + 0.1 * gradient1(x / 4, seed + 1);
@@ -224,10 +224,7 @@ function planRoot(planning: Planning, random: RandomStream, tacking: RandomStrea
   const run = draftRun(draft, hand, grid, joint.length, random.child("run/0"));
   followGap(run, root.followsGap, place.root.least, grid, random.seed());
   layOverTacks(run, grid, tacksOf(joint, tacking));
-  const fill = Float32Array.from(
-    { length: grid.columns },
-    (_, i) => -GAP_DEPTH + 0.25 * gradient1(columnX(grid, i) / 8, seed),
-  );
+  const fill = tabulate(grid.columns, (i) => -GAP_DEPTH + 0.25 * gradient1(columnX(grid, i) / 8, seed));
   return { groove, wallSlope: ROOT_WALL, fill, runs: [run] };
 }
 

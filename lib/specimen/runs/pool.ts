@@ -192,7 +192,7 @@ const bounded = (here: number, there: number): number => Math.min(there, here + 
 
 /** Running mean along x over the columns where the pool was. */
 function bridge(chord: Float32Array, pool: Pool, reach: number): Float32Array {
-  const out = Float32Array.from(chord);
+  const out = chord.slice();
   const { half, first, last } = pool;
   let sum = 0;
   let count = 0;

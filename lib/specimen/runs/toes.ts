@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, tabulate } from "../../math";
 import { columnX, gradient1, nearestRow } from "../../surface";
 import type { FaceWork } from "../work";
 import { outerRun } from "./edit";
@@ -27,7 +27,7 @@ export function toeSharpness(work: FaceWork): { minus: Float32Array; plus: Float
   const usual = PROCESS_STYLES[work.joint.process].bead.toeSharpness;
   const { low, high } = POSITION_STYLES[work.joint.position].sharpness;
   const along = (side: number, mean: number) =>
-    Float32Array.from({ length: grid.columns }, (_, i) => {
+    tabulate(grid.columns, (i) => {
       const x = columnX(grid, i);
       const changing = 0.95 * gradient1(x / 17, seed + side) + 0.6 * gradient1(x / 5.3, seed + 5 + side);
       return clamp(mean + changing, 0, 1);
@@ -55,6 +55,8 @@ function blendSide(work: FaceWork, side: 1 | -1, sharp: Float32Array): void {
   const box = Math.max(1, Math.round(FILLET.box * grid.perMm));
   const reach = Math.ceil(FILLET.reach * grid.perMm);
   const profile = new Float32Array(2 * (reach + 2 * box) + 1);
+  const once = new Float32Array(profile.length);
+  const soft = new Float32Array(profile.length);
   for (let i = 0; i < grid.columns; i++) {
     const share = FILLET.most * (1 - sharp[i]) * ease(BLENDED_EXPONENT.none, BLENDED_EXPONENT.full, exponent[i]);
     if (share < 0.02 || Number.isNaN(toe[i])) continue;
@@ -62,7 +64,8 @@ function blendSide(work: FaceWork, side: 1 | -1, sharp: Float32Array): void {
     const first = middle - reach - 2 * box;
     if (first < 0 || first + profile.length > grid.rows) continue;
     for (let n = 0; n < profile.length; n++) profile[n] = z[(first + n) * grid.columns + i];
-    const soft = boxMean(boxMean(profile, box), box);
+    boxMean(profile, box, once);
+    boxMean(once, box, soft);
     for (let n = -reach; n <= reach; n++) {
       const fade = (1 - (n / reach) ** 2) ** 2;
       const k = (middle + n) * grid.columns + i;
@@ -71,13 +74,13 @@ function blendSide(work: FaceWork, side: 1 | -1, sharp: Float32Array): void {
   }
 }
 
-function boxMean(values: Float32Array, reach: number): Float32Array {
-  const out = Float32Array.from(values);
+/** Running mean of a profile over `reach` values to both sides; its ends stay as they are. */
+function boxMean(values: Float32Array, reach: number, out: Float32Array): void {
+  out.set(values);
   let sum = 0;
   for (let n = 0; n < 2 * reach + 1; n++) sum += values[n];
   for (let n = reach; n < values.length - reach; n++) {
     out[n] = sum / (2 * reach + 1);
     sum += (values[n + reach + 1] ?? 0) - values[n - reach];
   }
-  return out;
 }

@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { boxBlur, columnX, type Grid } from "../../surface";
 import type { RunPlan, Segment } from "../plan";
@@ -137,7 +137,7 @@ const EASED = 2.2;
 
 /** How far the electrode had burnt down in every column, 0..1. */
 function burntShare(run: RunPlan, stops: RunStops, grid: Grid): Float32Array {
-  const burnt = Float32Array.from({ length: grid.columns }, (_, i) => {
+  const burnt = tabulate(grid.columns, (i) => {
     const x = clamp(columnX(grid, i), stops.from, stops.to);
     const segment = run.segments.findLast((s) => x >= s.a && x <= s.b) ?? run.segments[0];
     const share = (x - segment.a) / (segment.b - segment.a);
