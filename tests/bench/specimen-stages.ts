@@ -36,7 +36,7 @@ export function benchStages(): string[] {
     both.push(quickest);
   }
   return [
-    `both faces, one warm thread (processor time): median ${percentile(both, 0.5)} ms, p95 ${percentile(both, 0.95)} ms`,
+    `both faces, one warm core (processor time with compiler and garbage collector): median ${percentile(both, 0.5)} ms, p95 ${percentile(both, 0.95)} ms`,
     ...stepLines(least),
     copyLine(surfaces),
   ];

@@ -1,18 +1,21 @@
 import { execFileSync } from "node:child_process";
 import { resolve } from "node:path";
+import { setFlagsFromString } from "node:v8";
 import { gunzipSync } from "node:zlib";
 import { encodeWebp } from "@/app/_server/generation/encode-image";
+import { MAKING_FLAGS } from "@/app/_server/generation/making-flags";
 import { openPool } from "@/app/_server/generation/pool";
 import { BLUEPRINTS, drawRecipe, generateFace, meetsBlueprint } from "@/lib/specimen";
 import { decodeFace, encodeFace } from "@/lib/surface";
 import { FACES } from "@/lib/weld";
+import { benchStagesOnOneCore } from "./one-core";
 import { percentile } from "./percentile";
-import { benchStages } from "./specimen-stages";
 
 const WORKER = resolve("dist/specimen-worker.mjs");
 
 /** Times of making, packing and unpacking specimens; with `long`, one thousand seeds at full resolution. */
 export async function benchSpecimen({ long }: { long: boolean }): Promise<string[]> {
+  for (const flag of MAKING_FLAGS) setFlagsFromString(flag);
   const lines: string[] = [];
   const make: number[] = [];
   const pack: number[] = [];
@@ -31,7 +34,7 @@ export async function benchSpecimen({ long }: { long: boolean }): Promise<string
     }
   }
   lines.push(`one face, warm thread: median ${percentile(make, 0.5)} ms, p95 ${percentile(make, 0.95)} ms`);
-  lines.push(...benchStages());
+  lines.push(...benchStagesOnOneCore());
   lines.push(`packing one face (heights, pictures): median ${percentile(pack, 0.5)} ms`);
 
   execFileSync("node", ["app/_server/build-worker.mjs"], { stdio: "ignore" });

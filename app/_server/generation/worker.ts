@@ -1,6 +1,10 @@
+import { setFlagsFromString } from "node:v8";
 import { parentPort } from "node:worker_threads";
 import { makeFace } from "./make-face";
+import { MAKING_FLAGS } from "./making-flags";
 import type { JobAnswer, JobRequest } from "./pool";
+
+for (const flag of MAKING_FLAGS) setFlagsFromString(flag);
 
 if (!parentPort) throw new Error("the specimen worker runs in a worker thread only");
 const port = parentPort;
