@@ -1,4 +1,5 @@
 import seedrandom from "seedrandom";
+import { keepWarm } from "../math";
 
 /**
  * A named stream of random numbers. Every feature draws from its own child stream, so adding a feature
@@ -32,7 +33,7 @@ export function randomStream(name: string): RandomStream {
     return mean + deviation * radius * Math.cos(2 * Math.PI * next.quick());
   };
   const integer = (count: number) => Math.floor(next.quick() * count);
-  return {
+  return keepWarm({
     uniform,
     normal,
     logNormal: (median, sigma) => median * Math.exp(normal(0, sigma)),
@@ -41,5 +42,5 @@ export function randomStream(name: string): RandomStream {
     pick: (items) => items[integer(items.length)] as (typeof items)[number],
     seed: () => Math.floor(next.quick() * 0x7fffffff),
     child: (childName) => randomStream(`${name}/${childName}`),
-  };
+  });
 }

@@ -1,4 +1,4 @@
-import { clamp } from "../math";
+import { clamp, keepWarm } from "../math";
 
 /** A regular grid of square pixels over part of a face. Pixel (i, j) has its centre at x0 + (i + 0.5) / perMm, y0 + (j + 0.5) / perMm. */
 export interface Grid {
@@ -35,21 +35,13 @@ export function sampleAt(grid: Grid, values: Float32Array, x: number, y: number)
   return low + (fj - j) * (high - low);
 }
 
-/**
- * The last visitors. At a garbage collection the engine forgets the machine code of a function of which no closure is left, and
- * compiling it anew costs more than it saves: visitors are made anew for every face, so those of the last faces are held.
- */
-const LAST_VISITORS: unknown[] = [];
-const MOST_VISITORS = 1024;
-let visitors = 0;
-
 /** Visits the pixels whose centres lie in or next to a box given in mm. */
 export function forEachPixel(
   grid: Grid,
   box: { x0: number; x1: number; y0: number; y1: number },
   visit: (k: number, x: number, y: number, i: number, j: number) => void,
 ): void {
-  LAST_VISITORS[visitors++ % MOST_VISITORS] = visit;
+  keepWarm(visit);
   const i0 = Math.max(0, Math.floor(columnOf(grid, box.x0)));
   const i1 = Math.min(grid.columns - 1, Math.ceil(columnOf(grid, box.x1)));
   const j0 = Math.max(0, Math.floor(rowOf(grid, box.y0)));

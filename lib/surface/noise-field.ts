@@ -1,3 +1,4 @@
+import { keepWarm } from "../math";
 import type { Grid } from "./grid";
 import { floatGrid, unsetFloatGrid } from "./grid-room";
 import { addNoiseRow, type NoisePlane, noisePlane } from "./noise-plane";
@@ -83,10 +84,10 @@ export function noiseRows(
   );
   const direct = planes.filter((_, n) => rasters[n] === pixels);
   const write = coarseRows(rasters, planes, pixels);
-  return (j, into, at) => {
+  return keepWarm((j, into, at) => {
     write(j - first, into, at);
     for (const plane of direct) addNoiseRow(plane, j - first, into, at);
-  };
+  });
 }
 
 /** What the octaves on coarse rasters come to on the pixels, without those worked out at every pixel. */

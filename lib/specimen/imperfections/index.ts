@@ -1,3 +1,4 @@
+import { keepWarm } from "../../math";
 import type { RandomStream } from "../../random";
 import type { Feature, FeatureBuilder, FeatureRequest } from "../work";
 import { CLUTTERING } from "./cluttering";
@@ -17,5 +18,5 @@ const BUILDERS: Readonly<Partial<Record<FeatureRequest["type"], FeatureBuilder>>
 export function buildFeature(request: FeatureRequest, random: RandomStream): Feature {
   const build = BUILDERS[request.type];
   if (!build) throw new Error(`no feature is built for ${request.type}`);
-  return build(request, random);
+  return keepWarm(build(request, random));
 }

@@ -1,4 +1,4 @@
-import { clamp, mix } from "../../math";
+import { clamp, keepWarm, mix } from "../../math";
 import { columnX, type Grid, nearestColumn } from "../../surface";
 import type { FacePlan, RunPlan } from "../plan";
 import type { FaceWork } from "../work";
@@ -31,6 +31,7 @@ export function moveToe(run: RunPlan, side: Side, column: number, targetY: numbe
 
 /** Visits the columns whose centres lie between x0 and x1 mm, in order. */
 export function forColumns(grid: Grid, x0: number, x1: number, visit: (column: number, x: number) => void): void {
+  keepWarm(visit);
   const first = Math.max(0, Math.ceil((x0 - grid.x0) * grid.perMm - 0.5));
   const last = Math.min(grid.columns - 1, Math.floor((x1 - grid.x0) * grid.perMm - 0.5));
   for (let i = first; i <= last; i++) visit(i, columnX(grid, i));
