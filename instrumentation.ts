@@ -2,5 +2,9 @@
 export async function register(): Promise<void> {
   if (process.env.NEXT_RUNTIME !== "nodejs") return;
   const { specimenMaker } = await import("./app/_server/generation/specimen-maker");
+  const { specimens } = await import("./app/_server/generation");
+  const { keepSweeping } = await import("./app/_server/sittings/sweep");
   await specimenMaker().open();
+  // what a clock has closed while the server stood still is closed first of all
+  keepSweeping(() => new Date(), specimens);
 }

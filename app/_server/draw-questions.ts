@@ -6,7 +6,12 @@ import type { Truth } from "@/lib/specimen";
 import { randomId } from "./random-id";
 
 /** Questions on one piece, other ones every time; none where nothing is sentenced, as before questions were asked. */
-export function freshQuestions(section: Section, truth: Truth, criteria: Criteria | null): readonly Question[] {
+export function freshQuestions(
+  section: Section,
+  truth: Truth,
+  criteria: Criteria | null,
+  count = DEFAULT_PAPER[section].questions,
+): readonly Question[] {
   if (!criteria) return [];
-  return drawQuestions({ section, truth, criteria }, DEFAULT_PAPER[section].questions, randomStream(randomId()));
+  return drawQuestions({ section, truth, criteria }, count, randomStream(randomId()));
 }

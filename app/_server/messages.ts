@@ -1,3 +1,4 @@
+import { RUN_REFUSALS, SITTING_REFUSALS } from "@/lib/sittings";
 import type { RefusalCode } from "./refusal";
 
 interface Answer {
@@ -7,7 +8,15 @@ interface Answer {
   readonly sentence: string;
 }
 
+/** What a sitting and its clock refuse is in conflict with how they stand. */
+const inConflict = <Code extends string>(sentences: Readonly<Record<Code, string>>) =>
+  Object.fromEntries(
+    Object.entries(sentences).map(([code, sentence]) => [code, { status: 409, sentence }]),
+  ) as Readonly<Record<Code, Answer>>;
+
 const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
+  ...inConflict(SITTING_REFUSALS),
+  ...inConflict(RUN_REFUSALS),
   "not-signed-in": {
     status: 401,
     sentence: "You are not signed in. What you wrote stays in this browser; sign in again and it is sent.",
@@ -186,6 +195,28 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 409,
     sentence:
       "This paper is put away, so it was not saved. What you wrote stands on this page; take the paper back from the list in another window, then save again.",
+  },
+  "no-such-sitting": {
+    status: 404,
+    sentence: "There is no such sitting among yours, so nothing was changed. Go back to the list of sittings.",
+  },
+  "no-such-run": {
+    status: 404,
+    sentence: "There is no such section among yours, so nothing was changed. Go back to the sitting.",
+  },
+  "nobody-expected": {
+    status: 409,
+    sentence:
+      "Nobody would be expected at this sitting, so it was not planned. Choose other learners or another paper.",
+  },
+  "not-expected": {
+    status: 403,
+    sentence: "This sitting is for others, or takes nobody in any more. Nothing was changed; ask your tutor.",
+  },
+  "piece-not-made": {
+    status: 409,
+    sentence:
+      "Your piece is still being made. Your clock stands still; the section opens as soon as the piece is there.",
   },
 };
 

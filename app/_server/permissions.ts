@@ -1,11 +1,14 @@
 import type { ClassGroup } from "@/lib/classes";
 import type { Practice } from "@/lib/practice";
+import { mayShowMarks, type SectionRun, type Sitting, whyShut } from "@/lib/sittings";
 import type { Person } from "@/lib/workshop";
 import { readClassOf } from "@/prisma/stores/classes";
 import { readLearnerOf } from "@/prisma/stores/people";
 import { readPractice } from "@/prisma/stores/practices";
+import { readGroupOfSitting, readRunPlace, readSitting } from "@/prisma/stores/sittings";
 import type { Actor, Caller } from "./caller";
 import { type Refusal, refuse } from "./refusal";
+import { byClock } from "./sittings/change-sitting";
 
 type Permitted<Value> = ({ readonly ok: true } & Value) | Refusal;
 
@@ -78,14 +81,88 @@ export async function requireReadablePractice(
   if (!practice) return refuse("no-such-practice");
   const { actor } = signedIn;
   if (practice.userId === actor.id) return { ok: true, practice, isOwn: true };
-  const isTheirs = actor.role === "tutor" && (await readLearnerOf(actor.id, practice.userId)) !== null;
+  const isTheirs = actor.role === "tutor" && (await isOfTutor(caller, practice, actor));
   return isTheirs ? { ok: true, practice, isOwn: false } : refuse("no-such-practice");
+}
+
+/** For practice: that of a learner they work with; a section of a sitting: of a class of theirs. */
+async function isOfTutor(caller: Caller, { runId, userId }: Practice, actor: Actor): Promise<boolean> {
+  if (runId === null) return (await readLearnerOf(actor.id, userId)) !== null;
+  return (await requireRunOfClass(caller, runId)).ok;
+}
+
+/** A sitting of a class that the caller is a tutor of. Another one is refused exactly like one that does not exist. */
+export async function requireOwnSitting(
+  caller: Caller,
+  id: string,
+): Promise<Permitted<{ actor: Actor; group: ClassGroup }>> {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  const groupId = await readGroupOfSitting(id);
+  const group = groupId && (await readClassOf(tutor.actor.id, groupId));
+  return group ? { ok: true, actor: tutor.actor, group } : refuse("no-such-sitting");
+}
+
+/** A section in a sitting of a class that the caller is a tutor of. */
+export async function requireRunOfClass(
+  caller: Caller,
+  runId: string,
+): Promise<Permitted<{ actor: Actor; sittingId: string }>> {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  const place = await readRunPlace(runId);
+  if (!place || !(await requireOwnSitting(caller, place.sittingId)).ok) return refuse("no-such-run");
+  return { ok: true, actor: tutor.actor, sittingId: place.sittingId };
+}
+
+/** A section that the caller sits. Somebody else's is refused exactly like one that does not exist. */
+export async function requireOwnRun(
+  caller: Caller,
+  runId: string,
+): Promise<Permitted<{ actor: Actor; sittingId: string }>> {
+  const signedIn = requireSignedIn(caller);
+  if (!signedIn.ok) return signedIn;
+  const place = await readRunPlace(runId);
+  if (place?.userId !== signedIn.actor.id) return refuse("no-such-run");
+  return { ok: true, actor: signedIn.actor, sittingId: place.sittingId };
 }
 
 /** A practice whose piece the caller may look at: their own, and for a tutor what their learners have handed in. */
 export async function requireVisiblePiece(caller: Caller, id: string): Promise<Permitted<{ practice: Practice }>> {
   const readable = await requireReadablePractice(caller, id);
   if (!readable.ok) return readable;
-  const mayLook = readable.isOwn || readable.practice.state === "handed-in";
-  return mayLook ? readable : refuse("no-such-practice");
+  const { practice, isOwn } = readable;
+  if (!isOwn) return practice.state === "handed-in" ? readable : refuse("no-such-practice");
+  const refusal = await whyCovered(practice, caller.clock());
+  return refusal ?? readable;
+}
+
+/**
+ * Why a learner may not look at the piece of a section of a sitting just now: before its clock goes, and from when it is
+ * closed until they may know their marks. Null where they may.
+ */
+async function whyCovered(practice: Practice, now: Date): Promise<Refusal | null> {
+  if (practice.runId === null) return null;
+  const found = await runOf(practice.runId, now);
+  if (!found) return refuse("no-such-practice");
+  const shut = whyShut(found.run);
+  return shut === null || mayShowMarks(found.run, found.sitting, now) ? null : refuse(shut);
+}
+
+/**
+ * Whether a learner may know marks and truth of a practice of theirs: for practice once it is handed in, in a sitting as
+ * its paper has it. Every way to marks asks this.
+ */
+export async function mayKnowMarks({ runId, state }: Practice, now: Date): Promise<boolean> {
+  if (runId === null) return state === "handed-in";
+  const found = await runOf(runId, now);
+  return found !== null && mayShowMarks(found.run, found.sitting, now);
+}
+
+async function runOf(runId: string, now: Date): Promise<{ run: SectionRun; sitting: Sitting } | null> {
+  const place = await readRunPlace(runId);
+  const stored = place && (await readSitting(place.sittingId));
+  const whole = stored && byClock(stored, now);
+  const run = whole?.runs.find(({ id }) => id === runId);
+  return whole && run ? { run, sitting: whole.sitting } : null;
 }

@@ -1,5 +1,7 @@
-/** Everything that can be refused to somebody who uses the workshop. */
-export const REFUSAL_CODES = [
+import { RUN_REFUSALS, type RunRefusal, SITTING_REFUSALS, type SittingRefusal } from "@/lib/sittings";
+
+/** What can be refused beside what a sitting and its clock refuse. */
+const OWN_CODES = [
   "not-signed-in",
   "not-permitted",
   "own-password-needed",
@@ -43,8 +45,22 @@ export const REFUSAL_CODES = [
   "no-such-paper",
   "newer-paper",
   "paper-put-away",
+  "no-such-sitting",
+  "no-such-run",
+  "nobody-expected",
+  "not-expected",
+  "piece-not-made",
 ] as const;
-export type RefusalCode = (typeof REFUSAL_CODES)[number];
+export type RefusalCode = (typeof OWN_CODES)[number] | RunRefusal | SittingRefusal;
+
+/** Everything that can be refused to somebody who uses the workshop. */
+export const REFUSAL_CODES: readonly RefusalCode[] = [
+  ...new Set<RefusalCode>([
+    ...OWN_CODES,
+    ...(Object.keys(RUN_REFUSALS) as RunRefusal[]),
+    ...(Object.keys(SITTING_REFUSALS) as SittingRefusal[]),
+  ]),
+];
 
 export interface Refusal<Code extends RefusalCode = RefusalCode> {
   readonly ok: false;

@@ -12,11 +12,13 @@ export type Book = (typeof BOOKS)[number];
 /** How many plates one learner may have on the bench unfinished; each takes room and time to make. */
 export const MAX_OPEN_PRACTICES = 5;
 
-/** One learner at one piece, outside any sitting. Knows nothing of what there is to find. */
+/** One learner at one piece. Knows nothing of what there is to find. */
 export interface Practice {
   readonly id: string;
   readonly userId: string;
   readonly specimenId: string;
+  /** The section of a sitting that it is; null where it is for practice. */
+  readonly runId: string | null;
   readonly state: PracticeState;
   readonly section: Section;
   /** 0 to 100, at most one decimal. */

@@ -1,5 +1,5 @@
 export { addTimeSchema, changeFactorSchema, factorSchema, reopenSchema, USUAL_FACTORS, voidSchema } from "./acts";
-export { averagedMark, isBorderline } from "./borderline";
+export { averagedMark, isBorderline, STANDARD_ERRORS } from "./borderline";
 export {
   ATTEMPT_KINDS,
   type AttemptKind,
@@ -24,7 +24,9 @@ export {
   MINUTES,
   PAPER_NAME_MOST,
   type Paper,
+  type PaperPiece,
   type PaperSection,
+  paperPieceSchema,
   paperSchema,
   QUESTIONS_MOST,
 } from "./paper";
@@ -44,7 +46,8 @@ export {
   timingOf,
   type Voided,
 } from "./run";
-export type { RunEvent, SavedWork } from "./run-events";
+export type { RunEvent } from "./run-events";
+export { whyShut } from "./run-work";
 export { newSitting, SITTING_STATES, type Sitting, type SittingState, type SittingWithRuns } from "./sitting";
 export type { Step } from "./step";
 export { stepRun } from "./step-run";

@@ -18,7 +18,8 @@ const yesNo = (field: string) => z.boolean({ error: `${field}: true or false` })
 
 const ALL_POSITIONS = Object.keys(POSITION_NAMES) as JointPosition[];
 
-const pieceSchema = z.strictObject(
+/** What a paper fixes of a section's piece. */
+export const paperPieceSchema = z.strictObject(
   {
     blueprint: z.string({ error: "blueprint: the name of a blueprint" }),
     process: z.enum([DRAWN, ...PROCESSES], oneOf("process", [DRAWN, ...PROCESSES])),
@@ -28,6 +29,7 @@ const pieceSchema = z.strictObject(
   },
   fields("piece", "blueprint, process, position, thickness"),
 );
+export type PaperPiece = Readonly<z.infer<typeof paperPieceSchema>>;
 
 const WEIGHT_MOST = 1000;
 const weightSchema = (part: SectionPart) => {
@@ -75,7 +77,7 @@ const paperSectionSchema = z
         .number({ error: PASS_MARK })
         .refine((mark) => marksSchema.safeParse(mark).success, { error: PASS_MARK }),
       weights: weightsSchema,
-      piece: pieceSchema,
+      piece: paperPieceSchema,
       /** Of the criteria in force; their value is put into the sitting on the server. */
       criteriaId: z
         .string({ error: "criteriaId: the id of a set of criteria" })

@@ -1,5 +1,5 @@
 import type { WritingWindow } from "../practice";
-import type { ChosenOptions, Report } from "../report";
+import type { Report } from "../report";
 
 /** Who of the tutors did something, and why; both are kept. */
 interface ByTutor {
@@ -7,11 +7,6 @@ interface ByTutor {
   readonly by: string;
   readonly reason: string;
 }
-
-/** What a save holds: a version of the report, or of the answers, which come once the report is closed. */
-export type SavedWork =
-  | { readonly part: "report"; readonly report: Report }
-  | { readonly part: "answers"; readonly answers: ChosenOptions };
 
 /** What happens to a run. `madeAt` is when the learner did it, by the server's clock as the browser knows it. */
 export type RunEvent =
@@ -22,7 +17,8 @@ export type RunEvent =
       readonly sequence: number;
       readonly window: WritingWindow;
       readonly madeAt: Date;
-      readonly work: SavedWork;
+      /** With the answers to the questions, which come once the report is closed. */
+      readonly report: Report;
     }
   | { readonly kind: "close-report"; readonly windowId: string; readonly madeAt: Date }
   | { readonly kind: "hand-in"; readonly windowId: string; readonly madeAt: Date }

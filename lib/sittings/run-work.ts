@@ -1,5 +1,4 @@
 import { answerSave } from "../practice";
-import type { ChosenOptions } from "../report";
 import type { RunRefusal } from "./refusals";
 import { closeAt, isLatePacket, mayShowMarks, pausedSince, type SectionRun } from "./run";
 import type { RunEventOf } from "./run-events";
@@ -39,31 +38,31 @@ function whyNotTaken(
   return run.liveWindowId === windowId ? null : "other-window";
 }
 
-/** A save: in the order of its number, from the live window, in time. The same once more changes nothing. */
+/**
+ * A save: in the order of its number, from the live window, in time. The same once more changes nothing. Once the report is
+ * closed only its answers may change.
+ */
 export function takeSave(
   run: SectionRun,
-  { sequence, window, madeAt, work }: RunEventOf<"save">,
+  { sequence, window, madeAt, report }: RunEventOf<"save">,
   sitting: Sitting,
   now: Date,
 ): SectionRun | RunRefusal {
   const refusal = whyNotTaken(run, sitting, { windowId: window.id, madeAt }, now);
   if (refusal !== null) return refusal;
-  // whether it is newer does not depend on what it holds; whether it is the same does
-  const report = work.part === "report" ? work.report : run.report;
-  const answer = answerSave({ ...run, state: "open", reportClosedAt: null }, sequence, report, window);
-  if (answer === "accept") {
-    const isReportClosed = run.reportClosedAt !== null;
-    if (work.part === "report" && isReportClosed) return "report-closed";
-    if (work.part === "answers" && !isReportClosed) return "report-open";
-    const kept = work.part === "report" ? { report: work.report } : { answers: work.answers };
-    return { ...run, ...kept, sequence, windowId: window.id, savedAt: now };
+  const answer = answerSave({ ...run, state: "open" }, sequence, report, window);
+  switch (answer) {
+    case "accept":
+      return { ...run, report, sequence, windowId: window.id, savedAt: now };
+    case "repeat":
+      return run;
+    case "report-open":
+    case "report-closed":
+      return answer;
+    default:
+      return "stale-save";
   }
-  const isSame = answer === "repeat" && (work.part === "report" || isSameChoice(run.answers, work.answers));
-  return isSame ? run : "stale-save";
 }
-
-const isSameChoice = (a: ChosenOptions, b: ChosenOptions): boolean =>
-  Object.keys(a).length === Object.keys(b).length && Object.entries(a).every(([id, option]) => b[id] === option);
 
 /** Closes the report, for good: the questions that follow speak of what is on the piece. */
 export function closeReport(

@@ -1,4 +1,4 @@
-import { type ChosenOptions, EMPTY_REPORT, type Report } from "../report";
+import { EMPTY_REPORT, type Report } from "../report";
 import type { Section } from "../results";
 import type { Sitting } from "./sitting";
 import { endPause, type Pause, standingSince } from "./stopped-time";
@@ -50,7 +50,6 @@ export interface SectionRun {
   readonly report: Report;
   /** From then on the report stands, and the questions on the piece are shown. */
   readonly reportClosedAt: Date | null;
-  readonly answers: ChosenOptions;
   /** Number of the last save that was accepted; 0 before the first. */
   readonly sequence: number;
   /** The window that sent it; null before the first. */
@@ -78,7 +77,6 @@ export const newRun = (
   voided: null,
   report: EMPTY_REPORT,
   reportClosedAt: null,
-  answers: {},
   sequence: 0,
   windowId: null,
   savedAt: null,

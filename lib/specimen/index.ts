@@ -3,6 +3,7 @@ export {
   drawCleanFillet,
   FILLET_BLUEPRINTS,
   type FilletBlueprint,
+  type FilletChoice,
   type FilletRecipe,
   type FilletTruthItem,
   filletBlueprintSchema,

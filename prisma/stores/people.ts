@@ -149,3 +149,9 @@ export async function readPasswordHash(userId: string): Promise<string | null> {
 export function personOf({ id, name, username, role, hasOneTimeCode, createdAt }: UserModel): Person {
   return { id, name, signInName: username, role, hasOneTimeCode, createdAt };
 }
+
+/** Names by id; whose account is gone is left out. */
+export async function listPeopleNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  const rows = await database().user.findMany({ where: { id: { in: [...ids] } }, select: { id: true, name: true } });
+  return new Map(rows.map(({ id, name }) => [id, name]));
+}

@@ -10,6 +10,13 @@ import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel } from "../generated/client/models";
 
 const withAttempts = { attempts: { omit: { result: true } } } as const;
+const withRun = { ...withAttempts, run: { select: { id: true } } } as const;
+/** A section of a sitting that was opened again meanwhile is not marked. */
+const closedRunOrNone: Prisma.PracticeWhereInput = {
+  OR: [{ run: { is: null } }, { run: { is: { state: { in: ["handedIn", "expired"] } } } }],
+};
+/** Outside any sitting: what a learner does for practice. */
+const forPractice = { run: { is: null } } as const;
 
 export interface PracticeToCreate {
   readonly id: string;
@@ -36,29 +43,32 @@ export interface HandedInPractice {
   readonly sections: readonly AccountedMark[];
 }
 
-export async function createPractice({ criteria, ...practice }: PracticeToCreate): Promise<void> {
-  const values = {
-    report: reportColumn.write(EMPTY_REPORT),
-    ...(criteria && { criteria: sentencingCriteriaColumn.write(criteria) }),
-  };
-  await database().practice.create({ data: { ...practice, ...values } });
+export async function createPractice(practice: PracticeToCreate): Promise<void> {
+  await database().practice.create({ data: practiceRow(practice) });
 }
+
+/** The row of a practice that nothing has been written in. */
+export const practiceRow = ({ criteria, ...practice }: PracticeToCreate) => ({
+  ...practice,
+  report: reportColumn.write(EMPTY_REPORT),
+  ...(criteria && { criteria: sentencingCriteriaColumn.write(criteria) }),
+});
 
 export async function readPractice(id: string): Promise<Practice | null> {
   const row = await database().practice.findUnique({
     where: { id },
-    include: withAttempts,
+    include: withRun,
     omit: { truth: true, questions: true },
   });
   return row && practiceOf(row);
 }
 
-/** One person's practices, the latest start first. */
+/** One person's practices outside sittings, the latest start first. */
 export async function listPractices(userId: string): Promise<readonly ListedPractice[]> {
   const rows = await database().practice.findMany({
-    where: { userId },
+    where: { userId, ...forPractice },
     orderBy: [{ startedAt: "desc" }, { id: "asc" }],
-    include: withAttempts,
+    include: withRun,
     omit: { truth: true, criteria: true, questions: true },
   });
   return rows.map(listedOf);
@@ -69,7 +79,7 @@ export async function readLastChoice(
   userId: string,
 ): Promise<{ readonly criteriaId: string; readonly book: Book } | null> {
   const row = await database().practice.findFirst({
-    where: { userId, criteria: { not: Prisma.AnyNull } },
+    where: { userId, criteria: { not: Prisma.AnyNull }, ...forPractice },
     orderBy: [{ startedAt: "desc" }, { id: "asc" }],
     select: { criteria: true, book: true },
   });
@@ -77,7 +87,7 @@ export async function readLastChoice(
 }
 
 export async function countOpenPractices(userId: string): Promise<number> {
-  return database().practice.count({ where: { userId, state: "open" } });
+  return database().practice.count({ where: { userId, state: "open", ...forPractice } });
 }
 
 /** Puts another specimen on the bench of an open practice, in place of one that could not be made. */
@@ -160,7 +170,7 @@ export async function handIn({
 }: HandIn): Promise<boolean> {
   return database().$transaction(async (transaction) => {
     const { count } = await transaction.practice.updateMany({
-      where: { id, state: "open", sequence, reportClosedAt },
+      where: { id, state: "open", sequence, reportClosedAt, ...closedRunOrNone },
       data: { state: "handedIn", handedInAt, truth: truthColumn.write(truth), generatorVersion },
     });
     if (count === 0) return false;
@@ -178,7 +188,10 @@ export async function handIn({
 
 /** A handed-in practice with its answers, or null if there is none or it is still open. */
 export async function readHandedInPractice(id: string): Promise<HandedInPractice | null> {
-  const row = await database().practice.findUnique({ where: { id }, include: { attempts: true } });
+  const row = await database().practice.findUnique({
+    where: { id },
+    include: { attempts: true, run: { select: { id: true } } },
+  });
   if (!row || row.truth === null || row.generatorVersion === null) return null;
   if (row.attempts.length === 0) throw new Error(`practice ${id} was handed in without a mark`);
   return {
@@ -201,13 +214,13 @@ export interface LearnerRecord {
   readonly handedIn: readonly MarkedPractice[];
 }
 
-/** Everybody's marks and how much they have unfinished, by person. */
+/** Everybody's marks and how much they have unfinished outside sittings, by person. */
 export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerRecord>> {
   const db = database();
   const [openCounts, rows] = await Promise.all([
-    db.practice.groupBy({ by: ["userId"], where: { state: "open" }, _count: true }),
+    db.practice.groupBy({ by: ["userId"], where: { state: "open", ...forPractice }, _count: true }),
     db.practice.findMany({
-      where: { state: "handedIn" },
+      where: { state: "handedIn", ...forPractice },
       orderBy: { handedInAt: "desc" },
       select: { id: true, userId: true, handedInAt: true, ...withAttempts },
     }),
@@ -228,6 +241,7 @@ export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerR
 
 type ListedRow = Omit<PracticeModel, "truth" | "criteria" | "questions"> & {
   readonly attempts: readonly Omit<AttemptModel, "result">[];
+  readonly run: { readonly id: string } | null;
 };
 type PracticeRow = ListedRow & Pick<PracticeModel, "criteria">;
 
@@ -242,6 +256,7 @@ function listedOf(row: ListedRow): ListedPractice {
     id,
     userId,
     specimenId,
+    runId: row.run?.id ?? null,
     state: row.state === "open" ? "open" : "handed-in",
     section: pieceOf(row.section),
     passMark: row.passMark,
@@ -267,7 +282,8 @@ function inOrder<Row extends Pick<AttemptModel, "section">>(attempts: readonly R
   return MARKED_SECTIONS.flatMap((one) => attempts.filter(({ section }) => section === one));
 }
 
-const marksOf = (attempts: ListedRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
+/** The marks of a practice, in the order of sections. */
+export const marksOf = (attempts: ListedRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
 
 function markOf({
   section,

@@ -1,7 +1,8 @@
+import type { PaperPiece } from "@/lib/sittings";
 import type { Truth } from "@/lib/specimen";
 import type { EndViews, JointKind, SurfaceFace } from "@/lib/weld";
 import { database } from "../client";
-import { endsColumn, truthColumn } from "../columns";
+import { askedPieceColumn, endsColumn, truthColumn } from "../columns";
 
 /**
  * waiting: to be made; making: at work; ready: nobody's yet; taken: somebody inspects it; failed: could not be made.
@@ -19,7 +20,12 @@ export interface SpecimenOrder {
   readonly id: string;
   readonly kind: JointKind;
   readonly seed: string;
+  /** What a paper fixes of it; null for practice. */
+  readonly asked: PaperPiece | null;
 }
+
+/** stock: for whoever comes first; ahead: kept for somebody, who comes later; awaited: somebody stands and waits for it. */
+export type OrderedFor = "stock" | "ahead" | "awaited";
 
 export interface MadeSpecimen {
   readonly truth: Truth;
@@ -30,21 +36,45 @@ export interface MadeSpecimen {
   readonly ends: EndViews | null;
 }
 
-/** Orders a specimen. A reserved one goes to whoever asked for it, another one to whoever comes first. */
-export async function orderSpecimen(order: SpecimenOrder, isReserved: boolean, now: Date): Promise<void> {
-  await database().specimen.create({ data: { ...order, isReserved, state: "waiting", createdAt: now } });
+/** Orders a specimen. */
+export async function orderSpecimen(
+  { asked, ...order }: SpecimenOrder,
+  orderedFor: OrderedFor,
+  now: Date,
+): Promise<void> {
+  await database().specimen.create({
+    data: {
+      ...order,
+      ...(asked && { asked: askedPieceColumn.write(asked) }),
+      isReserved: orderedFor !== "stock",
+      isAwaited: orderedFor === "awaited",
+      state: "waiting",
+      createdAt: now,
+    },
+  });
 }
 
-/** The order to make next: reserved before stock, oldest first. It is marked as being made. */
-export async function takeOrder(): Promise<(SpecimenOrder & { readonly isReserved: boolean }) | null> {
+/** Notes that somebody stands and waits for a specimen that is not made. */
+export async function hurrySpecimen(id: string): Promise<void> {
+  await database().specimen.updateMany({ where: { id, state: "waiting" }, data: { isAwaited: true } });
+}
+
+/**
+ * The order to make next: what is waited for, then what is kept for somebody, then stock, each oldest first. It is marked
+ * as being made.
+ */
+export async function takeOrder(
+  { isAwaitedOnly }: { readonly isAwaitedOnly: boolean } = { isAwaitedOnly: false },
+): Promise<(SpecimenOrder & { readonly isAwaited: boolean }) | null> {
   for (;;) {
     const next = await database().specimen.findFirst({
-      where: { state: "waiting" },
-      orderBy: [{ isReserved: "desc" }, { createdAt: "asc" }],
-      select: { id: true, kind: true, seed: true, isReserved: true },
+      where: { state: "waiting", ...(isAwaitedOnly && { isAwaited: true }) },
+      orderBy: [{ isAwaited: "desc" }, { isReserved: "desc" }, { createdAt: "asc" }],
+      select: { id: true, kind: true, seed: true, isAwaited: true, asked: true },
     });
     if (!next) return null;
-    if (await moveSpecimen(next.id, "waiting", "making")) return next;
+    const asked = next.asked === null ? null : askedPieceColumn.read(next.asked);
+    if (await moveSpecimen(next.id, "waiting", "making")) return { ...next, asked };
   }
 }
 

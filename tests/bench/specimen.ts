@@ -44,7 +44,9 @@ export async function benchSpecimen({ long }: { long: boolean }): Promise<string
   const decode: number[] = [];
   for (let n = 0; n < 8; n++) {
     const begun = performance.now();
-    const faces = await Promise.all(FACES.map((face) => pool.make(`bench-pool-${n}`, face, { urgent: true })));
+    const faces = await Promise.all(
+      FACES.map((face) => pool.make({ seed: `bench-pool-${n}`, asked: null, face }, { urgent: true })),
+    );
     if (n === 0) lines.push(`both faces, two cold threads: ${(performance.now() - begun).toFixed(0)} ms`);
     else both.push(performance.now() - begun);
     wire.push(faces.reduce((sum, face) => sum + face.packed.length, 0));
@@ -81,7 +83,7 @@ async function thousandSeeds(): Promise<string[]> {
     Array.from({ length: 1000 }, async (_, n) => {
       const seed = `long-${n}`;
       try {
-        const all = await Promise.all(FACES.map((face) => pool.make(seed, face, { urgent: true })));
+        const all = await Promise.all(FACES.map((face) => pool.make({ seed, asked: null, face }, { urgent: true })));
         const faces = all.filter((made) => made.face !== "fillet");
         bytes.push(faces.reduce((sum, face) => sum + face.packed.length, 0));
         for (const made of faces) {

@@ -71,11 +71,9 @@ const runEvent: fc.Arbitrary<(now: Date, run: SectionRun) => RunEvent> = fc.oneo
       .tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 2 }), windowId, fc.boolean())
       .map(([delay, ahead, id, isAnswer]) => (now: Date, run: SectionRun): RunEvent => {
         const sequence = run.sequence + ahead;
-        const work = isAnswer
-          ? ({ part: "answers", answers: { q1: sequence % 4 } } as const)
-          : ({ part: "report", report: reportAt(sequence) } as const);
+        const report = isAnswer ? { ...run.report, answers: { q1: sequence % 4 } } : reportAt(sequence);
         const madeAt = new Date(now.getTime() - delay * 1000);
-        return { kind: "save", sequence, window: { id, base: run.sequence }, madeAt, work };
+        return { kind: "save", sequence, window: { id, base: run.sequence }, madeAt, report };
       }),
   },
   { weight: 4, arbitrary: windowId.map((id) => (): RunEvent => ({ kind: "start", windowId: id })) },
@@ -257,10 +255,9 @@ describe("whatever people do in a sitting", () => {
           const then = runOf(after, one.id);
           if (one.state !== "handed-in" || then === one) continue;
           expect(["running", "void", "handed-in"]).toContain(then.state);
-          const { report, answers, sequence, savedAt, startedAt } = then;
-          expect({ report, answers, sequence, savedAt, startedAt }).toEqual({
+          const { report, sequence, savedAt, startedAt } = then;
+          expect({ report, sequence, savedAt, startedAt }).toEqual({
             report: one.report,
-            answers: one.answers,
             sequence: one.sequence,
             savedAt: one.savedAt,
             startedAt: one.startedAt,
@@ -274,17 +271,12 @@ describe("whatever people do in a sitting", () => {
 
   it("every save that was accepted is kept until a later one is, whatever happens in between", () => {
     check((moments) => {
-      const kept = new Map<string, { report: unknown; answers: unknown }>();
+      const kept = new Map<string, { report: unknown }>();
       for (const { now, before, after, act, ok } of moments) {
         const run = act.on === "run" ? (before.runs[act.run] as SectionRun) : null;
         const event = act.on === "run" && run ? act.event(now, run) : null;
         if (run && event?.kind === "save" && ok) {
-          const old = kept.get(run.id) ?? { report: EMPTY_REPORT, answers: {} };
-          const { work } = event;
-          kept.set(
-            run.id,
-            work.part === "report" ? { ...old, report: work.report } : { ...old, answers: work.answers },
-          );
+          kept.set(run.id, { report: event.report });
         }
         for (const [id, work] of kept) expect(runOf(after, id)).toMatchObject(work);
       }

@@ -12,7 +12,7 @@ test("a worker thread makes a whole fillet: surface, ends and truth as they are 
   const pool = openPool(resolve("dist/specimen-worker.mjs"), 1);
   const stages: string[] = [];
   const onStage = (stage: string) => void (stages[stages.length - 1] !== stage && stages.push(stage));
-  const made = await pool.make("worker fillet", "fillet", { urgent: true, onStage });
+  const made = await pool.make({ seed: "worker fillet", asked: null, face: "fillet" }, { urgent: true, onStage });
   await pool.close();
   if (made.face !== "fillet") throw new Error(`made ${made.face}`);
   // once a try

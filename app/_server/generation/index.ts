@@ -4,6 +4,8 @@ import type { SpecimenSource } from "./specimen-source";
 /** Where the routes get specimens: the maker of this process, opened when it is first needed. */
 export const specimens: SpecimenSource = {
   takeReady: (kind) => specimenMaker().takeReady(kind),
-  requestOne: (kind) => specimenMaker().requestOne(kind),
+  requestOne: (kind, asked) => specimenMaker().requestOne(kind, asked),
+  orderAhead: (kind, asked) => specimenMaker().orderAhead(kind, asked),
+  hurry: (specimenId) => specimenMaker().hurry(specimenId),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
 };

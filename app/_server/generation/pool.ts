@@ -1,11 +1,8 @@
 import { Worker } from "node:worker_threads";
-import type { SurfaceFace } from "@/lib/weld";
-import type { MadeFace } from "./make-face";
+import type { FaceOrder, MadeFace } from "./make-face";
 
-export interface JobRequest {
+export interface JobRequest extends FaceOrder {
   readonly job: number;
-  readonly seed: string;
-  readonly face: SurfaceFace;
 }
 
 export type JobAnswer =
@@ -29,11 +26,7 @@ interface Hand {
  * A learner who waits goes before work done ahead.
  */
 export interface Pool {
-  make(
-    seed: string,
-    face: SurfaceFace,
-    options: { urgent: boolean; onStage?: (stage: string) => void },
-  ): Promise<MadeFace>;
+  make(order: FaceOrder, options: { urgent: boolean; onStage?: (stage: string) => void }): Promise<MadeFace>;
   close(): Promise<void>;
 }
 
@@ -83,16 +76,17 @@ export function openPool(workerFile: string, size: number): Pool {
       hand.busy = next;
       // an idle thread keeps no process alive, one at work does
       hand.worker.ref();
-      const request: JobRequest = { job: next.job, seed: next.seed, face: next.face };
+      const { job, seed, asked, face } = next;
+      const request: JobRequest = { job, seed, asked, face };
       hand.worker.postMessage(request);
     }
   }
 
   return {
-    make(seed, face, options) {
+    make(order, options) {
       return new Promise((resolve, reject) => {
         const onStage = options.onStage ?? (() => undefined);
-        (options.urgent ? urgent : ahead).push({ job: jobs++, seed, face, onStage, resolve, reject });
+        (options.urgent ? urgent : ahead).push({ ...order, job: jobs++, onStage, resolve, reject });
         assign();
       });
     },

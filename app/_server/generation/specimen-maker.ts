@@ -1,11 +1,14 @@
 import { randomBytes } from "node:crypto";
+import type { PaperPiece } from "@/lib/sittings";
 import { assembleTruth, GENERATOR_VERSION } from "@/lib/specimen";
 import { JOINT_KINDS, type JointKind, PIECES } from "@/lib/weld";
 import {
   countStock,
   failSpecimen,
   finishSpecimen,
+  hurrySpecimen,
   type MadeSpecimen,
+  type OrderedFor,
   orderSpecimen,
   putBackInterruptedOrders,
   readSpecimenProgress,
@@ -36,29 +39,37 @@ function createMaker(workerFile: string): SpecimenMaker {
   let inHand = 0;
   let isTaking = false;
 
-  async function order(kind: JointKind, isReserved: boolean): Promise<{ specimenId: string }> {
+  async function order(
+    kind: JointKind,
+    orderedFor: OrderedFor,
+    asked: PaperPiece | null = null,
+  ): Promise<{ specimenId: string }> {
     const specimenId = randomId();
-    await orderSpecimen({ id: specimenId, kind, seed: randomBytes(16).toString("hex") }, isReserved, new Date());
+    const seed = randomBytes(16).toString("hex");
+    await orderSpecimen({ id: specimenId, kind, seed, asked }, orderedFor, new Date());
     void work();
     return { specimenId };
   }
 
   async function restock(): Promise<void> {
     for (const kind of JOINT_KINDS) {
-      for (let missing = STOCK[kind] - (await countStock(kind)); missing > 0; missing--) await order(kind, false);
+      for (let missing = STOCK[kind] - (await countStock(kind)); missing > 0; missing--) await order(kind, "stock");
     }
   }
 
-  /** Starts what has been ordered, at most two specimens at a time; the pool lets the one that is waited for go first. */
+  /**
+   * Starts what has been ordered: two specimens at a time, of which one at most is made ahead, so that whoever waits need
+   * not wait for that as well; the pool lets the one that is waited for go first.
+   */
   async function work(): Promise<void> {
     if (isTaking) return;
     isTaking = true;
     try {
       while (inHand < 2) {
-        const next = await takeOrder();
+        const next = await takeOrder({ isAwaitedOnly: inHand > 0 });
         if (!next) return;
         inHand++;
-        void make(pool, next, next.isReserved).finally(() => {
+        void make(pool, next, next.isAwaited).finally(() => {
           inHand--;
           void work();
         });
@@ -81,14 +92,19 @@ function createMaker(workerFile: string): SpecimenMaker {
       setTimeout(() => void restock().catch(report), RESTOCK_AFTER_MS).unref();
       return specimenId ? { specimenId } : null;
     },
-    requestOne: (kind) => order(kind, true),
+    requestOne: (kind, asked) => order(kind, "awaited", asked),
+    orderAhead: (kind, asked) => order(kind, "ahead", asked),
+    async hurry(specimenId) {
+      await hurrySpecimen(specimenId);
+      void work();
+    },
     async stageOf(specimenId) {
       return (await readSpecimenProgress(specimenId)) ?? { state: "failed", stage: "" };
     },
   };
 }
 
-async function make(pool: Pool, { id, kind, seed }: SpecimenOrder, isUrgent: boolean): Promise<void> {
+async function make(pool: Pool, { id, kind, seed, asked }: SpecimenOrder, isUrgent: boolean): Promise<void> {
   let shown = "";
   const onStage = (stage: string) => {
     if (stage === shown) return;
@@ -96,7 +112,7 @@ async function make(pool: Pool, { id, kind, seed }: SpecimenOrder, isUrgent: boo
     void writeStage(id, stage).catch(report);
   };
   try {
-    const faces = PIECES[kind].faces.map((face) => pool.make(seed, face, { urgent: isUrgent, onStage }));
+    const faces = PIECES[kind].faces.map((face) => pool.make({ seed, asked, face }, { urgent: isUrgent, onStage }));
     await finishSpecimen(id, pieceOf(await Promise.all(faces)));
   } catch (error) {
     report(error);

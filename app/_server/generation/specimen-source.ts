@@ -1,3 +1,4 @@
+import type { PaperPiece } from "@/lib/sittings";
 import type { JointKind } from "@/lib/weld";
 import type { SpecimenProgress } from "@/prisma/stores/specimens";
 
@@ -5,7 +6,14 @@ import type { SpecimenProgress } from "@/prisma/stores/specimens";
 export interface SpecimenSource {
   /** A specimen of that kind that is ready now, taken off the shelf for good; null where the shelf is empty. */
   takeReady(kind: JointKind): Promise<{ readonly specimenId: string } | null>;
-  /** Orders one that is kept for whoever asks, ahead of the stock. Returns at once; `stageOf` tells how far it is. */
-  requestOne(kind: JointKind): Promise<{ readonly specimenId: string }>;
+  /**
+   * Orders one that somebody waits for, before everything that is made ahead; as a paper asks for it, or for practice.
+   * Returns at once; `stageOf` tells how far it is.
+   */
+  requestOne(kind: JointKind, asked?: PaperPiece): Promise<{ readonly specimenId: string }>;
+  /** Orders one that is kept for somebody who comes later. */
+  orderAhead(kind: JointKind, asked: PaperPiece): Promise<{ readonly specimenId: string }>;
+  /** Somebody has come and waits for one that was ordered ahead. */
+  hurry(specimenId: string): Promise<void>;
   stageOf(specimenId: string): Promise<SpecimenProgress>;
 }

@@ -9,10 +9,10 @@ for (const flag of MAKING_FLAGS) setFlagsFromString(flag);
 if (!parentPort) throw new Error("the specimen worker runs in a worker thread only");
 const port = parentPort;
 
-port.on("message", async ({ job, seed, face }: JobRequest) => {
+port.on("message", async ({ job, ...order }: JobRequest) => {
   const answer = (message: JobAnswer, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
   try {
-    const made = await makeFace(seed, face, (stage) => answer({ job, kind: "stage", stage }));
+    const made = await makeFace(order, (stage) => answer({ job, kind: "stage", stage }));
     const packed = new Uint8Array(made.packed);
     answer({ job, kind: "made", made: { ...made, packed } }, [packed.buffer]);
   } catch (error) {

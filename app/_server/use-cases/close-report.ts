@@ -6,6 +6,8 @@ import type { Caller } from "../caller";
 import { freshQuestions } from "../draw-questions";
 import { requireOwnPractice } from "../permissions";
 import { refuse } from "../refusal";
+import { closeInRun } from "../sittings/close-in-run";
+import { readLastVersion } from "./last-version";
 import { keptVersion, saveReport } from "./save-report";
 
 /**
@@ -15,6 +17,13 @@ import { keptVersion, saveReport } from "./save-report";
 export async function closeReport(caller: Caller, id: string, input: unknown) {
   const own = await requireOwnPractice(caller, id);
   if (!own.ok) return own;
+  const { practice } = own;
+  const { runId } = practice;
+  if (runId !== null) {
+    const now = caller.clock();
+    const read = readLastVersion(input, practice.section, now);
+    return read.ok ? closeInRun({ ...practice, runId }, read.last, now) : read;
+  }
   if (own.practice.state === "handed-in") return refuse("already-handed-in");
   if (!own.practice.criteria) return refuse("no-questions");
   if (input !== undefined) {

@@ -1,19 +1,49 @@
 import { asked } from "@/lib/questions";
+import { type PaperSection, whyShut } from "@/lib/sittings";
 import { readQuestions } from "@/prisma/stores/practices";
+import { readRunPlace, readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { factsOf } from "../joint-facts";
+import { type Refusal, refuse } from "../refusal";
+import { byClock } from "../sittings/change-sitting";
+import { sectionOf } from "../sittings/new-run";
+import { type LiveRun, liveRunOf } from "../sittings/own-view";
 import { followProgress } from "./follow-progress";
+
+/** What the bench has to know of the section of a sitting that is on it. */
+export interface BenchRun extends LiveRun {
+  readonly aids: PaperSection["aids"];
+  readonly questionCount: number;
+  /** The server's time when it was read. */
+  readonly now: Date;
+}
 
 /**
  * The caller's practice with how far its piece is, and what a drawing would say of the joint; that is null while the piece
- * is not made. Nothing else of the truth leaves. Once the report is closed the questions go with it, without their keys.
+ * is not made. Nothing else of the truth leaves. Once the report is closed the questions go with it, without their keys. A
+ * section of a sitting comes with its clock, and not at all unless it is started and open.
  */
 export async function openBench(caller: Caller, id: string, specimens: SpecimenSource) {
   const followed = await followProgress(caller, id, specimens);
   if (!followed.ok) return followed;
+  const { runId } = followed.practice;
+  const sat = runId === null ? { ok: true as const, run: null } : await openRun(runId, caller.clock());
+  if (!sat.ok) return sat;
   const made = followed.plate.state === "made" ? await readTruth(followed.practice.specimenId) : null;
   const questions = followed.practice.reportClosedAt ? (await readQuestions(id)).map(asked) : null;
-  return { ...followed, questions, joint: made && factsOf(made.truth) };
+  return { ...followed, questions, joint: made && factsOf(made.truth), run: sat.run };
+}
+
+async function openRun(runId: string, now: Date): Promise<{ readonly ok: true; readonly run: BenchRun } | Refusal> {
+  const place = await readRunPlace(runId);
+  const stored = place && (await readSitting(place.sittingId));
+  const run = stored && byClock(stored, now).runs.find(({ id }) => id === runId);
+  const live = stored && liveRunOf(stored, runId, now);
+  if (!stored || !run || !live) return refuse("no-such-run");
+  const shut = whyShut(run);
+  if (shut !== null) return refuse(shut);
+  const { aids, questionCount } = sectionOf(stored.sitting.paper, run.section);
+  return { ok: true, run: { ...live, aids, questionCount, now } };
 }

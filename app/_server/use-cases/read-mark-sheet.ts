@@ -1,14 +1,30 @@
 import { readPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
+import { readRunPlace } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
-import { requireReadablePractice } from "../permissions";
+import { mayKnowMarks, requireReadablePractice } from "../permissions";
 import { refuse } from "../refusal";
+import { changeSitting, runStep } from "../sittings/change-sitting";
 
-/** A handed-in practice with truth and account: for whoever handed it in, and for their tutors. */
+/**
+ * A handed-in practice with truth and account: for whoever handed it in, in a sitting once they may know their marks, and for
+ * their tutors. That a learner has seen them is noted, since a section whose answers are known is not opened again.
+ */
 export async function readMarkSheet(caller: Caller, id: string) {
   const readable = await requireReadablePractice(caller, id);
   if (!readable.ok) return readable;
   const { practice, isOwn } = readable;
+  const { runId } = practice;
+  if (isOwn && runId !== null) {
+    const now = caller.clock();
+    if (!(await mayKnowMarks(practice, now))) return refuse("marks-not-released");
+    const place = await readRunPlace(runId);
+    if (!place) return refuse("no-such-practice");
+    const seen = await changeSitting(place.sittingId, now, (whole) =>
+      runStep(whole, runId, { kind: "see-marks" }, now),
+    );
+    if (!seen.ok) return seen;
+  }
   const sheet = await readHandedInPractice(id);
   const learner = await readPerson(practice.userId);
   if (!sheet || !learner) return refuse("not-handed-in");

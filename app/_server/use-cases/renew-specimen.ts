@@ -9,7 +9,9 @@ import { refuse } from "../refusal";
 export async function renewSpecimen(caller: Caller, id: string, specimens: SpecimenSource) {
   const own = await requireOwnPractice(caller, id);
   if (!own.ok) return own;
-  const { specimenId, section } = own.practice;
+  const { specimenId, section, runId } = own.practice;
+  // a sitting sees to its pieces by itself
+  if (runId !== null) return refuse("specimen-not-failed");
   if ((await specimens.stageOf(specimenId)).state !== "failed") return refuse("specimen-not-failed");
   const kind = JOINT_OF[section];
   const other = (await specimens.takeReady(kind)) ?? (await specimens.requestOne(kind));

@@ -8,7 +8,7 @@ import { predictedTruth } from "../recipe/predicted";
 import type { FeatureRow } from "../recipe/rows";
 import { sizingsOf } from "../recipe/sizing";
 import type { FilletBlueprint } from "./fillet-blueprint";
-import { drawCleanFillet, type FilletRecipe } from "./fillet-recipe";
+import { drawCleanFillet, type FilletChoice, type FilletRecipe } from "./fillet-recipe";
 import { laidOutJoint } from "./plan-fillet";
 import { FILLET_NEUTRAL_ROWS, FILLET_ROWS } from "./rows";
 
@@ -27,8 +27,8 @@ interface DrawnFillet {
   readonly drawing: Drawing;
 }
 
-function drawFillet(seed: string, blueprint: FilletBlueprint, attempt: number): DrawnFillet {
-  const clean = drawCleanFillet(seed);
+function drawFillet(seed: string, blueprint: FilletBlueprint, choice: FilletChoice, attempt: number): DrawnFillet {
+  const clean = drawCleanFillet(seed, choice);
   const random = randomStream(`fillet ${seed}/wrong ${attempt}`);
   const gap = random.child("gap").chance(blueprint.gapped) ? wideGap(random.child("gap size")) : clean.gap;
   const drawing = emptyFace(
@@ -47,9 +47,14 @@ function drawFillet(seed: string, blueprint: FilletBlueprint, attempt: number): 
   return { clean, gap, drawing };
 }
 
-/** Draws what goes wrong on the fillet of a seed. The same seed, blueprint and attempt give the same; joint, look and section depend on the seed alone. */
-export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attempt: number): FilletRecipe {
-  const { clean, gap, drawing } = drawFillet(seed, blueprint, attempt);
+/** Draws what goes wrong on the fillet of a seed. The same arguments give the same; joint, look and section depend on seed and choice alone. */
+export function drawFilletRecipe(
+  seed: string,
+  blueprint: FilletBlueprint,
+  choice: FilletChoice,
+  attempt: number,
+): FilletRecipe {
+  const { clean, gap, drawing } = drawFillet(seed, blueprint, choice, attempt);
   return {
     ...clean,
     gap,
@@ -64,7 +69,7 @@ export function drawFilletRecipe(seed: string, blueprint: FilletBlueprint, attem
  * is welded is not in it: a weld too small, legs too unequal, and the gap at its ends.
  */
 export function predictFillet(seed: string, blueprint: FilletBlueprint): SectionTruth {
-  const { asked, planted } = drawFillet(seed, blueprint, 0).drawing;
+  const { asked, planted } = drawFillet(seed, blueprint, {}, 0).drawing;
   return predictedTruth("cap", asked.joint, planted, []);
 }
 

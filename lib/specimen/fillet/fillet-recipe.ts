@@ -1,6 +1,14 @@
 import type { RandomStream } from "../../random";
 import { randomStream } from "../../random";
-import { FILLET_LENGTH, FILLET_POSITIONS, FILLET_PROCESSES, type FilletJoint, requiredLeg } from "../../weld";
+import {
+  FILLET_LENGTH,
+  FILLET_POSITIONS,
+  FILLET_PROCESSES,
+  type FilletJoint,
+  type FilletPosition,
+  type FilletProcess,
+  requiredLeg,
+} from "../../weld";
 import { drawRuns } from "../recipe/layout";
 import { drawLook } from "../recipe/look";
 import { type FaceLayout, POSITION_STYLES, PROCESS_STYLES, type Range } from "../runs";
@@ -44,10 +52,20 @@ const MOST_THROAT = 0.7;
 /** Largest leg, mm: the weld with its surroundings must lie within the fine strip. */
 const LARGEST_LEG = 11;
 
-function drawFilletJoint(random: RandomStream): FilletJoint {
-  const process = random.pick(FILLET_PROCESSES);
-  const position = random.pick(["PB", "PB", "PB", ...FILLET_POSITIONS] as const);
-  const baseThickness = 6 + random.integer(10);
+/** What is fixed of a fillet's joint; everything else is drawn. */
+export interface FilletChoice {
+  readonly process?: FilletProcess;
+  readonly position?: FilletPosition;
+  /** Whole mm, 6 to 15. */
+  readonly baseThickness?: number;
+}
+
+function drawFilletJoint(random: RandomStream, choice: FilletChoice): FilletJoint {
+  // drawn in any case, so that what is fixed moves nothing else
+  const drawnProcess = random.pick(FILLET_PROCESSES);
+  const drawnPosition = random.pick(["PB", "PB", "PB", ...FILLET_POSITIONS] as const);
+  const drawnThickness = 6 + random.integer(10);
+  const { process = drawnProcess, position = drawnPosition, baseThickness = drawnThickness } = choice;
   const standingThickness = 6 + random.integer(Math.min(10, baseThickness - 3));
   const thinner = Math.min(baseThickness, standingThickness);
   const symbol = random.chance(0.6) ? "a" : "z";
@@ -105,9 +123,9 @@ function drawLayout(joint: FilletJoint, section: BeadSection, random: RandomStre
 const SOUND_GAP = 0.6;
 
 /** Clean fillet of a seed, without anything wrong. */
-export function drawCleanFillet(seed: string, joint?: FilletJoint): FilletRecipe {
+export function drawCleanFillet(seed: string, choice: FilletChoice = {}): FilletRecipe {
   const random = randomStream(`fillet ${seed}`);
-  const drawn = joint ?? drawFilletJoint(random.child("joint"));
+  const drawn = drawFilletJoint(random.child("joint"), choice);
   const section = drawSection(drawn, random.child("section"));
   const gaps = random.child("gap");
   const stations = random.child("stations");

@@ -1,6 +1,6 @@
 export { predictFillet } from "./draw-recipe";
 export { FILLET_BLUEPRINTS, type FilletBlueprint, filletBlueprintSchema } from "./fillet-blueprint";
-export { drawCleanFillet, type FilletRecipe } from "./fillet-recipe";
+export { drawCleanFillet, type FilletChoice, type FilletRecipe } from "./fillet-recipe";
 export type { FilletTruthItem } from "./fillet-truth";
 export { generateFillet } from "./generate-fillet";
 export { sizesAt } from "./section";

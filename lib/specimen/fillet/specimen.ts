@@ -1,7 +1,7 @@
 import type { FilletTruth, TruthItem } from "../truth";
 import { drawFilletRecipe } from "./draw-recipe";
 import { FILLET_BLUEPRINTS, type FilletBlueprint } from "./fillet-blueprint";
-import type { FilletRecipe } from "./fillet-recipe";
+import type { FilletChoice, FilletRecipe } from "./fillet-recipe";
 import { generateFillet, type MadeFillet } from "./generate-fillet";
 
 /** A fillet that meets its blueprint. */
@@ -15,17 +15,18 @@ export interface FilletSpecimen extends MadeFillet {
 const MOST_ATTEMPTS = 30;
 
 /**
- * Makes the fillet specimen of a seed and a blueprint, by default for practice, drawing what goes wrong anew until what is
+ * Makes the fillet specimen of a seed and a blueprint, by default for practice and with nothing fixed, drawing what goes wrong anew until what is
  * measured meets the blueprint. Throws where none met it, saying what was wrong with the last one.
  */
 export function generateFilletSpecimen(
   seed: string,
   blueprint: FilletBlueprint = FILLET_BLUEPRINTS.practice,
+  choice: FilletChoice = {},
   onStage: (stage: string) => void = () => {},
 ): FilletSpecimen {
   let last = "";
   for (let attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-    const recipe = drawFilletRecipe(seed, blueprint, attempt);
+    const recipe = drawFilletRecipe(seed, blueprint, choice, attempt);
     const made = generateFillet(recipe, onStage);
     const departure = departureOf(made.truth, blueprint);
     if (departure === null) return { ...made, recipe, attempts: attempt + 1 };

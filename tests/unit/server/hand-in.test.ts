@@ -113,7 +113,7 @@ describe("hand in", () => {
 
   test("is refused while the plate is not made, and keeps the report", async () => {
     const { learner } = await openTestWorkshop();
-    await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret" }, true, NOW);
+    await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret", asked: null }, "awaited", NOW);
     const practice = { id: "early", userId: "learner", specimenId: "unmade", section: "plate", passMark: 70 } as const;
     await createPractice({ ...practice, criteria: null, book: "open", startedAt: NOW });
     expect(await handIn(learner, "early", { sequence: 1, report: CAP_ONLY })).toEqual({

@@ -110,6 +110,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_classes$/),
     expect.stringMatching(/_questions_of_practices$/),
     expect.stringMatching(/_papers$/),
+    expect.stringMatching(/_sittings$/),
   ]);
 
   // what was asked of either face is never asked more of

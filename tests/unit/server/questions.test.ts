@@ -104,7 +104,7 @@ describe("closing the report", () => {
   test("is refused of somebody else's piece, one that is not made, one handed in, and one nothing is asked about", async () => {
     const { learner, other, id } = await openAsked();
     expect(await closeReport(other, id, undefined)).toEqual({ ok: false, code: "no-such-practice" });
-    await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret" }, true, NOW);
+    await orderSpecimen({ id: "unmade", kind: "butt", seed: "secret", asked: null }, "awaited", NOW);
     const early = { id: "early", userId: "learner", specimenId: "unmade", section: "plate", passMark: 70 } as const;
     await createPractice({ ...early, criteria: DEFAULT_CRITERIA, book: "open", startedAt: NOW });
     expect(await closeReport(learner, "early", undefined)).toEqual({ ok: false, code: "specimen-not-made" });

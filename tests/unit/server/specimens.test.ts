@@ -31,23 +31,23 @@ describe("the shelf", () => {
 
 describe("orders", () => {
   test("somebody who waits comes before the stock", async () => {
-    await orderSpecimen({ id: "stock", kind: "butt", seed: "1" }, false, NOW);
-    await orderSpecimen({ id: "waited-for", kind: "butt", seed: "2" }, true, NOW);
-    expect(await takeOrder()).toEqual({ id: "waited-for", kind: "butt", seed: "2", isReserved: true });
-    expect(await takeOrder()).toEqual({ id: "stock", kind: "butt", seed: "1", isReserved: false });
+    await orderSpecimen({ id: "stock", kind: "butt", seed: "1", asked: null }, "stock", NOW);
+    await orderSpecimen({ id: "waited-for", kind: "butt", seed: "2", asked: null }, "awaited", NOW);
+    expect(await takeOrder()).toEqual({ id: "waited-for", kind: "butt", seed: "2", isAwaited: true, asked: null });
+    expect(await takeOrder()).toEqual({ id: "stock", kind: "butt", seed: "1", isAwaited: false, asked: null });
     expect(await takeOrder()).toBeNull();
   });
 
   test("that a stopped server left half done are made again", async () => {
-    await orderSpecimen({ id: "half", kind: "butt", seed: "1" }, false, NOW);
+    await orderSpecimen({ id: "half", kind: "butt", seed: "1", asked: null }, "stock", NOW);
     await takeOrder();
     await putBackInterruptedOrders();
     expect(await takeOrder()).toMatchObject({ id: "half" });
   });
 
   test("a seed is never used twice", async () => {
-    await orderSpecimen({ id: "one", kind: "butt", seed: "same" }, false, NOW);
-    await expect(orderSpecimen({ id: "two", kind: "butt", seed: "same" }, false, NOW)).rejects.toThrow();
+    await orderSpecimen({ id: "one", kind: "butt", seed: "same", asked: null }, "stock", NOW);
+    await expect(orderSpecimen({ id: "two", kind: "butt", seed: "same", asked: null }, "stock", NOW)).rejects.toThrow();
   });
 });
 

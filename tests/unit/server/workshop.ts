@@ -3,6 +3,7 @@ import type { SpecimenSource } from "@/app/_server/generation/specimen-source";
 import { hashPassword } from "@/app/_server/passwords";
 import type { Report } from "@/lib/report";
 import type { Section } from "@/lib/results";
+import type { PaperPiece } from "@/lib/sittings";
 import type { ButtTruth, FilletTruth, Truth } from "@/lib/specimen";
 import type { EndViews, JointKind } from "@/lib/weld";
 import { DEFAULT_PASS_MARKS, type Role } from "@/lib/workshop";
@@ -10,7 +11,9 @@ import { createPerson } from "@/prisma/stores/people";
 import { createPractice } from "@/prisma/stores/practices";
 import {
   finishSpecimen,
+  hurrySpecimen,
   type MadeSpecimen,
+  type OrderedFor,
   orderSpecimen,
   readSpecimenProgress,
   takeReadySpecimen,
@@ -185,7 +188,7 @@ function madeOf(truth: Truth) {
 /** Makes a specimen with a truth from above, as the generator would. */
 export async function makeSpecimen(id: string, isReserved = true, section: Section = "plate"): Promise<string> {
   const { kind, ...made } = MADE[section];
-  await orderSpecimen({ id, kind, seed: `secret-seed-of-${id}` }, isReserved, NOW);
+  await orderSpecimen({ id, kind, seed: `secret-seed-of-${id}`, asked: null }, isReserved ? "awaited" : "stock", NOW);
   await finishSpecimen(id, made);
   return id;
 }
@@ -210,16 +213,19 @@ export async function openPractice({ actor }: Caller, id = "practice", section: 
 /** Specimens from the database alone: nobody makes the ones that are asked for. */
 export function testSource(): SpecimenSource {
   let asked = 0;
+  const order = async (kind: JointKind, piece: PaperPiece | null, orderedFor: OrderedFor) => {
+    const specimenId = `asked-${asked++}`;
+    await orderSpecimen({ id: specimenId, kind, seed: `secret-seed-of-${specimenId}`, asked: piece }, orderedFor, NOW);
+    return { specimenId };
+  };
   return {
     async takeReady(kind) {
       const specimenId = await takeReadySpecimen(kind);
       return specimenId ? { specimenId } : null;
     },
-    async requestOne(kind) {
-      const specimenId = `asked-${asked++}`;
-      await orderSpecimen({ id: specimenId, kind, seed: `secret-seed-of-${specimenId}` }, true, NOW);
-      return { specimenId };
-    },
+    requestOne: (kind, piece) => order(kind, piece ?? null, "awaited"),
+    orderAhead: (kind, piece) => order(kind, piece, "ahead"),
+    hurry: hurrySpecimen,
     stageOf: async (id) => (await readSpecimenProgress(id)) ?? { state: "failed", stage: "" },
   };
 }

@@ -24,7 +24,7 @@ const window = { id: "window-a", base: 3 };
 const EVENTS = {
   start: { kind: "start", windowId: "window-b" },
   "take over": { kind: "take-over", windowId: "window-b" },
-  save: { kind: "save", sequence: 4, window, madeAt: NOW, work: { part: "report", report: reportAt(11) } },
+  save: { kind: "save", sequence: 4, window, madeAt: NOW, report: reportAt(11) },
   "close report": { kind: "close-report", windowId: "window-a", madeAt: NOW },
   "hand in": { kind: "hand-in", windowId: "window-a", madeAt: NOW },
   "see marks": { kind: "see-marks" },

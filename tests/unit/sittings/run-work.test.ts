@@ -1,13 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-  isSettled,
-  mayShowMarks,
-  newRun,
-  type RunEvent,
-  type SavedWork,
-  type SectionRun,
-  stepRun,
-} from "@/lib/sittings";
+import { isSettled, mayShowMarks, newRun, type RunEvent, type SectionRun, stepRun } from "@/lib/sittings";
 import { at, reportAt, run, sitting, tutor } from "../../support/sitting-cases";
 
 const going = sitting({ state: "running", begunAt: at("10:00") });
@@ -26,9 +18,9 @@ const kim = run({
 const save = (
   sequence: number,
   madeAt: string,
-  work: SavedWork = { part: "report", report: reportAt(sequence) },
+  report = reportAt(sequence),
   window = { id: "window-a", base: 3 },
-): RunEvent => ({ kind: "save", sequence, window, madeAt: at(madeAt), work });
+): RunEvent => ({ kind: "save", sequence, window, madeAt: at(madeAt), report });
 const step = (one: SectionRun, event: RunEvent, now: string) => stepRun(one, event, within, at(now));
 
 describe("saves in time", () => {
@@ -98,8 +90,7 @@ describe("saves in time", () => {
 describe("windows and numbers", () => {
   test("the same save again changes nothing; the same number with something else is refused", () => {
     expect(step(kim, save(3, "10:06"), "10:06")).toEqual({ ok: true, next: kim, isChanged: false });
-    const other: SavedWork = { part: "report", report: reportAt(99) };
-    expect(step(kim, save(3, "10:06", other), "10:06")).toMatchObject({ ok: false, code: "stale-save" });
+    expect(step(kim, save(3, "10:06", reportAt(99)), "10:06")).toMatchObject({ ok: false, code: "stale-save" });
     expect(step(kim, save(2, "10:06"), "10:06")).toMatchObject({ ok: false, code: "stale-save" });
   });
 
@@ -126,14 +117,13 @@ describe("windows and numbers", () => {
 });
 
 describe("the report, then the questions", () => {
-  const answers = (sequence: number, q1: number) => save(sequence, "10:09", { part: "answers", answers: { q1 } });
+  const answers = (sequence: number, q1: number) => save(sequence, "10:09", { ...reportAt(3), answers: { q1 } });
   const closed = step(kim, { kind: "close-report", windowId: "window-a", madeAt: at("10:08") }, "10:08").next;
 
   test("answers come only after the report is closed, and the report then stands", () => {
     expect(step(kim, answers(4, 2), "10:09")).toMatchObject({ ok: false, code: "report-open" });
     expect(step(closed, answers(4, 2), "10:09").next).toMatchObject({
-      answers: { q1: 2 },
-      report: reportAt(3),
+      report: { ...reportAt(3), answers: { q1: 2 } },
       sequence: 4,
     });
     expect(step(closed, save(4, "10:09"), "10:09")).toMatchObject({ ok: false, code: "report-closed" });

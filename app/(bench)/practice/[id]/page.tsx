@@ -13,7 +13,7 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
   const { id } = await params;
   const opened = await openBench(await currentCaller(), id, specimens);
   if (!opened.ok) return showRefusal(opened);
-  const { practice, plate, joint, questions } = opened;
+  const { practice, plate, joint, questions, run } = opened;
   if (practice.state === "handed-in") redirect(`/practice/${id}/marks`);
   if (!joint)
     return (
@@ -39,9 +39,9 @@ export default async function BenchPage({ params }: PageProps<"/practice/[id]">)
       criteria={known}
       report={report}
       sequence={sequence}
-      questionCount={criteria ? DEFAULT_PAPER[practice.section].questions : 0}
+      questionCount={criteria ? (run?.questionCount ?? DEFAULT_PAPER[practice.section].questions) : 0}
       questions={questions}
-      mayAskReading
+      mayAskReading={run?.aids.asksReading ?? true}
     />
   );
 }

@@ -1,0 +1,86 @@
+import { shownMark } from "@/lib/results";
+import { type Course, type CourseAttempt, type CourseRule, courseOf, mayShowMarks } from "@/lib/sittings";
+import { listSittingsOf, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
+
+/** Where every learner stands in a paper of a class who has sat something of it, by learner. */
+export async function coursesOfClass(
+  classId: string,
+  paperId: string,
+  rule: CourseRule,
+): Promise<ReadonlyMap<string, Course>> {
+  const attempts = attemptsIn(await listSittingsOf(classId, paperId), () => true);
+  const learners = new Set(attempts.map(({ userId }) => userId));
+  return new Map(
+    Array.from(learners, (userId) => [
+      userId,
+      courseOf(
+        attempts.filter((one) => one.userId === userId),
+        rule,
+      ),
+    ]),
+  );
+}
+
+/** Where one learner stands, as far as they may know their marks. */
+export async function courseAsKnown(
+  classId: string,
+  paperId: string,
+  userId: string,
+  rule: CourseRule,
+  now: Date,
+): Promise<Course> {
+  const attempts = attemptsIn(await listSittingsOf(classId, paperId), ({ run }, { sitting }) =>
+    run.state === "void" ? sitting.state === "released" : mayShowMarks(run, sitting, now),
+  );
+  return courseOf(
+    attempts.filter((one) => one.userId === userId),
+    rule,
+  );
+}
+
+type Attempt = CourseAttempt & { readonly userId: string };
+
+/** Every marked section of sittings as an attempt. */
+function attemptsIn(
+  sittings: readonly StoredSitting[],
+  isCounted: (stored: StoredRun, sitting: StoredSitting) => boolean,
+): readonly Attempt[] {
+  return sittings.flatMap((sitting) =>
+    sitting.runs
+      .filter((stored) => isCounted(stored, sitting))
+      .flatMap((stored) => {
+        const { run, marks } = stored;
+        const [mark] = marks;
+        if (!mark || run.closedAt === null) return [];
+        return [
+          {
+            id: run.id,
+            userId: run.userId,
+            section: run.section,
+            at: run.closedAt,
+            mark: shownMark(mark.markThousandths),
+            passMark: mark.passMark,
+            isVoid: run.state === "void",
+            isBorderline: run.isBorderline,
+            awaitsPiece: !run.isBorderline && awaitsPiece(stored, sitting),
+          },
+        ];
+      }),
+  );
+}
+
+/** Whether a parallel piece was given that can still be sat, or is being sat. */
+function awaitsPiece({ run }: StoredRun, { sitting, runs }: StoredSitting): boolean {
+  const isOn = sitting.state === "running" || sitting.state === "paused";
+  return (
+    isOn &&
+    runs.some(
+      ({ run: other, isMarked }) =>
+        other.isBorderline &&
+        other.userId === run.userId &&
+        other.section === run.section &&
+        other.state !== "void" &&
+        !isMarked,
+    )
+  );
+}

@@ -1,0 +1,64 @@
+import { z } from "zod";
+import type { RunEvent } from "@/lib/sittings";
+import { notePresence, readSitting } from "@/prisma/stores/sittings";
+import type { Caller } from "../caller";
+import { describeProblem } from "../input-problem";
+import { requireOwnRun } from "../permissions";
+import { refuse } from "../refusal";
+import { type Change, changeSitting, runStep } from "../sittings/change-sitting";
+import { liveRunOf, pieceOf } from "../sittings/own-view";
+import { windowIdSchema } from "./save-report";
+
+const windowInput = z.strictObject({ windowId: windowIdSchema });
+
+/**
+ * Starts the clock of one of the caller's sections, once its piece is made; the window that asks is the one that writes.
+ * Starting again changes nothing.
+ */
+export async function startSection(caller: Caller, runId: string, input: unknown) {
+  const parsed = windowInput.safeParse(input);
+  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  return step(caller, runId, { kind: "start", ...parsed.data });
+}
+
+/** Makes a window the one that writes; every other one is read-only from then on. */
+export async function takeOver(caller: Caller, runId: string, input: unknown) {
+  const parsed = windowInput.safeParse(input);
+  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  return step(caller, runId, { kind: "take-over", ...parsed.data });
+}
+
+/** How the caller's section stands, and the server's time to go by. */
+export async function readClock(caller: Caller, runId: string) {
+  const own = await requireOwnRun(caller, runId);
+  if (!own.ok) return own;
+  const stored = await readSitting(own.sittingId);
+  const now = caller.clock();
+  const run = stored && liveRunOf(stored, runId, now);
+  return run ? ({ ok: true, now, run } as const) : refuse("no-such-run");
+}
+
+/** Notes that the window of one of the caller's sections is still there. */
+export async function noteStillThere(caller: Caller, runId: string): Promise<void> {
+  const own = await requireOwnRun(caller, runId);
+  if (own.ok) await notePresence(own.sittingId, own.actor.id, caller.clock());
+}
+
+/** Takes a learner's step of a section, answered with how it stands. */
+async function step(caller: Caller, runId: string, event: RunEvent) {
+  const own = await requireOwnRun(caller, runId);
+  if (!own.ok) return own;
+  const now = caller.clock();
+  const changed = await changeSitting(own.sittingId, now, (whole, stored): Change => {
+    const kept = stored.runs.find(({ run }) => run.id === runId);
+    const isStart = event.kind === "start";
+    const change = runStep(whole, runId, event, now);
+    const isStarting = isStart && !change.code && change.next !== whole;
+    // the clock does not go before there is something to look at
+    if (isStarting && kept && pieceOf(kept) !== "ready") return { next: whole, code: "piece-not-made" };
+    return { ...change, concernsOthers: isStarting };
+  });
+  await notePresence(own.sittingId, own.actor.id, now);
+  if (!changed.ok) return changed;
+  return readClock({ ...caller, clock: () => now }, runId);
+}

@@ -1,0 +1,35 @@
+import { database } from "../client";
+import type { Prisma } from "../generated/client/client";
+
+/** Something a tutor did: to what, when, and why where a reason was asked for. */
+export interface AuditEntry {
+  readonly at: Date;
+  readonly actorId: string;
+  /** Like "add-time". */
+  readonly act: string;
+  readonly subject: { readonly kind: "sitting" | "run"; readonly id: string };
+  readonly reason: string | null;
+  /** What was given with it, such as minutes. */
+  readonly details: Readonly<Record<string, string | number>>;
+}
+
+/** The row of an entry, to be written in the transaction of what it tells of. */
+export const auditRow = ({ subject, details, ...entry }: AuditEntry): Prisma.AuditEntryCreateManyInput => ({
+  ...entry,
+  subjectKind: subject.kind,
+  subjectId: subject.id,
+  details: { ...details },
+});
+
+/** What was done to a sitting and its runs, in the order in which it was done. */
+export async function listAudit(subjectIds: readonly string[]): Promise<readonly AuditEntry[]> {
+  const rows = await database().auditEntry.findMany({
+    where: { subjectKind: { in: ["sitting", "run"] }, subjectId: { in: [...subjectIds] } },
+    orderBy: { id: "asc" },
+  });
+  return rows.map(({ id: _, subjectKind, subjectId, details, ...entry }) => ({
+    ...entry,
+    subject: { kind: subjectKind === "run" ? "run" : "sitting", id: subjectId },
+    details: (details ?? {}) as AuditEntry["details"],
+  }));
+}

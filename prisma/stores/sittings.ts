@@ -1,0 +1,354 @@
+import type { SectionMark } from "@/lib/practice";
+import type { Question } from "@/lib/questions";
+import { EMPTY_REPORT } from "@/lib/report";
+import type { Section } from "@/lib/results";
+import { isOpen, type RunState, type SectionRun, type Sitting, type SittingWithRuns } from "@/lib/sittings";
+import { database } from "../client";
+import { paperColumn, questionsColumn, reportColumn } from "../columns";
+import { Prisma } from "../generated/client/client";
+import type { SectionRunModel } from "../generated/client/models";
+import { runCourseColumn, sittingCourseColumn } from "../run-columns";
+import { type AuditEntry, auditRow } from "./audit";
+import { marksOf, type PracticeToCreate, practiceRow } from "./practices";
+import type { SpecimenProgress } from "./specimens";
+
+/** A run as it is stored, with what its practice says of piece and marks. */
+export interface StoredRun {
+  readonly run: SectionRun;
+  readonly learnerName: string;
+  readonly revision: number;
+  readonly practiceId: string;
+  readonly specimenId: string;
+  readonly specimen: SpecimenProgress;
+  /** Whether its marks are stored. */
+  readonly isMarked: boolean;
+  /** One, once it is marked. */
+  readonly marks: readonly SectionMark[];
+}
+
+export interface StoredSitting {
+  readonly sitting: Sitting;
+  readonly revision: number;
+  readonly groupId: string;
+  readonly groupName: string;
+  readonly paperId: string;
+  readonly paperVersionId: string;
+  readonly isForWholeClass: boolean;
+  readonly runs: readonly StoredRun[];
+}
+
+const withAll = {
+  group: { select: { name: true } },
+  paperVersion: { select: { paperId: true, content: true } },
+  runs: {
+    orderBy: [{ user: { name: "asc" as const } }, { userId: "asc" as const }, { id: "asc" as const }],
+    include: {
+      user: { select: { name: true } },
+      practice: {
+        select: {
+          id: true,
+          state: true,
+          sequence: true,
+          windowId: true,
+          savedAt: true,
+          reportClosedAt: true,
+          specimenId: true,
+          specimen: { select: { state: true, stage: true } },
+          attempts: { omit: { result: true } },
+        },
+      },
+    },
+  },
+} satisfies Prisma.SittingInclude;
+type SittingRow = Prisma.SittingGetPayload<{ include: typeof withAll }>;
+
+/** A sitting with all its runs. Their reports are left empty, but for the run that is asked for. */
+export async function readSitting(id: string, withReportOf?: string): Promise<StoredSitting | null> {
+  const row = await database().sitting.findUnique({ where: { id }, include: withAll });
+  if (!row) return null;
+  const stored = storedOf(row);
+  const asked = stored.runs.find(({ run }) => run.id === withReportOf);
+  if (!asked) return stored;
+  const { report, ...saved } = await database().practice.findUniqueOrThrow({
+    where: { id: asked.practiceId },
+    select: { report: true, sequence: true, windowId: true, savedAt: true, reportClosedAt: true },
+  });
+  // the rest of the run is guarded by its revision, which every save raises
+  const run: SectionRun = { ...asked.run, report: reportColumn.read(report), ...saved };
+  return { ...stored, runs: stored.runs.map((one) => (one === asked ? { ...one, run } : one)) };
+}
+
+/** Sittings of a class, of one paper if one is given: the latest planned first. */
+export async function listSittingsOf(groupId: string, paperId?: string): Promise<readonly StoredSitting[]> {
+  const rows = await database().sitting.findMany({
+    where: { groupId, ...(paperId && { paperVersion: { paperId } }) },
+    orderBy: [{ plannedAt: "desc" }, { id: "asc" }],
+    include: withAll,
+  });
+  return rows.map(storedOf);
+}
+
+/** Sittings that a learner has a section in, or may come to with their class: the latest planned first. */
+export async function listSittingsFor(userId: string): Promise<readonly StoredSitting[]> {
+  const isMember = { members: { some: { userId, leftAt: null } } };
+  const rows = await database().sitting.findMany({
+    where: {
+      OR: [
+        { runs: { some: { userId } } },
+        { isForWholeClass: true, state: { in: ["planned", "open", "running", "paused"] }, group: isMember },
+      ],
+    },
+    orderBy: [{ plannedAt: "desc" }, { id: "asc" }],
+    include: withAll,
+  });
+  return rows.map(storedOf);
+}
+
+/** Sittings that the clock can change, and those with sections that are closed and not marked. */
+export async function listSittingsToSweep(): Promise<readonly string[]> {
+  const rows = await database().sitting.findMany({
+    where: {
+      OR: [
+        { state: { in: ["running", "paused"] } },
+        { runs: { some: { state: { in: ["handedIn", "expired"] }, practice: { state: "open" } } } },
+      ],
+    },
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
+/** Where a run belongs. */
+export async function readRunPlace(
+  id: string,
+): Promise<{ readonly sittingId: string; readonly userId: string } | null> {
+  return database().sectionRun.findUnique({ where: { id }, select: { sittingId: true, userId: true } });
+}
+
+/** The class of a sitting. */
+export async function readGroupOfSitting(id: string): Promise<string | null> {
+  const row = await database().sitting.findUnique({ where: { id }, select: { groupId: true } });
+  return row?.groupId ?? null;
+}
+
+export interface SittingToCreate {
+  readonly sitting: Sitting;
+  readonly groupId: string;
+  readonly paperVersionId: string;
+  readonly isForWholeClass: boolean;
+  readonly createdAt: Date;
+  readonly runs: readonly NewRun[];
+  readonly audit: AuditEntry;
+}
+
+/** A run that is new, with the practice that goes with it. */
+export interface NewRun {
+  readonly run: SectionRun;
+  readonly practice: PracticeToCreate;
+}
+
+/** Stores a sitting with the runs of everybody expected, all or nothing. */
+export async function createSitting({ sitting, runs, audit, ...columns }: SittingToCreate): Promise<void> {
+  const { id, state, plannedAt } = sitting;
+  await database().$transaction([
+    database().sitting.create({
+      data: { id, state, plannedAt, course: sittingCourseColumn.write(courseOf(sitting)), ...columns },
+    }),
+    ...createRuns(id, runs),
+    database().auditEntry.createMany({ data: [auditRow(audit)] }),
+  ]);
+}
+
+const createRuns = (sittingId: string, runs: readonly NewRun[]) => [
+  database().practice.createMany({ data: runs.map(({ practice }) => practiceRow(practice)) }),
+  database().sectionRun.createMany({
+    data: runs.map(({ run, practice }) => {
+      const { id, userId, section, isBorderline } = run;
+      return { id, sittingId, userId, section, isBorderline, practiceId: practice.id, ...runColumns(run) };
+    }),
+  }),
+];
+
+export interface SittingChange {
+  readonly before: StoredSitting;
+  readonly next: SittingWithRuns;
+  /** Practices of the runs that are new. */
+  readonly newRuns: readonly NewRun[];
+  readonly audit: AuditEntry | null;
+  /** What is asked of the piece of a run whose report is closed. */
+  readonly questions: readonly Question[];
+  /** Whether what becomes of other runs depends on it, as with a start: one learner sits one section at a time. */
+  readonly concernsOthers: boolean;
+}
+
+/**
+ * Stores what a step has made of a sitting, all or nothing; false where another one was stored since `before` was read.
+ * What is opened again loses the marks that it had been given.
+ */
+export async function storeChange(change: SittingChange): Promise<boolean> {
+  const { before, next, newRuns, audit } = change;
+  const isWhole = next.sitting !== before.sitting || newRuns.length > 0 || audit !== null || change.concernsOthers;
+  const changed = before.runs.flatMap((stored) => {
+    const run = next.runs.find(({ id }) => id === stored.run.id);
+    return run && run !== stored.run ? [{ stored, run }] : [];
+  });
+  if (!isWhole && changed.length === 0) return true;
+  const { id, state, plannedAt } = next.sitting;
+  const { revision } = before;
+  try {
+    await database().$transaction(async (transaction) => {
+      const kept = await transaction.sitting.updateMany({
+        where: { id, revision },
+        data: isWhole
+          ? { state, plannedAt, course: sittingCourseColumn.write(courseOf(next.sitting)), revision: revision + 1 }
+          : { revision },
+      });
+      if (kept.count === 0) throw new Overtaken();
+      for (const { stored, run } of changed) {
+        const written = await transaction.sectionRun.updateMany({
+          where: { id: run.id, revision: stored.revision },
+          data: { ...runColumns(run), revision: stored.revision + 1 },
+        });
+        if (written.count === 0) throw new Overtaken();
+        const ofPractice = practiceChange(stored, run, change.questions);
+        if (ofPractice) await transaction.practice.update({ where: { id: stored.practiceId }, data: ofPractice });
+        if (isTakenBack(stored, run))
+          await transaction.attempt.deleteMany({ where: { practiceId: stored.practiceId } });
+      }
+      for (const { run, practice } of newRuns) {
+        await transaction.practice.create({ data: practiceRow(practice) });
+        const { userId, section, isBorderline } = run;
+        await transaction.sectionRun.create({
+          data: {
+            id: run.id,
+            sittingId: id,
+            userId,
+            section,
+            isBorderline,
+            practiceId: practice.id,
+            ...runColumns(run),
+          },
+        });
+      }
+      if (audit) await transaction.auditEntry.create({ data: auditRow(audit) });
+    });
+    return true;
+  } catch (error) {
+    if (error instanceof Overtaken) return false;
+    throw error;
+  }
+}
+
+/** Rolls a transaction back. */
+class Overtaken extends Error {}
+
+const isTakenBack = (stored: StoredRun, run: SectionRun): boolean => stored.isMarked && isOpen(run);
+
+function practiceChange(
+  stored: StoredRun,
+  run: SectionRun,
+  questions: readonly Question[],
+): Prisma.PracticeUpdateInput | null {
+  const before = stored.run;
+  const isSaved = run.sequence !== before.sequence || run.savedAt !== before.savedAt;
+  const isStarted = before.startedAt === null && run.startedAt !== null;
+  const isBack = isTakenBack(stored, run);
+  const isClosing = before.reportClosedAt === null && run.reportClosedAt !== null;
+  if (!isSaved && !isStarted && !isBack && !isClosing) return null;
+  const { sequence, windowId, savedAt, startedAt, reportClosedAt } = run;
+  return {
+    ...(isSaved && { report: reportColumn.write(run.report), sequence, windowId, savedAt }),
+    ...(isStarted && startedAt && { startedAt }),
+    ...(isClosing && { reportClosedAt, questions: questionsColumn.write([...questions]) }),
+    ...(isBack && { state: "open", handedInAt: null, truth: Prisma.DbNull, generatorVersion: null }),
+  };
+}
+
+/** Notes that a learner is in a sitting. */
+export async function notePresence(sittingId: string, userId: string, now: Date): Promise<void> {
+  const key = { sittingId, userId };
+  await database().sittingPresence.upsert({
+    where: { sittingId_userId: key },
+    create: { ...key, enteredAt: now, lastSeenAt: now },
+    update: { lastSeenAt: now },
+  });
+}
+
+export interface Presence {
+  readonly userId: string;
+  readonly enteredAt: Date;
+  readonly lastSeenAt: Date;
+}
+
+export async function listPresences(sittingId: string): Promise<readonly Presence[]> {
+  return database().sittingPresence.findMany({
+    where: { sittingId },
+    select: { userId: true, enteredAt: true, lastSeenAt: true },
+  });
+}
+
+function storedOf(row: SittingRow): StoredSitting {
+  return {
+    sitting: {
+      id: row.id,
+      paper: paperColumn.read(row.paperVersion.content),
+      state: row.state,
+      plannedAt: row.plannedAt,
+      ...sittingCourseColumn.read(row.course),
+    },
+    revision: row.revision,
+    groupId: row.groupId,
+    groupName: row.group.name,
+    paperId: row.paperVersion.paperId,
+    paperVersionId: row.paperVersionId,
+    isForWholeClass: row.isForWholeClass,
+    runs: row.runs.map(storedRunOf),
+  };
+}
+
+function storedRunOf(row: SittingRow["runs"][number]): StoredRun {
+  const { practice } = row;
+  const { sequence, windowId, savedAt, reportClosedAt } = practice;
+  return {
+    run: {
+      id: row.id,
+      userId: row.userId,
+      section: row.section as Section,
+      isBorderline: row.isBorderline,
+      state: STATE_OF[row.state],
+      ...runCourseColumn.read(row.course),
+      liveWindowId: row.liveWindowId,
+      report: EMPTY_REPORT,
+      sequence,
+      windowId,
+      savedAt,
+      reportClosedAt,
+    },
+    learnerName: row.user.name,
+    revision: row.revision,
+    practiceId: practice.id,
+    specimenId: practice.specimenId,
+    specimen: practice.specimen,
+    isMarked: practice.state === "handedIn",
+    marks: marksOf(practice.attempts),
+  };
+}
+
+const STATE_OF: Readonly<Record<SectionRunModel["state"], RunState>> = {
+  waiting: "waiting",
+  running: "running",
+  paused: "paused",
+  handedIn: "handed-in",
+  expired: "expired",
+  void: "void",
+};
+
+const runColumns = (run: SectionRun) => ({
+  state: run.state === "handed-in" ? ("handedIn" as const) : run.state,
+  course: runCourseColumn.write(structuredCourse(run)),
+  liveWindowId: run.liveWindowId,
+});
+
+// readonly lists as the columns take them
+const structuredCourse = (run: SectionRun) => run as unknown as Parameters<typeof runCourseColumn.write>[0];
+const courseOf = (sitting: Sitting) => sitting as unknown as Parameters<typeof sittingCourseColumn.write>[0];
