@@ -1,5 +1,5 @@
 export { addTimeSchema, changeFactorSchema, factorSchema, reopenSchema, USUAL_FACTORS, voidSchema } from "./acts";
-export { averagedMark, isBorderline, STANDARD_ERRORS } from "./borderline";
+export { averagedMark, isBorderline, standardErrorOf } from "./borderline";
 export {
   ATTEMPT_KINDS,
   type AttemptKind,

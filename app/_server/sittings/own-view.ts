@@ -1,39 +1,9 @@
-import type { Section } from "@/lib/results";
-import { mayShowMarks, type RunState, type SectionRun, type Sitting, type SittingState, whyShut } from "@/lib/sittings";
+import { mayShowMarks, type SectionRun, type Sitting, whyShut } from "@/lib/sittings";
 import type { StoredRun, StoredSitting } from "@/prisma/stores/sittings";
+import type { LiveRun, OwnSection, OwnSitting } from "../sitting-views";
 import { byClock } from "./change-sitting";
-import { type ClockView, clockView } from "./clock-view";
+import { clockView } from "./clock-view";
 import { sectionOf } from "./new-run";
-
-/** One of a learner's sections in a sitting, as they may know it. */
-export interface OwnSection {
-  readonly runId: string;
-  readonly practiceId: string;
-  readonly section: Section;
-  readonly isBorderline: boolean;
-  readonly state: RunState;
-  readonly closedBy: SectionRun["closedBy"];
-  readonly clock: ClockView;
-  readonly piece: "making" | "ready" | "failed";
-  /** What is being done to the piece; empty when nothing is. */
-  readonly stage: string;
-  readonly passMark: number;
-  readonly savedAt: Date | null;
-  /** Whether the mark sheet may be opened. */
-  readonly mayKnowMarks: boolean;
-}
-
-/** A sitting as one learner may know it. */
-export interface OwnSitting {
-  readonly id: string;
-  readonly paperName: string;
-  readonly className: string;
-  readonly state: SittingState;
-  readonly plannedAt: Date;
-  readonly isPaused: boolean;
-  readonly feedback: Sitting["paper"]["feedback"];
-  readonly sections: readonly OwnSection[];
-}
 
 /** What a learner may know of a sitting now. */
 export function ownView(stored: StoredSitting, userId: string, now: Date): OwnSitting {
@@ -76,25 +46,6 @@ function sectionView(stored: StoredRun, run: SectionRun, sitting: Sitting, now: 
 export function pieceOf({ specimen: { state } }: Pick<StoredRun, "specimen">): OwnSection["piece"] {
   if (state === "failed") return "failed";
   return state === "waiting" || state === "making" ? "making" : "ready";
-}
-
-/** A run on the bench, as its window follows it. */
-export interface LiveRun {
-  readonly runId: string;
-  readonly sittingId: string;
-  readonly state: RunState;
-  /** Why it takes nothing, as a code of the refusals; null while the learner is at it. */
-  readonly shut: ReturnType<typeof whyShut>;
-  readonly clock: ClockView;
-  readonly isSittingPaused: boolean;
-  /** Whether the whole sitting or this section alone is paused. */
-  readonly isPaused: boolean;
-  /** The window that may write; another one is read-only. */
-  readonly liveWindowId: string | null;
-  readonly sequence: number;
-  readonly savedAt: Date | null;
-  readonly isReportClosed: boolean;
-  readonly mayKnowMarks: boolean;
 }
 
 export function liveRunOf(stored: StoredSitting, runId: string, now: Date): LiveRun | null {

@@ -1,11 +1,11 @@
 import { shownMark } from "@/lib/results";
-import { isBorderline, STANDARD_ERRORS, stepSitting } from "@/lib/sittings";
+import { isBorderline, type Paper, standardErrorOf, stepSitting } from "@/lib/sittings";
 import { readPaperVersion } from "@/prisma/stores/papers";
 import { readSitting, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { byClock, changeSitting, sittingStep } from "./change-sitting";
 import { markClosedRuns } from "./mark-closed-runs";
-import { orderPiece, runOn } from "./new-run";
+import { orderPiece, runOn, sectionOf } from "./new-run";
 
 /**
  * Brings a sitting up to the clock: closes what it has closed, marks what can change no more and offers parallel pieces.
@@ -24,7 +24,7 @@ export async function settleSitting(id: string, now: Date, specimens: SpecimenSo
 async function offerParallelPieces(stored: StoredSitting, now: Date, specimens: SpecimenSource): Promise<void> {
   const { sitting, runs } = stored;
   if (!sitting.paper.borderlinePiece || (sitting.state !== "running" && sitting.state !== "paused")) return;
-  for (const first of runs.filter((one) => isNearlyPassed(one) && !hasPiece(one, runs))) {
+  for (const first of runs.filter((one) => isNearlyPassed(one, sitting.paper) && !hasPiece(one, runs))) {
     const { userId, section, factor } = first.run;
     const version = await readPaperVersion(stored.paperVersionId);
     if (!version) return;
@@ -40,10 +40,14 @@ async function offerParallelPieces(stored: StoredSitting, now: Date, specimens: 
   }
 }
 
-function isNearlyPassed({ run, marks, isMarked }: StoredRun): boolean {
+function isNearlyPassed({ run, marks, isMarked }: StoredRun, paper: Paper): boolean {
   const [mark] = marks;
   if (!isMarked || !mark || run.isBorderline || run.state === "void") return false;
-  return isBorderline(shownMark(mark.markThousandths), mark.passMark, STANDARD_ERRORS[run.section]);
+  return isBorderline(
+    shownMark(mark.markThousandths),
+    mark.passMark,
+    standardErrorOf(run.section, sectionOf(paper, run.section).weights),
+  );
 }
 
 const hasPiece = ({ run }: StoredRun, runs: readonly StoredRun[]): boolean =>

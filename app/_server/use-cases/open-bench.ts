@@ -1,5 +1,5 @@
 import { asked } from "@/lib/questions";
-import { type PaperSection, whyShut } from "@/lib/sittings";
+import { whyShut } from "@/lib/sittings";
 import { readQuestions } from "@/prisma/stores/practices";
 import { readRunPlace, readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";
@@ -7,18 +7,11 @@ import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { factsOf } from "../joint-facts";
 import { type Refusal, refuse } from "../refusal";
+import type { BenchRun } from "../sitting-views";
 import { byClock } from "../sittings/change-sitting";
 import { sectionOf } from "../sittings/new-run";
-import { type LiveRun, liveRunOf } from "../sittings/own-view";
+import { liveRunOf } from "../sittings/own-view";
 import { followProgress } from "./follow-progress";
-
-/** What the bench has to know of the section of a sitting that is on it. */
-export interface BenchRun extends LiveRun {
-  readonly aids: PaperSection["aids"];
-  readonly questionCount: number;
-  /** The server's time when it was read. */
-  readonly now: Date;
-}
 
 /**
  * The caller's practice with how far its piece is, and what a drawing would say of the joint; that is null while the piece

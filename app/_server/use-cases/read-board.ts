@@ -1,71 +1,19 @@
 import type { SectionMark } from "@/lib/practice";
-import { type Section, shownMark } from "@/lib/results";
-import { lastDeadline, type RunState, type SittingState } from "@/lib/sittings";
-import { type AuditEntry, listAudit } from "@/prisma/stores/audit";
+import { shownMark } from "@/lib/results";
+import { lastDeadline } from "@/lib/sittings";
+import { listAudit } from "@/prisma/stores/audit";
 import { listPeopleNames } from "@/prisma/stores/people";
 import { listPresences, readSitting, type StoredRun } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { requireOwnSitting } from "../permissions";
 import { refuse } from "../refusal";
+import type { Board, BoardLearner, BoardRun, ClockView } from "../sitting-views";
 import { byClock } from "../sittings/change-sitting";
-import { type ClockView, clockView } from "../sittings/clock-view";
+import { clockView } from "../sittings/clock-view";
 import { pieceOf } from "../sittings/own-view";
 
 /** A browser tells every few seconds that it is there; for so long after the last time it counts as there, ms. */
 const PRESENT_FOR_MS = 30_000;
-
-export interface BoardRun {
-  readonly runId: string;
-  readonly practiceId: string;
-  readonly section: Section;
-  readonly isBorderline: boolean;
-  readonly state: RunState;
-  readonly clock: ClockView;
-  readonly piece: "making" | "ready" | "failed";
-  readonly startedAt: Date | null;
-  readonly savedAt: Date | null;
-  readonly closedAt: Date | null;
-  readonly closedBy: "learner" | "clock" | "tutor" | null;
-  /** Minutes that tutors gave on top, all together. */
-  readonly addedMinutes: number;
-  readonly isReopened: boolean;
-  readonly voidReason: string | null;
-  /** Shown mark and verdict, once it is marked. */
-  readonly mark: { readonly shown: number; readonly isPassed: boolean } | null;
-  /** Whether the learner has seen what there was to find. */
-  readonly hasSeenMarks: boolean;
-}
-
-export interface BoardLearner {
-  readonly userId: string;
-  readonly name: string;
-  readonly isIn: boolean;
-  readonly enteredAt: Date | null;
-  readonly factor: number;
-  readonly runs: readonly BoardRun[];
-}
-
-export interface Board {
-  readonly sitting: {
-    readonly id: string;
-    readonly state: SittingState;
-    readonly paperName: string;
-    readonly classId: string;
-    readonly className: string;
-    readonly plannedAt: Date;
-    readonly openedAt: Date | null;
-    readonly begunAt: Date | null;
-    readonly closedAt: Date | null;
-    readonly releasedAt: Date | null;
-    readonly voidReason: string | null;
-    /** When the sitting is over for everybody, as far as is known; null while that moves with a pause. */
-    readonly endsAt: Date | null;
-  };
-  readonly pieces: { readonly all: number; readonly ready: number; readonly failed: number };
-  readonly learners: readonly BoardLearner[];
-  /** What tutors did, the earliest first. */
-  readonly log: readonly (AuditEntry & { readonly actorName: string })[];
-}
 
 /** The board of a sitting for the tutors of its class. Says the same again until something changes. */
 export async function readBoard(caller: Caller, id: string) {
@@ -118,7 +66,7 @@ export async function readBoard(caller: Caller, id: string) {
       failed: [...pieces.values()].filter((piece) => piece === "failed").length,
     },
     learners,
-    log: log.map((entry) => ({ ...entry, actorName: names.get(entry.actorId) ?? "" })),
+    log: log.map(({ actorId, ...entry }) => ({ ...entry, actorName: names.get(actorId) ?? "" })),
   };
   return { ok: true, now, board } as const;
 }

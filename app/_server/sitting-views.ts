@@ -1,0 +1,138 @@
+import type { Section } from "@/lib/results";
+import type { PaperSection, RunRefusal, RunState, SectionRun, Sitting, SittingState } from "@/lib/sittings";
+
+// What use cases of sittings answer, without anything that knows answers: pages and browsers take their types from here. Sent
+// as JSON, every Date is text.
+
+/** A clock as it is sent to a browser, which goes on by itself from the deadline and what it knows of the server's time. */
+export interface ClockView {
+  readonly state: "not-started" | "going" | "standing" | "stopped";
+  /** While it goes: when it ends, ISO. */
+  readonly deadline: string | null;
+  /** While it does not go: what is left, ms. */
+  readonly remaining: number | null;
+}
+
+/** One of a learner's sections in a sitting, as they may know it. */
+export interface OwnSection {
+  readonly runId: string;
+  readonly practiceId: string;
+  readonly section: Section;
+  readonly isBorderline: boolean;
+  readonly state: RunState;
+  readonly closedBy: SectionRun["closedBy"];
+  readonly clock: ClockView;
+  readonly piece: "making" | "ready" | "failed";
+  /** What is being done to the piece; empty when nothing is. */
+  readonly stage: string;
+  readonly passMark: number;
+  readonly savedAt: Date | null;
+  /** Whether the mark sheet may be opened. */
+  readonly mayKnowMarks: boolean;
+}
+
+/** A sitting as one learner may know it. */
+export interface OwnSitting {
+  readonly id: string;
+  readonly paperName: string;
+  readonly className: string;
+  readonly state: SittingState;
+  readonly plannedAt: Date;
+  readonly isPaused: boolean;
+  readonly feedback: Sitting["paper"]["feedback"];
+  readonly sections: readonly OwnSection[];
+}
+
+/** A run on the bench, as its window follows it. */
+export interface LiveRun {
+  readonly runId: string;
+  readonly sittingId: string;
+  readonly state: RunState;
+  /** Why it takes nothing, as a code of the refusals; null while the learner is at it. */
+  readonly shut: RunRefusal | null;
+  readonly clock: ClockView;
+  readonly isSittingPaused: boolean;
+  /** Whether the whole sitting or this section alone is paused. */
+  readonly isPaused: boolean;
+  /** The window that may write; another one is read-only. */
+  readonly liveWindowId: string | null;
+  readonly sequence: number;
+  readonly savedAt: Date | null;
+  readonly isReportClosed: boolean;
+  readonly mayKnowMarks: boolean;
+}
+
+/** What the bench has to know of the section of a sitting that is on it. */
+export interface BenchRun extends LiveRun {
+  readonly aids: PaperSection["aids"];
+  readonly questionCount: number;
+  /** The server's time when it was read. */
+  readonly now: Date;
+}
+
+/** One section of a learner on the board. */
+export interface BoardRun {
+  readonly runId: string;
+  readonly practiceId: string;
+  readonly section: Section;
+  readonly isBorderline: boolean;
+  readonly state: RunState;
+  readonly clock: ClockView;
+  readonly piece: "making" | "ready" | "failed";
+  readonly startedAt: Date | null;
+  readonly savedAt: Date | null;
+  readonly closedAt: Date | null;
+  readonly closedBy: "learner" | "clock" | "tutor" | null;
+  /** Minutes that tutors gave on top, all together. */
+  readonly addedMinutes: number;
+  readonly isReopened: boolean;
+  readonly voidReason: string | null;
+  /** Shown mark and verdict, once it is marked. */
+  readonly mark: { readonly shown: number; readonly isPassed: boolean } | null;
+  /** Whether the learner has seen what there was to find. */
+  readonly hasSeenMarks: boolean;
+}
+
+/** One learner on the board. */
+export interface BoardLearner {
+  readonly userId: string;
+  readonly name: string;
+  readonly isIn: boolean;
+  readonly enteredAt: Date | null;
+  readonly factor: number;
+  readonly runs: readonly BoardRun[];
+}
+
+/** Something a tutor did, as the board lists it. */
+export interface LogEntry {
+  readonly at: Date;
+  readonly actorName: string;
+  /** Like "add-time". */
+  readonly act: string;
+  readonly subject: { readonly kind: "sitting" | "run"; readonly id: string };
+  readonly reason: string | null;
+  readonly details: Readonly<Record<string, string | number>>;
+}
+
+/** A sitting for the tutors of its class. */
+export interface Board {
+  readonly sitting: {
+    readonly id: string;
+    readonly state: SittingState;
+    readonly paperName: string;
+    readonly classId: string;
+    readonly className: string;
+    readonly plannedAt: Date;
+    readonly openedAt: Date | null;
+    readonly begunAt: Date | null;
+    readonly closedAt: Date | null;
+    readonly releasedAt: Date | null;
+    readonly voidReason: string | null;
+    /** When the sitting is over for everybody, as far as is known; null while that moves with a pause. */
+    readonly endsAt: Date | null;
+  };
+  readonly pieces: { readonly all: number; readonly ready: number; readonly failed: number };
+  readonly learners: readonly BoardLearner[];
+  /** What tutors did, the earliest first. */
+  readonly log: readonly LogEntry[];
+}
