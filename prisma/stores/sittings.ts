@@ -231,13 +231,16 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
         });
       }
       if (audit) await transaction.auditEntry.create({ data: auditRow(audit) });
-    });
+    }, PATIENCE);
     return true;
   } catch (error) {
     if (error instanceof Overtaken) return false;
     throw error;
   }
 }
+
+/** A class that hands in at once stands in line for the one writer that the database has, ms. */
+const PATIENCE = { maxWait: 15_000, timeout: 15_000 };
 
 /** Rolls a transaction back. */
 class Overtaken extends Error {}

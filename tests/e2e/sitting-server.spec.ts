@@ -4,7 +4,7 @@ import Database from "libsql";
 import { OwnServer, type Session } from "./support/own-server";
 
 const FILE = "test-results/own-server.db";
-const server = new OwnServer(Number(process.env.PORT ?? 3213) + 1, `${process.cwd()}/${FILE}`);
+const server = new OwnServer(Number(process.env.PORT ?? 3213) + 1000, `${process.cwd()}/${FILE}`);
 const WINDOW = "window01";
 const MINUTE = 60_000;
 

@@ -60,7 +60,8 @@ export async function liveAnswer(request: Request, { event, read, onHeartbeat }:
           if (!isOver) reading = await read();
         }
       } catch (error) {
-        console.error("a live view ended:", error instanceof Error ? error.message : error);
+        // a browser that went away in the middle of a write is no error
+        if (!isOver) console.error("a live view ended:", error instanceof Error ? error.message : error);
       }
       if (!isOver) controller.close();
       isOver = true;
