@@ -108,6 +108,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_criteria_sets$/),
     expect.stringMatching(/_criteria_of_practices$/),
     expect.stringMatching(/_classes$/),
+    expect.stringMatching(/_papers$/),
     expect.stringMatching(/_questions_of_practices$/),
     expect.stringMatching(/_papers$/),
     expect.stringMatching(/_sittings$/),

@@ -32,8 +32,8 @@ describe("the default paper", () => {
 
   test("has the sections, times, pass marks and weights of lib/results, and criteria that there are", () => {
     expect(paper.sections.map(({ section }) => section)).toEqual([...SECTIONS]);
-    for (const { section, minutes, passMark, weights, criteriaId } of paper.sections) {
-      expect({ minutes, passMark, weights }).toEqual(DEFAULT_PAPER[section]);
+    for (const { section, minutes, passMark, weights, questionCount, criteriaId } of paper.sections) {
+      expect({ minutes, passMark, weights, questions: questionCount }).toEqual(DEFAULT_PAPER[section]);
       expect(builtInCriteria(criteriaId)).toBeDefined();
     }
   });
