@@ -88,7 +88,7 @@ describe("a practice on a fillet", () => {
       size: { symbol: "a", value: 4 },
       stations: [41, 103, 158],
     });
-    expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice"]);
+    expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice", "questions", "run"]);
   });
 
   test("has one surface and two ends, for the owner only while it is open", async () => {

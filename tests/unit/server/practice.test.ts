@@ -45,7 +45,7 @@ describe("start a practice", () => {
     // what a drawing says, and not a word more of the truth
     const { kind, process, position, thickness } = TRUTH.joint;
     expect(opened).toMatchObject({ ok: true, joint: { kind, process, position, thickness } });
-    expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice", "run"]);
+    expect(opened.ok && Object.keys(opened).sort()).toEqual(["joint", "ok", "plate", "practice", "questions", "run"]);
     expect(opened.ok && opened.joint && Object.keys(opened.joint)).toEqual([
       "kind",
       "process",
