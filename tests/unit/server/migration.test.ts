@@ -110,7 +110,6 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_classes$/),
     expect.stringMatching(/_papers$/),
     expect.stringMatching(/_questions_of_practices$/),
-    expect.stringMatching(/_papers$/),
     expect.stringMatching(/_sittings$/),
   ]);
 
