@@ -3,17 +3,16 @@ import type { ReactNode } from "react";
 interface MainCardProps {
   readonly title: string;
   readonly children: ReactNode;
+  /** Of the heading, where a page has two such cards. */
+  readonly id?: string;
 }
 
 /** The one big thing to do: a plate on dark steel. */
-export function MainCard({ title, children }: MainCardProps) {
+export function MainCard({ title, children, id = "main-card" }: MainCardProps) {
   return (
-    <section
-      aria-labelledby="main-card"
-      className="min-w-0 rounded-md border border-transparent bg-bench p-6 text-bench-text"
-    >
+    <section aria-labelledby={id} className="min-w-0 rounded-md border border-transparent bg-bench p-6 text-bench-text">
       <PlateDrawing />
-      <h2 id="main-card" className="mt-4 text-xl font-semibold">
+      <h2 id={id} className="mt-4 text-xl font-semibold">
         {title}
       </h2>
       {children}

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { currentActor, currentCaller, showRefusal } from "@/app/_server/session";
+import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { readToday } from "@/app/_server/use-cases/read-today";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
@@ -11,6 +12,7 @@ import { FreshPiece } from "./fresh-piece";
 import { GaugeDrills } from "./gauge-drills";
 import { LastMarks } from "./last-marks";
 import { OpenPiece } from "./open-piece";
+import { SittingsNow, SittingsSheet } from "./sittings-today";
 import { describeStanding } from "./standing";
 import { UnfinishedPieces } from "./unfinished-pieces";
 
@@ -22,6 +24,8 @@ export default async function TodayPage() {
   const actor = await currentActor();
   const today = await readToday(await currentCaller());
   if (!actor || !today.ok) return showRefusal(today.ok ? { ok: false, code: "not-signed-in" } : today);
+  const own = await listOwnSittings(await currentCaller());
+  const sittings = own.ok ? own.sittings : [];
   const { open, handedIn, passMarks, criteria, canStart } = today;
   const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
@@ -35,6 +39,7 @@ export default async function TodayPage() {
           .
         </p>
       )}
+      <SittingsNow sittings={sittings} />
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
         {current && <OpenPiece practice={current} />}
         <FreshPiece
@@ -61,6 +66,7 @@ export default async function TodayPage() {
         </Sheet>
       )}
       {current && <GaugeDrills className="mt-5" />}
+      <SittingsSheet sittings={sittings} />
       <Sheet title="Last marks" className="mt-5">
         <LastMarks practices={handedIn.slice(0, LAST_SHOWN)} />
         {handedIn.length > LAST_SHOWN && (

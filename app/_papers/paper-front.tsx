@@ -9,10 +9,12 @@ interface PaperFrontProps {
   readonly paper: Paper;
   /** What the criteria of each section are called, with their edition. */
   readonly criteria: Readonly<Partial<Record<Section, string>>>;
+  /** What its reader's minutes are multiplied by. */
+  readonly factor?: number;
 }
 
 /** The front page of a paper as its learner reads it before a section starts. */
-export function PaperFront({ paper, criteria }: PaperFrontProps) {
+export function PaperFront({ paper, criteria, factor = 1 }: PaperFrontProps) {
   return (
     <div className="grid max-w-4xl gap-4">
       <Sheet title="What you sit">
@@ -36,12 +38,17 @@ export function PaperFront({ paper, criteria }: PaperFrontProps) {
                 <th scope="row" className="py-2 pr-4 font-medium">
                   {SECTION_NAMES[section]}
                 </th>
-                <td className="py-2 pr-4 text-right whitespace-nowrap">{minutesWords(minutes)}</td>
+                <td className="py-2 pr-4 text-right whitespace-nowrap">{minutesWords(Math.round(minutes * factor))}</td>
                 <td className="py-2 text-right whitespace-nowrap">{passMark} of 100 marks</td>
               </tr>
             ))}
           </tbody>
         </table>
+        {factor !== 1 && (
+          <p className="mt-2 max-w-3xl text-ink-2">
+            These times are yours: your minutes are those of the paper times {factor}.
+          </p>
+        )}
       </Sheet>
       {paper.sections.map((section) => (
         <SectionFront key={section.section} section={section} criteria={criteria[section.section] ?? ""} />

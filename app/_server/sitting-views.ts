@@ -1,3 +1,4 @@
+import type { SectionMark } from "@/lib/practice";
 import type { Section } from "@/lib/results";
 import type { PaperSection, RunRefusal, RunState, SectionRun, Sitting, SittingState } from "@/lib/sittings";
 
@@ -26,18 +27,31 @@ export interface OwnSection {
   /** What is being done to the piece; empty when nothing is. */
   readonly stage: string;
   readonly passMark: number;
+  /** What the paper's minutes are multiplied by for this learner. */
+  readonly factor: number;
   readonly savedAt: Date | null;
+  readonly closedAt: Date | null;
+  /** Why it does not count; null where it does. */
+  readonly voidReason: string | null;
   /** Whether the mark sheet may be opened. */
   readonly mayKnowMarks: boolean;
+  /** Null until it may be known. */
+  readonly mark: SectionMark | null;
 }
 
 /** A sitting as one learner may know it. */
 export interface OwnSitting {
   readonly id: string;
+  readonly paperId: string;
   readonly paperName: string;
+  readonly classId: string;
   readonly className: string;
   readonly state: SittingState;
   readonly plannedAt: Date;
+  /** Closed once and opened again for single learners: nobody starts anything any more. */
+  readonly wasClosed: boolean;
+  /** Why it does not count; null where it does. */
+  readonly voidReason: string | null;
   readonly isPaused: boolean;
   readonly feedback: Sitting["paper"]["feedback"];
   readonly sections: readonly OwnSection[];
@@ -51,6 +65,8 @@ export interface LiveRun {
   /** Why it takes nothing, as a code of the refusals; null while the learner is at it. */
   readonly shut: RunRefusal | null;
   readonly clock: ClockView;
+  /** How much the clock gives in all, ms; null before the start. */
+  readonly allowed: number | null;
   readonly isSittingPaused: boolean;
   /** Whether the whole sitting or this section alone is paused. */
   readonly isPaused: boolean;
@@ -58,6 +74,7 @@ export interface LiveRun {
   readonly liveWindowId: string | null;
   readonly sequence: number;
   readonly savedAt: Date | null;
+  readonly closedAt: Date | null;
   readonly isReportClosed: boolean;
   readonly mayKnowMarks: boolean;
 }

@@ -10,7 +10,7 @@ export interface Saving {
   readonly isSending: boolean;
   /** Failed tries since the last success. */
   readonly failures: number;
-  /** When the server last confirmed, as it said; null before the first time. */
+  /** When the server last kept a version, as it said; null before the first time. */
   readonly savedAt: string | null;
   /** Why the server refused, in words: sending the same again would not help. A lasting one no edit can mend. */
   readonly refusal: { readonly reason: string; readonly isLasting: boolean } | null;
@@ -23,15 +23,17 @@ export type SavingEvent =
   | { readonly kind: "sending" }
   | { readonly kind: "confirmed"; readonly sequence: number; readonly savedAt: string }
   | { readonly kind: "failed" }
+  /** What stood in the way is gone: worth a try at once. */
+  | { readonly kind: "way-is-free" }
   | { readonly kind: "refused"; readonly reason: string; readonly isLasting: boolean };
 
 /** Starts from what the server has and what this browser kept: a higher number here is still to be sent. */
-export const startSaving = (server: number, kept: number): Saving => ({
+export const startSaving = (server: number, kept: number, savedAt: string | null = null): Saving => ({
   newest: Math.max(server, kept),
   confirmed: server,
   isSending: false,
   failures: 0,
-  savedAt: null,
+  savedAt,
   refusal: null,
 });
 
@@ -55,6 +57,8 @@ export function save(state: Saving, event: SavingEvent): Saving {
       };
     case "failed":
       return { ...state, isSending: false, failures: state.failures + 1 };
+    case "way-is-free":
+      return { ...state, failures: 0, refusal: null };
     case "refused":
       return { ...state, isSending: false, refusal: { reason: event.reason, isLasting: event.isLasting } };
   }

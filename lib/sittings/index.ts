@@ -54,4 +54,4 @@ export { stepRun } from "./step-run";
 export { type SittingEvent, stepSitting } from "./step-sitting";
 export type { Pause } from "./stopped-time";
 export { type TimelineRound, timeline } from "./timeline";
-export { type AddedMinutes, deadline, elapsed, type Reopening, remaining, type Timing } from "./timing";
+export { type AddedMinutes, allowed, deadline, elapsed, type Reopening, remaining, type Timing } from "./timing";

@@ -56,6 +56,9 @@ export function deadline(timing: Timing, now: Date): Date {
   return new Date(at + left);
 }
 
+/** How much the clock has to give in all, ms: from the start, or from when the section was opened again. */
+export const allowed = (timing: Timing): number => allowance(timing).ms;
+
 /** Time left, ms; 0 once the deadline has passed. */
 export function remaining(timing: Timing, now: Date): number {
   const { since, ms } = allowance(timing);

@@ -1,6 +1,6 @@
 "use client";
 import { useCallback, useEffect, useRef, useState } from "react";
-import { bounded, goalsOf, shareSeen, TRAYS, takenOver, type Writing, wholePlate, zoomed } from "@/lib/bench";
+import { bounded, goalsOf, isUnsent, shareSeen, TRAYS, takenOver, type Writing, wholePlate, zoomed } from "@/lib/bench";
 import { imperfection } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { AskedQuestion } from "@/lib/results";
@@ -15,9 +15,13 @@ import { HandInAnswers } from "../questions/hand-in-answers";
 import { focusAnswer } from "../questions/question-panel";
 import { ConflictNotice } from "../report/conflict-notice";
 import { HandInDialog } from "../report/hand-in-dialog";
-import { forgetKeptReport } from "../report/kept-report";
+import { forgetKeptReport, keepReport } from "../report/kept-report";
 import { ReportPanel } from "../report/report-panel";
 import { SaveNote } from "../report/save-note";
+import { SittingCover } from "../sitting/sitting-cover";
+import { SittingStrip } from "../sitting/sitting-strip";
+import { TimeLeft } from "../sitting/time-left";
+import { useTimeTold } from "../sitting/use-time-told";
 import { KeyHelp } from "./key-help";
 import { PlateView } from "./plate-view";
 import type { Practice } from "./practice";
@@ -73,7 +77,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const { looking, report } = bench;
   const { criteria } = practice;
   const { out } = bench.gauge;
-  const { writing, autosave } = report;
+  const { writing, autosave, sitting } = report;
   const plate = useRef<HTMLDivElement>(null);
   const clipboard = useRef<HTMLDivElement>(null);
   const [isAsking, setIsAsking] = useState(false);
@@ -96,6 +100,17 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   useEffect(() => {
     if (hasJustClosed) focusAnswer(clipboard.current);
   }, [hasJustClosed]);
+  const time = useTimeTold(sitting);
+  const isHeld = sitting !== null && (sitting.window === "elsewhere" || sitting.run.isPaused);
+  const isTimeUp = sitting !== null && time.left <= 0 && sitting.run.clock.state === "going";
+  const isAllSaved = !isUnsent(autosave.saving) && autosave.conflict === null;
+  const sendLast = useStable(() => {
+    if (isUnsent(autosave.saving)) autosave.sendNow();
+  });
+  // what was written in time is taken for a few seconds more
+  useEffect(() => {
+    if (isTimeUp) sendLast();
+  }, [isTimeUp, sendLast]);
   useUndoKeys(bench);
   useKeyListKey(() => setAreKeysShown(true));
 
@@ -146,26 +161,30 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   return (
     <main id="main" className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
       <h1 className="sr-only">Inspection bench</h1>
-      <header className="flex min-h-[52px] items-center gap-4 border-bench-line border-b px-3 [grid-area:top]">
-        <a href={leaveUrl} className="flex h-11 items-center rounded px-2 text-bench-dim text-sm underline">
-          Leave the bench
-        </a>
-        <p className="hidden min-w-0 flex-1 text-sm leading-tight md:block">
-          {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
-        </p>
-        <div className="ml-auto" />
-        <SaveNote autosave={autosave} />
-        <button
-          type="button"
-          className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
-          onClick={() => {
-            handing.forgetProblem();
-            closing.forgetProblem();
-            setIsAsking(true);
-          }}
-        >
-          Hand in
-        </button>
+      <header className="[grid-area:top]">
+        <div className="flex min-h-[52px] items-center gap-4 border-bench-line border-b px-3">
+          <a href={leaveUrl} className="flex h-11 shrink-0 items-center rounded px-2 text-bench-dim text-sm underline">
+            {sitting ? "To the sitting" : "Leave the bench"}
+          </a>
+          <p className="hidden min-w-0 flex-1 text-sm leading-tight md:block">
+            {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
+          </p>
+          <div className="ml-auto" />
+          {sitting && <TimeLeft left={time.left} isStanding={sitting.run.isPaused} onTell={time.tell} />}
+          <SaveNote autosave={autosave} isHeld={isHeld} />
+          <button
+            type="button"
+            className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
+            onClick={() => {
+              handing.forgetProblem();
+              closing.forgetProblem();
+              setIsAsking(true);
+            }}
+          >
+            Hand in
+          </button>
+        </div>
+        {sitting && <SittingStrip lostAt={sitting.lostAt} said={time.said} />}
       </header>
 
       <div className="plate-area flex min-h-0 min-w-0 [grid-area:plate]">
@@ -173,6 +192,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           kind={practice.joint.kind}
           tool={bench.tool}
           isLensHeld={bench.lensAt !== null}
+          hasLens={bench.hasLens}
           mayMark={!writing.isClosed}
           onTool={bench.setTool}
           onLens={bench.toggleLens}
@@ -345,7 +365,28 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
       {criteria && areCriteriaShown && (
         <CriteriaDialog criteria={criteria} asked={openType(writing)} onClose={() => setAreCriteriaShown(false)} />
       )}
-      {areKeysShown && <KeyHelp kind={practice.joint.kind} onClose={() => setAreKeysShown(false)} />}
+      {areKeysShown && (
+        <KeyHelp
+          kind={practice.joint.kind}
+          hasLens={bench.hasLens}
+          isTimed={sitting !== null}
+          onClose={() => setAreKeysShown(false)}
+        />
+      )}
+      {sitting && (
+        <SittingCover
+          run={sitting.run}
+          isElsewhere={sitting.window === "elsewhere"}
+          left={time.left}
+          isAllSaved={isAllSaved}
+          savedAt={autosave.saving.savedAt ?? sitting.run.savedAt}
+          sittingUrl={leaveUrl}
+          onGoOnHere={() => {
+            if (!isAllSaved) keepReport(practice.id, autosave.latest());
+            window.location.reload();
+          }}
+        />
+      )}
     </main>
   );
 }

@@ -27,7 +27,14 @@ const ONLY: Readonly<Record<JointKind, Readonly<Record<string, readonly Row[]>>>
   },
 };
 
-const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: readonly Row[]])[] => [
+interface KeysFor {
+  readonly kind: JointKind;
+  readonly hasLens: boolean;
+  /** Whether a clock goes. */
+  readonly isTimed: boolean;
+}
+
+const keysOf = ({ kind, hasLens, isTimed }: KeysFor): readonly (readonly [heading: string, rows: readonly Row[]])[] => [
   [
     "Cursor and view (on the plate)",
     [
@@ -36,7 +43,7 @@ const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: rea
       ["+  −  0", "closer, further away, the whole plate"],
       ["Z", "full detail at the cursor"],
       ...ONLY[kind].view,
-      ["L", "hold the lens, put it down"],
+      ...(hasLens ? [["L", "hold the lens, put it down"] as const] : []),
     ],
   ],
   [
@@ -82,12 +89,13 @@ const keysOf = (kind: JointKind): readonly (readonly [heading: string, rows: rea
     "Tools",
     [
       ["V  M  G", "move the plate, mark, gauges"],
+      ...(isTimed ? [["U", "how much time is left, wherever you are but while typing"] as const] : []),
       ["?", "this list"],
     ],
   ],
 ];
 
-export function KeyHelp({ kind, onClose }: { kind: JointKind; onClose: () => void }) {
+export function KeyHelp({ onClose, ...keys }: KeysFor & { readonly onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (!dialog.current?.open) dialog.current?.showModal();
@@ -113,7 +121,7 @@ export function KeyHelp({ kind, onClose }: { kind: JointKind; onClose: () => voi
         </button>
       </div>
       <div className="gap-x-8 sm:columns-2">
-        {keysOf(kind).map(([heading, rows]) => (
+        {keysOf(keys).map(([heading, rows]) => (
           <section key={heading} className="mb-4 break-inside-avoid">
             <h3 className="font-semibold text-ink-2 text-sm">{heading}</h3>
             <dl className="text-sm">

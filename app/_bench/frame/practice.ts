@@ -2,6 +2,7 @@ import type { Report } from "@/lib/report";
 import type { AskedQuestion } from "@/lib/results";
 import type { JointFacts } from "@/lib/weld";
 import type { BenchCriteria } from "../criteria/bench-criteria";
+import type { SatRun } from "../sitting/use-sitting-run";
 
 /** What the bench needs to know of a practice. There is no truth in it. */
 export interface Practice {
@@ -17,4 +18,9 @@ export interface Practice {
   readonly questions: readonly AskedQuestion[] | null;
   /** Number of the last saved version, 0 before the first. */
   readonly sequence: number;
+  /** The window that saved it, and when; null before the first. */
+  readonly savedBy: string | null;
+  readonly savedAt: string | null;
+  /** The section of a sitting that it is; null for practice. */
+  readonly sat: SatRun | null;
 }

@@ -7,6 +7,8 @@ export interface ToolRailProps {
   readonly kind: JointKind;
   readonly tool: Tool;
   readonly isLensHeld: boolean;
+  /** Whether there is one: a paper may take it away. */
+  readonly hasLens: boolean;
   /** Whether there is anything left to mark. */
   readonly mayMark: boolean;
   readonly onTool: (tool: Tool) => void;
@@ -21,7 +23,7 @@ export interface ToolRailProps {
 
 /** The hand tools at the left edge of the bench: a sign and a word each. */
 export function ToolRail(props: ToolRailProps) {
-  const { kind, tool, isLensHeld, mayMark, onTool, onLens, onTurn, onEnds, onZoom, onWhole, onKeys } = props;
+  const { kind, tool, isLensHeld, hasLens, mayMark, onTool, onLens, onTurn, onEnds, onZoom, onWhole, onKeys } = props;
   return (
     <nav
       aria-label="Tools"
@@ -43,10 +45,12 @@ export function ToolRail(props: ToolRailProps) {
       <RailButton word="Gauges" isPressed={tool === "gauge"} onClick={() => onTool("gauge")} title="The gauge tray (G)">
         <path d="M3 6h18v5h-3v6h-2v-6h-4v6h-2v-6H7v9l-1.5 2L4 20v-9H3z" />
       </RailButton>
-      <RailButton word="Lens" isPressed={isLensHeld} onClick={onLens} title="Hold the lens (L)">
-        <circle cx="10" cy="10" r="6.5" />
-        <path d="M15 15l6 6" />
-      </RailButton>
+      {hasLens && (
+        <RailButton word="Lens" isPressed={isLensHeld} onClick={onLens} title="Hold the lens (L)">
+          <circle cx="10" cy="10" r="6.5" />
+          <path d="M15 15l6 6" />
+        </RailButton>
+      )}
       <RailButton
         word="Turn"
         onClick={onTurn}

@@ -47,11 +47,11 @@ export function useBench(practice: Practice) {
   const heights = state?.kind === "ready" ? state.heights : null;
   const otherFace = specimen.aspects[aspect === "cap" ? "root" : "cap"];
 
-  const report = useWriting(practice.id, {
-    sequence: practice.sequence,
-    report: practice.report,
-    isClosed: practice.questions !== null,
-  });
+  const { sequence, savedBy, savedAt, sat } = practice;
+  const isReportClosed = practice.questions !== null;
+  const server = { sequence, report: practice.report, isClosed: isReportClosed, savedBy };
+  const report = useWriting(practice.id, server, savedAt, sat);
+  const hasLens = sat?.hasLens ?? true;
   const { writing, write, add } = report;
   const gauge = useGauge(practice.id, aspect, heights, otherFace?.kind === "ready" ? otherFace.heights : null);
   const { isClosed } = writing;
@@ -206,8 +206,9 @@ export function useBench(practice: Practice) {
     cursor,
     moveCursorTo,
     hover,
-    lensAt: isLensHeld ? lensAt : null,
-    toggleLens: () => setIsLensHeld((now) => !now),
+    hasLens,
+    lensAt: isLensHeld && hasLens ? lensAt : null,
+    toggleLens: () => setIsLensHeld((now) => hasLens && !now),
     drawing: useMemo(
       () => drawing ?? (begun && { start: begun.x, end: cursor.x, across: begun.y }),
       [drawing, begun, cursor.x],

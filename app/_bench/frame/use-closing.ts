@@ -27,7 +27,7 @@ export function useClosing(
     setProblem(null);
     // a clean piece is a report as well, and every report that is sent has a number
     if (autosave.saving.newest === 0) autosave.edited(report);
-    const sent = autosave.latest();
+    const sent = autosave.asOfNow();
     const outcome = await sendReport(`/api/practice/${practiceId}/close-report`, "POST", sent);
     setIsSending(false);
     if (outcome.kind === "ok") {

@@ -6,6 +6,9 @@ import { sendReport } from "../report/send-report";
 import type { Autosave } from "../report/use-autosave";
 import { forgetKeptCoverage } from "./kept-coverage";
 
+/** It was handed in already: for practice, and in a sitting. */
+const HANDED_IN: ReadonlySet<string> = new Set(["already-handed-in", "handed-in"]);
+
 /** Hands in the report as it stands on the screen, then goes where the marks are. */
 export function useHandIn(practiceId: string, report: Report, autosave: Autosave, marksUrl: string) {
   const [isSending, setIsSending] = useState(false);
@@ -16,8 +19,8 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
     // a clean plate is a report as well, and every report that is sent has a number
     if (autosave.saving.newest === 0) autosave.edited(report);
     setProblem(null);
-    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", autosave.latest());
-    if (outcome.kind === "ok" || (outcome.kind === "refused" && outcome.code === "already-handed-in")) {
+    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", autosave.asOfNow());
+    if (outcome.kind === "ok" || (outcome.kind === "refused" && HANDED_IN.has(outcome.code))) {
       forgetKeptReport(practiceId);
       forgetKeptCoverage(practiceId);
       autosave.close();
@@ -32,7 +35,7 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
     }
     autosave.refused(outcome);
     setProblem(
-      outcome.newer
+      outcome.newer && outcome.code === "stale-save"
         ? "Nothing was handed in: another window has saved this report too. Go back and choose which of the two to use."
         : outcome.message,
     );

@@ -2,7 +2,16 @@
 import { type Dispatch, useCallback, useEffect, useReducer, useRef, useState } from "react";
 import { type DrawnExtent, startWriting, type Writing, type WritingEvent, write } from "@/lib/bench";
 import { newId } from "../report/kept-report";
-import { type Autosave, isLeftOut, latestReport, type ServerReport, useAutosave } from "../report/use-autosave";
+import {
+  type Autosave,
+  type Conflict,
+  isLeftOut,
+  latestReport,
+  type ServerReport,
+  unsentHere,
+  useAutosave,
+} from "../report/use-autosave";
+import { type SatRun, type SittingRun, useSittingRun } from "../sitting/use-sitting-run";
 
 export interface ReportWriting {
   readonly writing: Writing;
@@ -14,14 +23,35 @@ export interface ReportWriting {
   readonly takeOther: () => void;
   /** Whether something that was written here came too late, since the report was closed elsewhere. */
   readonly isLeftOut: boolean;
+  /** The section of a sitting that is being written; null for practice. */
+  readonly sitting: SittingRun | null;
+}
+
+/** Where writing starts: with a choice, if this browser kept what another window has overtaken since. */
+function beginning(practiceId: string, server: ServerReport, savedAt: string | null) {
+  const unsent = unsentHere(practiceId, server);
+  if (!unsent) return { start: latestReport(practiceId, server), conflict: null };
+  const { sequence, report } = server;
+  const conflict: Conflict = { kind: "newer", version: { sequence, report, savedAt } };
+  return { start: { ...unsent, window: { id: newId(), base: unsent.window.base } }, conflict };
 }
 
 /** The report being written and its way to the server. */
-export function useWriting(practiceId: string, server: ServerReport): ReportWriting {
+export function useWriting(
+  practiceId: string,
+  server: ServerReport,
+  savedAt: string | null,
+  sat: SatRun | null,
+): ReportWriting {
   const [isLate] = useState(() => isLeftOut(practiceId, server));
-  const [start] = useState(() => latestReport(practiceId, server));
+  const [{ start, conflict }] = useState(() => beginning(practiceId, server, savedAt));
   const [writing, dispatch] = useReducer(write, start.report, (report) => startWriting(report, server.isClosed));
-  const autosave = useAutosave(practiceId, server.sequence, start);
+  const sitting = useSittingRun(sat, start.window.id);
+  const way = sitting && {
+    isHeld: sitting.window !== "writes" || sitting.run.isPaused || sitting.run.shut !== null,
+    now: sitting.now,
+  };
+  const autosave = useAutosave(practiceId, server.sequence, start, { way, conflict, savedAt });
   const known = useRef(start.report);
   const { edited } = autosave;
 
@@ -39,5 +69,5 @@ export function useWriting(practiceId: string, server: ServerReport): ReportWrit
     dispatch({ kind: "replace", report });
   };
 
-  return { writing, write: dispatch, autosave, add, takeOther, isLeftOut: isLate };
+  return { writing, write: dispatch, autosave, add, takeOther, isLeftOut: isLate, sitting };
 }

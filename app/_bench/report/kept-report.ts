@@ -25,10 +25,13 @@ export interface WritingWindow {
 /** What a browser keeps and a window sends. */
 export interface KeptReport extends NumberedReport {
   readonly window: WritingWindow;
+  /** In a sitting, when it was written: by the server's clock, as far as the browser knows it. */
+  readonly madeAt?: string;
 }
 
 const keptReportSchema = numberedReportSchema.extend({
   window: z.object({ id: z.string(), base: z.number().int().min(0) }),
+  madeAt: z.iso.datetime().optional(),
 });
 
 /** An id for a window or a row; crypto.randomUUID is missing where a workshop's server has no TLS. */

@@ -9,11 +9,21 @@ const CONFLICT_WORDS: Readonly<Record<Conflict["kind"], string>> = {
   "handed-in": "Handed in from another window",
 };
 
+interface SaveNoteProps {
+  readonly autosave: Autosave;
+  /** Nothing is sent just now, and words elsewhere say why. */
+  readonly isHeld?: boolean;
+}
+
 /** Saved or not, always in sight; what the server refused is said in words with what can be done. */
-export function SaveNote({ autosave }: { autosave: Autosave }) {
+export function SaveNote({ autosave, isHeld = false }: SaveNoteProps) {
   return (
     <div role="status" data-save={stateOf(autosave)} className="flex shrink-0 flex-wrap items-center gap-2 text-sm">
-      <NoteText autosave={autosave} />
+      {isHeld && isUnsent(autosave.saving) ? (
+        <span className="text-lamp">Not saved: kept in this browser</span>
+      ) : (
+        <NoteText autosave={autosave} />
+      )}
     </div>
   );
 }

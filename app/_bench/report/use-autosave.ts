@@ -24,6 +24,8 @@ export interface Autosave {
   readonly conflict: Conflict | null;
   /** What is written now, as it is to be sent. */
   latest(): KeptReport;
+  /** The same, to go with a step that is taken now and ends the writing. */
+  asOfNow(): KeptReport;
   /** Call it with every changed report. */
   edited(report: Report): void;
   /** Takes note of a version that came to the server on another way. */
@@ -41,10 +43,42 @@ export interface Autosave {
 }
 
 /** Refusals that no further edit in this window can mend. */
-const LASTING: ReadonlySet<string> = new Set(["stale-save", "report-closed", "already-handed-in", "no-such-practice"]);
+const LASTING: ReadonlySet<string> = new Set([
+  "stale-save",
+  "report-closed",
+  "already-handed-in",
+  "no-such-practice",
+  "time-is-up",
+  "closed-by-tutor",
+  "handed-in",
+  "void",
+]);
+
+/** Refusals that pass by themselves. */
+const PASSING: ReadonlySet<string> = new Set(["paused", "sitting-paused", "other-window"]);
+
+/** What a sitting says of the way to the server. */
+export interface SittingWay {
+  /** Nothing is taken now: the clock stands, or another window writes. */
+  readonly isHeld: boolean;
+  /** The server's time, ISO. */
+  now(): string;
+}
+
+interface AutosaveOptions {
+  readonly way?: SittingWay | null;
+  /** What is to be chosen before anything is sent. */
+  readonly conflict?: Conflict | null;
+  /** When the server's version was saved. */
+  readonly savedAt?: string | null;
+}
 
 /** A report of the server, and whether it is closed but for its answers. */
-export type ServerReport = NumberedReport & { readonly isClosed: boolean };
+export type ServerReport = NumberedReport & {
+  readonly isClosed: boolean;
+  /** The window that saved it; null before the first save. */
+  readonly savedBy: string | null;
+};
 
 function laterHere(id: string, server: NumberedReport): KeptReport | null {
   const kept = readKeptReport(id);
@@ -60,23 +94,47 @@ export function isLeftOut(id: string, server: ServerReport): boolean {
   return kept !== null && server.isClosed && !isSameButAnswers(kept.report, server.report);
 }
 
-/** What to start writing from: the server's report, or a later one that this browser kept. */
-export function latestReport(id: string, { isClosed, ...server }: ServerReport): KeptReport {
+/**
+ * What to start writing from: the server's report, or a later one that this browser kept. It starts a window of its own, since
+ * the one that kept it may still be open.
+ */
+export function latestReport(id: string, server: ServerReport): KeptReport {
+  const { isClosed, savedBy, ...version } = server;
   const kept = laterHere(id, server);
-  if (kept && !isLeftOut(id, { ...server, isClosed })) return kept;
-  return { ...server, window: { id: newId(), base: server.sequence } };
+  const window = (base: number) => ({ id: newId(), base });
+  if (!kept || isLeftOut(id, server)) return { ...version, window: window(version.sequence) };
+  const hasSeen = kept.window.id === savedBy;
+  return { ...kept, window: window(hasSeen ? Math.max(kept.window.base, version.sequence) : kept.window.base) };
+}
+
+/**
+ * What this browser kept and never sent, although another window has saved something newer since: both are there to choose
+ * from. Null where there is nothing of the kind.
+ */
+export function unsentHere(id: string, server: ServerReport): KeptReport | null {
+  const kept = readKeptReport(id);
+  if (!kept || server.isClosed || kept.sequence > server.sequence || kept.window.base >= kept.sequence) return null;
+  if (kept.window.id === server.savedBy) return null;
+  return isSameButAnswers(kept.report, server.report) ? null : kept;
 }
 
 function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
   if (code === "already-handed-in") return { kind: "handed-in" };
   if (code === "report-closed") return { kind: "report-closed" };
-  return newer && { kind: "newer", version: newer };
+  // every refusal of a sitting brings along what is kept; only this one is a choice between two versions
+  return code === "stale-save" && newer ? { kind: "newer", version: newer } : null;
 }
 
 /** Keeps every edit in the browser at once and sends it to the server after a rest, again and again until it is there. */
-export function useAutosave(id: string, server: number, start: KeptReport): Autosave {
-  const [saving, tell] = useReducer(save, startSaving(server, start.sequence));
-  const [conflict, setConflict] = useState<Conflict | null>(null);
+export function useAutosave(
+  id: string,
+  server: number,
+  start: KeptReport,
+  { way = null, conflict: firstConflict = null, savedAt = null }: AutosaveOptions = {},
+): Autosave {
+  const [saving, tell] = useReducer(save, startSaving(server, start.sequence, savedAt));
+  const [conflict, setConflict] = useState<Conflict | null>(firstConflict);
+  const madeAt = useRef(start.madeAt);
   const report = useRef(start.report);
   const sequence = useRef(start.sequence);
   const base = useRef(start.window.base);
@@ -87,16 +145,23 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
       sequence: sequence.current,
       report: report.current,
       window: { id: windowId, base: base.current },
+      ...(madeAt.current !== undefined && { madeAt: madeAt.current }),
     }),
     [windowId],
   );
 
-  const sent = useCallback((number: number, savedAt: string) => {
-    base.current = Math.max(base.current, number);
-    tell({ kind: "confirmed", sequence: number, savedAt });
-  }, []);
+  const sent = useCallback(
+    (number: number, savedAt: string) => {
+      base.current = Math.max(base.current, number);
+      tell({ kind: "confirmed", sequence: number, savedAt });
+      // so that whoever opens it next knows that nothing of it is missing
+      if (sequence.current === number && sequence.current > 0) keepReport(id, latest());
+    },
+    [id, latest],
+  );
 
   const refused = useCallback((outcome: Extract<SendOutcome, { kind: "refused" }>) => {
+    if (PASSING.has(outcome.code)) return tell({ kind: "failed" });
     setConflict(conflictOf(outcome));
     tell({ kind: "refused", reason: outcome.message, isLasting: LASTING.has(outcome.code) });
   }, []);
@@ -116,7 +181,8 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
   }, [id, latest, sent, refused]);
 
   const { newest } = saving;
-  const wait = waitBeforeSending(saving);
+  const isHeld = way?.isHeld ?? false;
+  const wait = isHeld || conflict !== null ? null : waitBeforeSending(saving);
   // biome-ignore lint/correctness/useExhaustiveDependencies: each edit starts the rest anew
   useEffect(() => {
     if (wait === null) return;
@@ -129,7 +195,7 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
       if (isUnsent(saving) && !saving.refusal) event.preventDefault();
     };
     const retry = () => {
-      if (waitBeforeSending(saving) !== null) void send();
+      if (wait !== null) void send();
     };
     window.addEventListener("beforeunload", warn);
     window.addEventListener("online", retry);
@@ -137,16 +203,24 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
       window.removeEventListener("beforeunload", warn);
       window.removeEventListener("online", retry);
     };
-  }, [saving, send]);
+  }, [saving, send, wait]);
 
+  const wasHeld = useRef(isHeld);
+  useEffect(() => {
+    if (wasHeld.current && !isHeld && conflict === null) tell({ kind: "way-is-free" });
+    wasHeld.current = isHeld;
+  }, [isHeld, conflict]);
+
+  const stamp = way?.now;
   const edited = useCallback(
     (next: Report) => {
       report.current = next;
       sequence.current += 1;
+      madeAt.current = stamp?.();
       keepReport(id, latest());
       tell({ kind: "edited", sequence: sequence.current });
     },
-    [id, latest],
+    [id, latest, stamp],
   );
 
   const goOnFrom = (version: number) => {
@@ -161,6 +235,7 @@ export function useAutosave(id: string, server: number, start: KeptReport): Auto
     saving,
     conflict,
     latest,
+    asOfNow: () => ({ ...latest(), ...(stamp && { madeAt: stamp() }) }),
     edited,
     sent,
     refused,

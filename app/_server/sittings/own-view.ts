@@ -1,4 +1,4 @@
-import { mayShowMarks, type SectionRun, type Sitting, whyShut } from "@/lib/sittings";
+import { allowed, mayShowMarks, type SectionRun, type Sitting, timingOf, whyShut } from "@/lib/sittings";
 import type { StoredRun, StoredSitting } from "@/prisma/stores/sittings";
 import type { LiveRun, OwnSection, OwnSitting } from "../sitting-views";
 import { byClock } from "./change-sitting";
@@ -12,20 +12,31 @@ export function ownView(stored: StoredSitting, userId: string, now: Date): OwnSi
   const own = stored.runs.filter(({ run }) => run.userId === userId);
   return {
     id,
+    paperId: stored.paperId,
     paperName: paper.name,
+    classId: stored.groupId,
     className: stored.groupName,
     state,
     plannedAt,
+    wasClosed: sitting.wasClosed,
+    voidReason: sitting.voided?.reason ?? null,
     isPaused: state === "paused",
     feedback: paper.feedback,
-    sections: own.flatMap((one) => {
-      const run = runs.find(({ id: runId }) => runId === one.run.id);
-      return run ? [sectionView(one, run, sitting, now)] : [];
-    }),
+    // as the paper has them, a parallel piece behind the section that it goes with
+    sections: paper.sections.flatMap(({ section }) =>
+      own
+        .filter((one) => one.run.section === section)
+        .sort((a, b) => Number(a.run.isBorderline) - Number(b.run.isBorderline))
+        .flatMap((one) => {
+          const run = runs.find(({ id: runId }) => runId === one.run.id);
+          return run ? [sectionView(one, run, sitting, now)] : [];
+        }),
+    ),
   };
 }
 
 function sectionView(stored: StoredRun, run: SectionRun, sitting: Sitting, now: Date): OwnSection {
+  const mayKnowMarks = stored.isMarked && mayShowMarks(run, sitting, now);
   return {
     runId: run.id,
     practiceId: stored.practiceId,
@@ -37,8 +48,12 @@ function sectionView(stored: StoredRun, run: SectionRun, sitting: Sitting, now: 
     piece: pieceOf(stored),
     stage: stored.specimen.stage,
     passMark: sectionOf(sitting.paper, run.section).passMark,
+    factor: run.factor,
     savedAt: run.savedAt,
-    mayKnowMarks: stored.isMarked && mayShowMarks(run, sitting, now),
+    closedAt: run.closedAt,
+    voidReason: run.voided?.reason ?? null,
+    mayKnowMarks,
+    mark: mayKnowMarks ? (stored.marks[0] ?? null) : null,
   };
 }
 
@@ -54,17 +69,20 @@ export function liveRunOf(stored: StoredSitting, runId: string, now: Date): Live
   const kept = stored.runs.find((one) => one.run.id === runId);
   if (!run || !kept) return null;
   const clock = clockView(run, sitting, now);
+  const timing = timingOf(run, sitting);
   return {
     runId,
     sittingId: sitting.id,
     state: run.state,
     shut: whyShut(run),
     clock,
+    allowed: timing && allowed(timing),
     isSittingPaused: sitting.state === "paused",
     isPaused: clock.state === "standing",
     liveWindowId: run.liveWindowId,
     sequence: run.sequence,
     savedAt: run.savedAt,
+    closedAt: run.closedAt,
     isReportClosed: run.reportClosedAt !== null,
     mayKnowMarks: kept.isMarked && mayShowMarks(run, sitting, now),
   };

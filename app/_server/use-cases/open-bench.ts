@@ -36,7 +36,8 @@ async function openRun(runId: string, now: Date): Promise<{ readonly ok: true; r
   const live = stored && liveRunOf(stored, runId, now);
   if (!stored || !run || !live) return refuse("no-such-run");
   const shut = whyShut(run);
-  if (shut !== null) return refuse(shut);
+  // the page of the sitting says how the section stands
+  if (shut !== null) return refuse(shut, { sittingId: stored.sitting.id });
   const { aids, questionCount } = sectionOf(stored.sitting.paper, run.section);
   return { ok: true, run: { ...live, aids, questionCount, now } };
 }

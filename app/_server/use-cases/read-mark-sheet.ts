@@ -17,16 +17,17 @@ export async function readMarkSheet(caller: Caller, id: string) {
   const { runId } = practice;
   if (isOwn && runId !== null) {
     const now = caller.clock();
-    if (!(await mayKnowMarks(practice, now))) return refuse("marks-not-released");
     const place = await readRunPlace(runId);
     if (!place) return refuse("no-such-practice");
-    const seen = await changeSitting(place.sittingId, now, (whole) =>
-      runStep(whole, runId, { kind: "see-marks" }, now),
-    );
+    const { sittingId } = place;
+    // the page of the sitting says when they come
+    if (!(await mayKnowMarks(practice, now))) return refuse("marks-not-released", { sittingId });
+    const seen = await changeSitting(sittingId, now, (whole) => runStep(whole, runId, { kind: "see-marks" }, now));
     if (!seen.ok) return seen;
   }
   const sheet = await readHandedInPractice(id);
   const learner = await readPerson(practice.userId);
   if (!sheet || !learner) return refuse("not-handed-in");
-  return { ok: true, sheet, learner, isOwn } as const;
+  const place = runId === null ? null : await readRunPlace(runId);
+  return { ok: true, sheet, learner, isOwn, sittingId: place?.sittingId ?? null } as const;
 }

@@ -2,7 +2,14 @@
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { type Autosave, isLeftOut, latestReport, useAutosave } from "@/app/_bench/report/use-autosave";
+import {
+  type Autosave,
+  isLeftOut,
+  latestReport,
+  type SittingWay,
+  unsentHere,
+  useAutosave,
+} from "@/app/_bench/report/use-autosave";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 
 const reportOf = (...ids: string[]): Report => ({
@@ -18,12 +25,13 @@ let root: Root;
 let autosave: Autosave;
 const server = vi.fn<(body: { sequence: number; report: Report }) => Response | Promise<Response>>();
 
-function Probe({ start }: { start: { sequence: number; report: Report } }) {
-  autosave = useAutosave("try", 0, { ...start, window: { id: "thiswindow", base: 0 } });
+function Probe({ start, way }: { start: { sequence: number; report: Report }; way: SittingWay | null }) {
+  autosave = useAutosave("try", 0, { ...start, window: { id: "thiswindow", base: 0 } }, { way });
   return null;
 }
 
-const open = (start = { sequence: 0, report: EMPTY_REPORT }) => act(() => root.render(<Probe start={start} />));
+const open = (start = { sequence: 0, report: EMPTY_REPORT }, way: SittingWay | null = null) =>
+  act(() => root.render(<Probe start={start} way={way} />));
 const edit = (report: Report) => act(() => autosave.edited(report));
 const wait = (ms: number) => act(() => vi.advanceTimersByTimeAsync(ms));
 const sentSequences = () => server.mock.calls.map(([body]) => body.sequence);
@@ -49,7 +57,7 @@ describe("autosave", () => {
     open();
     edit(reportOf("a"));
     edit(reportOf("a", "b"));
-    expect(latestReport("try", { sequence: 0, report: EMPTY_REPORT, isClosed: false }).report).toEqual(
+    expect(latestReport("try", { sequence: 0, report: EMPTY_REPORT, isClosed: false, savedBy: null }).report).toEqual(
       reportOf("a", "b"),
     );
     expect(server).not.toHaveBeenCalled();
@@ -139,7 +147,7 @@ describe("autosave", () => {
   });
 
   it("on opening a closed report goes on from answers kept here, and never from another report kept here", () => {
-    const closed = { sequence: 3, report: reportOf("a"), isClosed: true };
+    const closed = { sequence: 3, report: reportOf("a"), isClosed: true, savedBy: null };
     const answered = { ...reportOf("a"), answers: { q1: 2 } };
     const keep = (report: Report, sequence: number) =>
       localStorage.setItem(
@@ -170,5 +178,87 @@ describe("autosave", () => {
     edit(reportOf("z", "y"));
     await wait(900);
     expect(sentSequences()).toEqual([1, 41]);
+  });
+});
+
+describe("autosave in a sitting", () => {
+  const start = { sequence: 0, report: EMPTY_REPORT };
+  const wayOf = (isHeld: boolean, now = "2026-01-01T10:00:00.000Z"): SittingWay => ({ isHeld, now: () => now });
+  const refuseOnce = (code: string) =>
+    server.mockImplementationOnce(() =>
+      Response.json({ code, message: "No.", sequence: 9, report: reportOf("z"), savedAt: null }, { status: 409 }),
+    );
+  const keep = (report: Report, sequence: number, window: { id: string; base: number }) =>
+    localStorage.setItem("toeline.report.try", JSON.stringify({ sequence, report, window }));
+
+  it("says when an edit was made, and a step that ends the writing that it is taken now", async () => {
+    open(start, wayOf(false));
+    edit(reportOf("a"));
+    open(start, wayOf(false, "2026-01-01T10:00:05.000Z"));
+    await wait(900);
+    expect(server.mock.calls[0][0]).toMatchObject({ sequence: 1, madeAt: "2026-01-01T10:00:00.000Z" });
+    expect(autosave.asOfNow().madeAt).toBe("2026-01-01T10:00:05.000Z");
+  });
+
+  it("sends nothing while nothing is taken, keeps it here, and sends it as soon as the way is free", async () => {
+    open(start, wayOf(true));
+    edit(reportOf("a"));
+    await wait(60_000);
+    expect(server).not.toHaveBeenCalled();
+    expect(JSON.parse(localStorage.getItem("toeline.report.try") ?? "null")).toMatchObject({ report: reportOf("a") });
+    open(start, wayOf(false));
+    await wait(900);
+    expect(sentSequences()).toEqual([1]);
+  });
+
+  it.each(["paused", "sitting-paused", "other-window"])(
+    "tries again after %s, and sees no choice in it",
+    async (code) => {
+      refuseOnce(code);
+      open(start, wayOf(false));
+      edit(reportOf("a"));
+      await wait(900);
+      expect([autosave.conflict, autosave.saving.refusal]).toEqual([null, null]);
+      await wait(5_000);
+      expect(sentSequences()).toEqual([1, 1]);
+      expect(autosave.saving.confirmed).toBe(1);
+    },
+  );
+
+  it.each(["time-is-up", "closed-by-tutor", "handed-in", "void"])(
+    "sends nothing after %s until it is opened again",
+    async (code) => {
+      refuseOnce(code);
+      open(start, wayOf(false));
+      edit(reportOf("a"));
+      await wait(900);
+      expect(autosave.conflict).toBeNull();
+      expect(autosave.saving.refusal).toMatchObject({ isLasting: true });
+      open(start, wayOf(true));
+      await wait(60_000);
+      expect(server).toHaveBeenCalledTimes(1);
+      open(start, wayOf(false));
+      await wait(900);
+      expect(sentSequences()).toEqual([1, 1]);
+    },
+  );
+
+  it("notes that everything was sent, so that nothing is offered that is on the server", async () => {
+    open(start, wayOf(false));
+    edit(reportOf("a"));
+    const overtaken = { sequence: 5, report: reportOf("z"), isClosed: false, savedBy: "another" };
+    expect(unsentHere("try", overtaken)?.report).toEqual(reportOf("a"));
+    await wait(900);
+    expect(unsentHere("try", overtaken)).toBeNull();
+  });
+
+  it("starts a window of its own, which has seen what the window before it saved", () => {
+    keep(reportOf("a", "b"), 7, { id: "killed", base: 5 });
+    const saved = { sequence: 6, report: reportOf("a"), isClosed: false };
+    const same = latestReport("try", { ...saved, savedBy: "killed" });
+    expect(same).toMatchObject({ sequence: 7, report: reportOf("a", "b"), window: { base: 6 } });
+    expect(same.window.id).not.toBe("killed");
+    // somebody else saved 6, which this browser never saw: the server shall say so
+    expect(latestReport("try", { ...saved, savedBy: "another" }).window.base).toBe(5);
   });
 });

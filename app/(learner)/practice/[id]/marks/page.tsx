@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { redirect } from "next/navigation";
 import { MarkSheet } from "@/app/_marks/mark-sheet";
 import { OtherStandards } from "@/app/_marks/other-standards";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
@@ -20,8 +21,12 @@ export const metadata: Metadata = { title: "Mark sheet" };
 export default async function MarkSheetPage({ params }: PageProps<"/practice/[id]/marks">) {
   const { id } = await params;
   const read = await readMarkSheet(await currentCaller(), id);
-  if (!read.ok) return showRefusal(read);
-  const { sheet, learner, isOwn } = read;
+  if (!read.ok) {
+    // the page of the sitting says when they come
+    if ("sittingId" in read) redirect(`/sitting/${read.sittingId}`);
+    return showRefusal(read);
+  }
+  const { sheet, learner, isOwn, sittingId } = read;
   const view: SheetView = {
     id,
     kind: JOINT_OF[sheet.practice.section],
@@ -44,6 +49,8 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     calls: sheet.practice.report.calls,
   };
   const [well, dearest, practise] = summaryWords(view);
+  const ownNext = sittingId ? ["Back to the sitting", `/sitting/${sittingId}`] : ["On to the next piece", "/"];
+  const [nextWords, nextPath] = isOwn ? ownNext : [`Back to ${learner.name}`, `/desk/${learner.id}`];
   return (
     <PageFrame
       isWide
@@ -52,7 +59,8 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
         <>
           {isOwn ? <span className="print:hidden">Your report</span> : `The report of ${learner.name}`}
           {isOwn && <span className="hidden print:inline">The report of {learner.name}</span>} on a{" "}
-          {SECTION_WORDS[sheet.practice.section]}, handed in{" "}
+          {SECTION_WORDS[sheet.practice.section]}
+          {sittingId ? " in a sitting" : ""}, {sittingId ? "closed" : "handed in"}{" "}
           {sheet.practice.handedInAt && <LocalTime at={sheet.practice.handedInAt} />}.{" "}
           {describeJoint(sheet.truth.joint)}.
         </>
@@ -71,10 +79,10 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
         </ul>
         <nav aria-label="Next" className="print:hidden flex flex-wrap gap-3">
           <Link
-            href={isOwn ? "/" : `/desk/${learner.id}`}
+            href={nextPath}
             className="inline-flex min-h-11 items-center rounded bg-action px-5 font-medium text-white hover:bg-action-2"
           >
-            {isOwn ? "On to the next piece" : `Back to ${learner.name}`}
+            {nextWords}
           </Link>
           <Link
             href="/rule"
