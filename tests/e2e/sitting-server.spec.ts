@@ -1,6 +1,5 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "@playwright/test";
-import Database from "libsql";
 import { OwnServer, type Session } from "./support/own-server";
 
 const FILE = "test-results/own-server.db";
@@ -83,7 +82,7 @@ test("a sitting over the wire: live clocks, a killed server, a second window, ex
 
   // time runs out while the server is down: it is closed at its deadline, with the last save, by the next start
   await server.kill();
-  letTimePass(20 * MINUTE);
+  server.letTimePass(20 * MINUTE);
   await server.start();
   const closed = async () => (await ilse.send("GET", `/api/runs/${runId}`)).body.run;
   await expect.poll(async () => (await closed()).state).toBe("expired");
@@ -123,15 +122,3 @@ async function readySection(learner: Session, at: string): Promise<{ runId: stri
 
 const runOnBoard = (board: { learners: { runs: { runId: string; mark: object | null }[] }[] }, runId: string) =>
   board.learners.flatMap(({ runs }) => runs).find((run) => run.runId === runId);
-
-/** Moves everything that has begun back in time, as if so many ms had passed since. */
-function letTimePass(ms: number): void {
-  const client = new Database(FILE);
-  const earlier = (path: string) =>
-    `json_set(course, '${path}', strftime('%Y-%m-%dT%H:%M:%fZ', json_extract(course, '${path}'), '-${ms / 1000} seconds'))`;
-  client.exec(
-    `UPDATE SectionRun SET course = ${earlier("$.startedAt")} WHERE json_extract(course, '$.startedAt') IS NOT NULL`,
-  );
-  client.exec(`UPDATE Sitting SET course = ${earlier("$.begunAt")}`);
-  client.close();
-}
