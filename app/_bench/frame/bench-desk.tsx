@@ -102,15 +102,14 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   }, [hasJustClosed]);
   const time = useTimeTold(sitting);
   const isHeld = sitting !== null && (sitting.window === "elsewhere" || sitting.run.isPaused);
-  const isTimeUp = sitting !== null && time.left <= 0 && sitting.run.clock.state === "going";
   const isAllSaved = !isUnsent(autosave.saving) && autosave.conflict === null;
   const sendLast = useStable(() => {
     if (isUnsent(autosave.saving)) autosave.sendNow();
   });
   // what was written in time is taken for a few seconds more
   useEffect(() => {
-    if (isTimeUp) sendLast();
-  }, [isTimeUp, sendLast]);
+    if (time.isUp) sendLast();
+  }, [time.isUp, sendLast]);
   useUndoKeys(bench);
   useKeyListKey(() => setAreKeysShown(true));
 
@@ -170,7 +169,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
             {describeJoint(practice.joint)}. Pass mark: {practice.passMark} %
           </p>
           <div className="ml-auto" />
-          {sitting && <TimeLeft left={time.left} isStanding={sitting.run.isPaused} onTell={time.tell} />}
+          {sitting && <TimeLeft readLeft={sitting.left} isStanding={sitting.run.isPaused} onTell={time.tell} />}
           <SaveNote autosave={autosave} isHeld={isHeld} />
           <button
             type="button"
@@ -377,7 +376,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
         <SittingCover
           run={sitting.run}
           isElsewhere={sitting.window === "elsewhere"}
-          left={time.left}
+          left={time.isUp ? 0 : sitting.left()}
+          isOffline={sitting.lostAt !== null}
           isAllSaved={isAllSaved}
           savedAt={autosave.saving.savedAt ?? sitting.run.savedAt}
           sittingUrl={leaveUrl}

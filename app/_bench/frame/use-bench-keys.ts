@@ -173,7 +173,9 @@ export function useKeyListKey(show: () => void) {
     const onKey = (event: globalThis.KeyboardEvent) => {
       const isTyping =
         event.target instanceof Element && event.target.closest("input:not([type=radio]), textarea") !== null;
-      if (event.key !== "?" || event.defaultPrevented || isTyping) return;
+      // another dialog comes first
+      const isAsked = document.querySelector("dialog[open]") !== null;
+      if (event.key !== "?" || event.defaultPrevented || isTyping || isAsked) return;
       event.preventDefault();
       newest();
     };

@@ -11,6 +11,9 @@ export type SendOutcome =
       readonly newer: SavedReport | null;
     };
 
+/** A request that hangs for so long in a broken network is given up, so that it is tried again. */
+const GIVE_UP_MS = 15_000;
+
 /** Sends a version of the report and tells what came of it; it never throws. */
 export async function sendReport(url: string, method: "PUT" | "POST", body: KeptReport): Promise<SendOutcome> {
   try {
@@ -18,6 +21,7 @@ export async function sendReport(url: string, method: "PUT" | "POST", body: Kept
       method,
       headers: { "content-type": "application/json" },
       body: JSON.stringify(body),
+      signal: AbortSignal.timeout(GIVE_UP_MS),
     });
     if (response.status >= 500 || response.status === 429) return { kind: "failed" };
     const answer: unknown = await response.json();

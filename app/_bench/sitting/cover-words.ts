@@ -11,6 +11,8 @@ export interface CoverFacts {
   readonly isElsewhere: boolean;
   /** ms. */
   readonly left: number;
+  /** Whether there is no connection. */
+  readonly isOffline: boolean;
   /** Whether everything that was written here is on the server. */
   readonly isAllSaved: boolean;
   /** When the server last kept a version, ISO; null where it never did. */
@@ -56,7 +58,7 @@ export function coverWords(kind: CoverKind, facts: CoverFacts): CoverWords {
 }
 
 function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
-  const { run, left, isAllSaved } = facts;
+  const { run, left, isAllSaved, isOffline } = facts;
   switch (kind) {
     case "paused":
       return [
@@ -74,6 +76,12 @@ function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
       ];
     case "time-is-up":
     case "closed-by-tutor":
+      if (run.shut === null) {
+        return [
+          "The bench takes nothing more, and what is saved is handed in for you.",
+          isAllSaved ? savedWords(facts) : isOffline ? UNSENT_WORDS : "What you wrote last is being sent now.",
+        ];
+      }
       return [
         `It was closed with the last save${facts.savedAt ? ` of ${timeOf(facts.savedAt)}` : ", which is an empty report"}, and that is handed in for you.`,
         isAllSaved
@@ -91,6 +99,9 @@ function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
       return ["Your tutor has made it void. What you wrote is kept; the page of the sitting says why."];
   }
 }
+
+const UNSENT_WORDS =
+  "There is no connection, so what you wrote since then could not be sent. It is kept in this browser: tell your tutor, who can open the section again.";
 
 const savedWords = ({ savedAt }: CoverFacts): string =>
   savedAt ? `Everything you wrote is saved, last at ${timeOf(savedAt)}.` : "Nothing has been written yet.";

@@ -5,16 +5,19 @@ import { shortLeft } from "./time-words";
 
 const KEY = "toeline.hides-time";
 
+const LOOK_MS = 250;
+
 interface TimeLeftProps {
-  /** ms. */
-  readonly left: number;
+  /** What is left now, ms. */
+  readonly readLeft: () => number;
   readonly isStanding: boolean;
   /** Says what is left. */
   readonly onTell: () => void;
 }
 
 /** The time left in the strip above the bench. It can be hidden; a press on it, or the key U, says it to the second. */
-export function TimeLeft({ left, isStanding, onTell }: TimeLeftProps) {
+export function TimeLeft({ readLeft, isStanding, onTell }: TimeLeftProps) {
+  const seconds = useSecondsLeft(readLeft);
   const [isHidden, setIsHidden] = useState(readHidden);
   const tell = useStable(onTell);
   useEffect(() => {
@@ -38,11 +41,11 @@ export function TimeLeft({ left, isStanding, onTell }: TimeLeftProps) {
         <button
           type="button"
           title="What is left, to the second (U)"
-          data-seconds-left={Math.ceil(left / 1000)}
+          data-seconds-left={seconds}
           className="h-11 whitespace-nowrap rounded px-2 font-semibold text-bench-text hover:bg-bench-2"
           onClick={onTell}
         >
-          {shortLeft(left)}
+          {shortLeft(seconds * 1000)}
           {isStanding && " (stands)"}
         </button>
       )}
@@ -56,6 +59,22 @@ export function TimeLeft({ left, isStanding, onTell }: TimeLeftProps) {
       </button>
     </div>
   );
+}
+
+/** Whole seconds that are left, looked at often enough to be right by one; drawn again only when they change. */
+function useSecondsLeft(readLeft: () => number): number {
+  const [seconds, setSeconds] = useState(() => Math.ceil(readLeft() / 1000));
+  useEffect(() => {
+    const look = () => setSeconds(Math.ceil(readLeft() / 1000));
+    look();
+    const timer = setInterval(look, LOOK_MS);
+    document.addEventListener("visibilitychange", look);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener("visibilitychange", look);
+    };
+  }, [readLeft]);
+  return seconds;
 }
 
 function readHidden(): boolean {

@@ -25,6 +25,7 @@ const SILENT_MS = 25_000;
 /** The server ends a live view now and then, and the browser connects again within this. */
 const BROKEN_MS = 5_000;
 const TRY_AGAIN_MS = 3_000;
+const GIVE_UP_MS = 10_000;
 const LOOK_MS = 1_000;
 /** So often the server is asked for its time anew. */
 const MEASURE_MS = 120_000;
@@ -53,7 +54,11 @@ export function useSittingRun(sat: SatRun | null, windowId: string): SittingRun 
     async (path: string, init?: RequestInit): Promise<Told | "refused" | null> => {
       const sentAt = performance.now();
       try {
-        const response = await fetch(`/api/runs/${runId}${path}`, { cache: "no-store", ...init });
+        const response = await fetch(`/api/runs/${runId}${path}`, {
+          cache: "no-store",
+          signal: AbortSignal.timeout(GIVE_UP_MS),
+          ...init,
+        });
         const answeredAt = performance.now();
         if (response.status >= 500) return null;
         const next = toldByAnswer(await response.json());
@@ -109,8 +114,10 @@ export function useSittingRun(sat: SatRun | null, windowId: string): SittingRun 
     let source: EventSource | null = null;
     let lastLook = performance.now();
     let brokenAt: number | null = null;
+    let listenedAt = 0;
     const listen = () => {
       source?.close();
+      listenedAt = performance.now();
       source = new EventSource(`/api/runs/${runId}/live`);
       source.onopen = () => {
         brokenAt = null;
@@ -142,7 +149,8 @@ export function useSittingRun(sat: SatRun | null, windowId: string): SittingRun 
       if (hasSlept) measure();
       const isBroken = brokenAt !== null && now - brokenAt > BROKEN_MS;
       if (!navigator.onLine || isBroken || now - heardAt.current > SILENT_MS) lose();
-      if (source?.readyState === EventSource.CLOSED && navigator.onLine) listen();
+      const isClosed = source?.readyState === EventSource.CLOSED;
+      if (isClosed && navigator.onLine && now - listenedAt > TRY_AGAIN_MS) listen();
     };
     const back = () => {
       listen();

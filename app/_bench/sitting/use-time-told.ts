@@ -7,9 +7,9 @@ const LOOK_MS = 250;
 /** How long something about the time stays in sight. */
 const SHOWN_MS = 12_000;
 
-export interface TimeTold {
-  /** ms. */
-  readonly left: number;
+interface TimeTold {
+  /** Whether the time is over, by the browser's own reckoning. */
+  readonly isUp: boolean;
   /** What is being said about the time, and shown for a while; empty when nothing is. */
   readonly said: string;
   /** Says what is left. */
@@ -22,9 +22,9 @@ export function useTimeTold(sitting: SittingRun | null): TimeTold {
   const isGoing = sitting?.run.clock.state === "going";
   const allowed = sitting?.run.allowed ?? null;
   const isShut = sitting?.run.shut != null;
-  const [left, setLeft] = useState(() => readLeft?.() ?? 0);
+  const [isUp, setIsUp] = useState(false);
   const [said, setSaid] = useState("");
-  const before = useRef(left);
+  const before = useRef<number | null>(null);
   const hiding = useRef<ReturnType<typeof setTimeout>>(undefined);
 
   const say = useCallback((text: string) => {
@@ -38,10 +38,10 @@ export function useTimeTold(sitting: SittingRun | null): TimeTold {
     if (!readLeft) return;
     const look = () => {
       const now = readLeft();
-      const mark = isGoing ? passedMark(before.current, now) : null;
+      const mark = isGoing && before.current !== null ? passedMark(before.current, now) : null;
       if (mark) say(mark);
       before.current = now;
-      setLeft(now);
+      setIsUp(isGoing && now <= 0);
     };
     look();
     const timer = setInterval(look, LOOK_MS);
@@ -71,5 +71,5 @@ export function useTimeTold(sitting: SittingRun | null): TimeTold {
     setTimeout(() => say(isGoing ? words : `The clock stands: ${words}`));
   }, [readLeft, isGoing, say]);
 
-  return { left, said, tell };
+  return { isUp, said, tell };
 }

@@ -117,7 +117,14 @@ describe("what the server tells", () => {
 });
 
 describe("what covers the bench", () => {
-  const facts: CoverFacts = { run: RUN, isElsewhere: false, left: ms(30), isAllSaved: true, savedAt: RUN.savedAt };
+  const facts: CoverFacts = {
+    run: RUN,
+    isElsewhere: false,
+    left: ms(30),
+    isOffline: false,
+    isAllSaved: true,
+    savedAt: RUN.savedAt,
+  };
   const shut = (code: string): LiveRun => ({
     ...RUN,
     state: "expired",
@@ -150,12 +157,20 @@ describe("what covers the bench", () => {
 
   it("says what is kept, and never that everything is where it is not", () => {
     for (const kind of ["paused", "elsewhere", "time-is-up", "closed-by-tutor", "handed-in"] as const) {
-      const all = coverWords(kind, facts).sentences.join(" ");
-      const some = coverWords(kind, { ...facts, isAllSaved: false }).sentences.join(" ");
+      const run = kind === "paused" || kind === "elsewhere" ? RUN : shut(kind);
+      const all = coverWords(kind, { ...facts, run }).sentences.join(" ");
+      const some = coverWords(kind, { ...facts, run, isAllSaved: false }).sentences.join(" ");
       expect(some).toContain("kept in this browser");
       expect(all).not.toContain("kept in this browser");
     }
-    expect(coverWords("time-is-up", { ...facts, savedAt: null }).sentences[0]).toContain("an empty report");
+    const over = { ...facts, run: shut("time-is-up") };
+    expect(coverWords("time-is-up", { ...over, savedAt: null }).sentences[0]).toContain("an empty report");
+    // by its own reckoning, while the server still takes what was written in time
+    const last = (changes: Partial<CoverFacts>) =>
+      coverWords("time-is-up", { ...facts, left: 0, ...changes }).sentences[1];
+    expect(last({})).toContain("is saved");
+    expect(last({ isAllSaved: false })).toContain("is being sent");
+    expect(last({ isAllSaved: false, isOffline: true })).toContain("kept in this browser");
     expect(coverWords("paused", { ...facts, run: paused }).sentences.join(" ")).toContain("30 minutes left");
   });
 });
