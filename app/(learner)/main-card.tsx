@@ -24,7 +24,7 @@ export function MainCard({ title, children, id = "main-card" }: MainCardProps) {
 function PlateDrawing() {
   const ripples = Array.from({ length: 46 }, (_, i) => 8 + i * 8.4);
   return (
-    <svg viewBox="0 0 400 56" className="w-full" aria-hidden="true">
+    <svg viewBox="0 0 400 56" className="h-16 w-full" preserveAspectRatio="xMidYMid slice" aria-hidden="true">
       <rect width="400" height="56" rx="2" className="fill-bench-2" />
       <rect y="20" width="400" height="16" fill="#6d757a" />
       {ripples.map((x) => (

@@ -22,7 +22,7 @@ export default async function HistoryPage() {
       {attempts.length > 0 && handedIn.length > 0 && <h2 className="mt-8 font-semibold text-xl">Practice</h2>}
       {handedIn.length === 0 ? (
         <p className="mt-6">
-          Every plate you hand in gets a line here.{" "}
+          Every piece you practise on gets a line here once it is handed in.{" "}
           <Link href="/" className="font-medium text-action underline underline-offset-4">
             {open.length === 0 ? "Take one from Today to begin" : "Go on with the one on your bench"}
           </Link>

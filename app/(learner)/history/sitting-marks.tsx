@@ -26,7 +26,7 @@ export function SittingMarks({ attempts }: { readonly attempts: readonly OwnAtte
           </thead>
           <tbody>
             {attempts.map(({ runId, practiceId, sittingId, paperName, className, closedAt, mark, placed }) => (
-              <tr key={runId} className="border-line border-t align-top">
+              <tr key={runId} className="border-line border-t">
                 <th scope="row" className="py-3 pr-4 font-normal">
                   <LocalTime at={closedAt} />
                 </th>

@@ -102,6 +102,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   }, [hasJustClosed]);
   const time = useTimeTold(sitting);
   const isHeld = sitting !== null && (sitting.window === "elsewhere" || sitting.run.isPaused);
+  const isOffline = sitting !== null && sitting.lostAt !== null;
   const isAllSaved = !isUnsent(autosave.saving) && autosave.conflict === null;
   const sendLast = useStable(() => {
     if (isUnsent(autosave.saving)) autosave.sendNow();
@@ -160,7 +161,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   return (
     <main id="main" className="bench-frame bg-bench text-bench-text" data-sheet={isSheetUp ? "up" : "down"}>
       <h1 className="sr-only">Inspection bench</h1>
-      <header className="[grid-area:top]">
+      <header className="relative [grid-area:top]">
         <div className="flex min-h-[52px] items-center gap-4 border-bench-line border-b px-3">
           <a href={leaveUrl} className="flex h-11 shrink-0 items-center rounded px-2 text-bench-dim text-sm underline">
             {sitting ? "To the sitting" : "Leave the bench"}
@@ -170,7 +171,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           </p>
           <div className="ml-auto" />
           {sitting && <TimeLeft readLeft={sitting.left} isStanding={sitting.run.isPaused} onTell={time.tell} />}
-          <SaveNote autosave={autosave} isHeld={isHeld} />
+          <SaveNote autosave={autosave} isHeld={isHeld || isOffline} />
           <button
             type="button"
             className="h-11 shrink-0 rounded bg-paper px-4 font-semibold text-ink hover:bg-sheet"
@@ -377,7 +378,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           run={sitting.run}
           isElsewhere={sitting.window === "elsewhere"}
           left={time.isUp ? 0 : sitting.left()}
-          isOffline={sitting.lostAt !== null}
+          isOffline={isOffline}
           isAllSaved={isAllSaved}
           savedAt={autosave.saving.savedAt ?? sitting.run.savedAt}
           sittingUrl={leaveUrl}

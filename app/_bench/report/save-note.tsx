@@ -11,7 +11,7 @@ const CONFLICT_WORDS: Readonly<Record<Conflict["kind"], string>> = {
 
 interface SaveNoteProps {
   readonly autosave: Autosave;
-  /** Nothing is sent just now, and words elsewhere say why. */
+  /** Nothing can be sent just now, and words elsewhere say why. */
   readonly isHeld?: boolean;
 }
 

@@ -83,7 +83,7 @@ function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
         ];
       }
       return [
-        `It was closed with the last save${facts.savedAt ? ` of ${timeOf(facts.savedAt)}` : ", which is an empty report"}, and that is handed in for you.`,
+        `Your section was closed with the last save${facts.savedAt ? ` of ${timeOf(facts.savedAt)}` : ", which is an empty report"}, and that is handed in for you.`,
         isAllSaved
           ? "Everything you wrote is in it."
           : "What you wrote after that did not come to the server in time. It is kept in this browser: tell your tutor, who can open the section again.",

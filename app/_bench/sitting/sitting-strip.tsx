@@ -15,7 +15,12 @@ export function SittingStrip({ lostAt, said }: SittingStripProps) {
       <p
         role="status"
         data-time-said=""
-        className={said ? "bg-lamp px-5 py-2 font-semibold text-ink text-sm" : "sr-only"}
+        className={
+          said
+            ? // in the place of the words on the joint, so that nothing moves under the hand
+              "bg-lamp px-5 py-2 font-semibold text-ink text-sm md:absolute md:top-1 md:left-32 md:z-20 md:flex md:min-h-11 md:max-w-md md:items-center md:rounded"
+            : "sr-only"
+        }
       >
         {said}
       </p>

@@ -33,7 +33,7 @@ export default async function SittingPage({ params }: PageProps<"/sitting/[id]">
         </>
       }
     >
-      <div className="mt-6 grid gap-4">
+      <div className="mt-6 grid max-w-4xl gap-4">
         {isOn ? (
           <MainCard title={sitting.state === "paused" ? "The sitting is paused" : TITLES[mayComeIn ? "out" : "in"]}>
             <p className="mt-1 text-bench-dim" role="status">

@@ -145,6 +145,7 @@ function waitingWords({
   if (wasClosed || state === "closed" || state === "released" || state === "void") return "Not sat.";
   const minutes = Math.round(left / 60_000);
   const time = `You have ${minutes} ${minutes === 1 ? "minute" : "minutes"} for it.`;
+  if (state === "planned" || state === "open") return time;
   if (other) return `${time} It comes after the ${SECTION_WORDS[other.section]}: one section is sat at a time.`;
   if (piece === "failed") return `${time} Its piece could not be made, and another one is ordered. No clock goes.`;
   if (piece === "making")
