@@ -192,7 +192,8 @@ export function useAutosave(
 
   useEffect(() => {
     const warn = (event: BeforeUnloadEvent) => {
-      if (isUnsent(saving) && !saving.refusal) event.preventDefault();
+      // what cannot be sent now is kept here, and waiting for it would be of no use
+      if (isUnsent(saving) && !saving.refusal && !isHeld) event.preventDefault();
     };
     const retry = () => {
       if (wait !== null) void send();
@@ -203,7 +204,7 @@ export function useAutosave(
       window.removeEventListener("beforeunload", warn);
       window.removeEventListener("online", retry);
     };
-  }, [saving, send, wait]);
+  }, [saving, send, wait, isHeld]);
 
   const wasHeld = useRef(isHeld);
   useEffect(() => {
