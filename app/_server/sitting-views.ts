@@ -1,6 +1,15 @@
 import type { SectionMark } from "@/lib/practice";
 import type { Section } from "@/lib/results";
-import type { PaperSection, RunRefusal, RunState, SectionRun, Sitting, SittingState } from "@/lib/sittings";
+import type {
+  NextInCourse,
+  PaperSection,
+  PlacedAttempt,
+  RunRefusal,
+  RunState,
+  SectionRun,
+  Sitting,
+  SittingState,
+} from "@/lib/sittings";
 
 // What use cases of sittings answer, without anything that knows answers: pages and browsers take their types from here. Sent
 // as JSON, every Date is text.
@@ -104,8 +113,12 @@ export interface BoardRun {
   readonly addedMinutes: number;
   readonly isReopened: boolean;
   readonly voidReason: string | null;
-  /** Shown mark and verdict, once it is marked. */
-  readonly mark: { readonly shown: number; readonly isPassed: boolean } | null;
+  /** How much is written, as last saved: counts, and nothing of what it says. */
+  readonly written: { readonly indications: number; readonly answers: number };
+  /** Shown mark and verdict against its pass mark, once it is marked. */
+  readonly mark: { readonly shown: number; readonly isPassed: boolean; readonly passMark: number } | null;
+  /** What it stands for in the learner's course; null until the sitting is closed and it is marked. */
+  readonly placed: Pick<PlacedAttempt, "kind" | "decidedOn" | "outcome"> | null;
   /** Whether the learner has seen what there was to find. */
   readonly hasSeenMarks: boolean;
 }
@@ -118,6 +131,8 @@ export interface BoardLearner {
   readonly enteredAt: Date | null;
   readonly factor: number;
   readonly runs: readonly BoardRun[];
+  /** Where they stand in the course of the paper; null until the sitting is closed. */
+  readonly standing: Pick<NextInCourse, "isPassed" | "round" | "due"> | null;
 }
 
 /** Something a tutor did, as the board lists it. */
@@ -136,6 +151,7 @@ export interface Board {
   readonly sitting: {
     readonly id: string;
     readonly state: SittingState;
+    readonly paperId: string;
     readonly paperName: string;
     readonly classId: string;
     readonly className: string;
@@ -152,4 +168,34 @@ export interface Board {
   readonly learners: readonly BoardLearner[];
   /** What tutors did, the earliest first. */
   readonly log: readonly LogEntry[];
+}
+
+/** A sitting in a list, for the tutors of its class. */
+export interface ListedSitting {
+  readonly id: string;
+  readonly state: SittingState;
+  readonly plannedAt: Date;
+  readonly classId: string;
+  readonly className: string;
+  readonly paperId: string;
+  readonly paperName: string;
+  readonly learners: number;
+  readonly sections: number;
+  readonly closed: number;
+}
+
+/** Why a section is to be sat: a failed one again, one of a new round, or one of this round that was not sat. */
+export type WhyDue = "re-sit" | "new-round" | "not-sat";
+
+/** Sections of a paper that members of a class have begun and have yet to pass, and that no sitting is planned for. */
+export interface DueInClass {
+  readonly classId: string;
+  readonly className: string;
+  readonly paperId: string;
+  readonly paperName: string;
+  readonly learners: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly sections: readonly { readonly section: Section; readonly why: WhyDue }[];
+  }[];
 }

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
@@ -8,19 +9,25 @@ import { AccessDesk } from "./access-desk";
 import { changeSettings, giveAccess } from "./actions";
 import { describeClasses, describeDesk } from "./describe-desk";
 import { DeskLinks } from "./desk-links";
+import { NeedsMe } from "./needs-me";
 import { SettingsForm } from "./settings-form";
+import { describeSittings } from "./sittings/describe-sittings";
 
 export const metadata: Metadata = { title: "Desk" };
 
 export default async function DeskPage() {
-  const desk = await readDesk(await currentCaller());
+  const caller = await currentCaller();
+  const [desk, sittings] = await Promise.all([readDesk(caller), readSittingsDesk(caller)]);
   if (!desk.ok) return showRefusal(desk);
+  if (!sittings.ok) return showRefusal(sittings);
   const { settings, classes, tutors, learners, withoutClass } = desk;
   const publicAddress = process.env.PUBLIC_URL ?? null;
   return (
     <PageFrame title={settings.name} lead={describeDesk(learners)}>
+      <NeedsMe sittings={sittings.sittings} dues={sittings.dues} />
       <DeskLinks
         links={[
+          { href: "/desk/sittings", title: "Sittings", text: describeSittings(sittings.sittings) },
           { href: "/desk/classes", title: "Classes", text: describeClasses(classes) },
           { href: "/desk/papers", title: "Papers", text: "What a sitting is made of: sections, times, pass marks." },
           { href: "/desk/criteria", title: "Criteria", text: "Criteria of your own: in-house limits." },

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { ClassMember } from "@/lib/classes";
-import type { Section } from "@/lib/results";
+import { SECTIONS, type Section } from "@/lib/results";
 import { courseRule, newSitting, nextFor, type Paper } from "@/lib/sittings";
 import { listMembers } from "@/prisma/stores/classes";
 import { readPaper, takePaperVersion } from "@/prisma/stores/papers";
@@ -25,6 +25,11 @@ const inputSchema = z.strictObject({
   who: z.enum(["class", "due"], { error: "who: class, or due" }),
   /** Only these of them. */
   learnerIds: z.array(z.string(), { error: "learnerIds: a list of ids" }).min(1, "learnerIds: at least one").optional(),
+  /** Only these sections of the paper. */
+  sections: z
+    .array(z.enum(SECTIONS), { error: `sections: a list of ${SECTIONS.join(", ")}` })
+    .min(1, "sections: at least one")
+    .optional(),
 });
 
 /**
@@ -37,7 +42,7 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
   const own = await requireClassInUse(caller, parsed.data?.classId ?? classIdOf(input));
   if (!own.ok) return own;
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
-  const { classId, paperId, plannedAt, who, learnerIds } = parsed.data;
+  const { classId, paperId, plannedAt, who, learnerIds, sections } = parsed.data;
   const now = caller.clock();
   const kept = await readPaper(paperId);
   if (!kept || kept.archivedAt) return refuse("no-such-paper");
@@ -49,14 +54,15 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
   }
   const chosen = members.filter(({ person }) => learnerIds?.includes(person.id) ?? true);
   const due = who === "due" ? await sectionsDue(classId, paperId, kept.current.paper) : null;
-  if (expectedOf(chosen, kept.current.paper, due).length === 0) return refuse("nobody-expected");
+  const isAsked = ({ section }: Expected) => sections?.includes(section) ?? true;
+  if (!expectedOf(chosen, kept.current.paper, due).some(isAsked)) return refuse("nobody-expected");
 
   const version = await takePaperVersion(paperId, now);
   if (!version) return refuse("no-such-paper");
   const { paper } = version;
   const shared = new Map<Section, string>();
   const runs = [];
-  for (const one of expectedOf(chosen, paper, due)) {
+  for (const one of expectedOf(chosen, paper, due).filter(isAsked)) {
     const specimenId = shared.get(one.section) ?? (await orderPiece(paper, one.section, specimens, false));
     if (paper.forms === "same") shared.set(one.section, specimenId);
     runs.push(runOn(one, version, specimenId, now));
@@ -67,7 +73,7 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
     sitting,
     groupId: classId,
     paperVersionId: version.id,
-    isForWholeClass: who === "class" && learnerIds === undefined,
+    isForWholeClass: who === "class" && learnerIds === undefined && sections === undefined,
     createdAt: now,
     runs,
     audit: auditEntry(own.actor, now, "plan", subject, { plannedAt, sections: runs.length }),

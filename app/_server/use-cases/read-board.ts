@@ -1,15 +1,16 @@
 import type { SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
-import { lastDeadline } from "@/lib/sittings";
+import { type Course, courseOf, courseRule, lastDeadline, nextFor, type Paper } from "@/lib/sittings";
 import { listAudit } from "@/prisma/stores/audit";
 import { listPeopleNames } from "@/prisma/stores/people";
-import { listPresences, readSitting, type StoredRun } from "@/prisma/stores/sittings";
+import { countWritten, listPresences, readSitting, type StoredRun, type Written } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { requireOwnSitting } from "../permissions";
 import { refuse } from "../refusal";
 import type { Board, BoardLearner, BoardRun, ClockView } from "../sitting-views";
 import { byClock } from "../sittings/change-sitting";
 import { clockView } from "../sittings/clock-view";
+import { coursesOfClass } from "../sittings/courses-of-class";
 import { pieceOf } from "../sittings/own-view";
 
 /** A browser tells every few seconds that it is there; for so long after the last time it counts as there, ms. */
@@ -23,11 +24,22 @@ export async function readBoard(caller: Caller, id: string) {
   if (!stored) return refuse("no-such-sitting");
   const now = caller.clock();
   const { sitting, runs } = byClock(stored, now);
-  const [presences, log] = await Promise.all([listPresences(id), listAudit([id, ...runs.map((run) => run.id)])]);
+  const isOver = sitting.state === "closed" || sitting.state === "released";
+  const rule = courseRule(sitting.paper);
+  const [presences, log, written, courses] = await Promise.all([
+    listPresences(id),
+    listAudit([id, ...runs.map((run) => run.id)]),
+    countWritten(id),
+    isOver ? coursesOfClass(stored.groupId, stored.paperId, rule) : null,
+  ]);
   const names = await listPeopleNames([...new Set(log.map(({ actorId }) => actorId))]);
   const pieces = new Map(stored.runs.map((one) => [one.specimenId, pieceOf(one)]));
   const learners = [...new Set(runs.map(({ userId }) => userId))].map((userId): BoardLearner => {
-    const own = stored.runs.filter(({ run }) => run.userId === userId);
+    const own = inOrder(
+      stored.runs.filter(({ run }) => run.userId === userId),
+      sitting.paper,
+    );
+    const course = courses && (courses.get(userId) ?? courseOf([], rule));
     const presence = presences.find((one) => one.userId === userId);
     return {
       userId,
@@ -37,8 +49,10 @@ export async function readBoard(caller: Caller, id: string) {
       factor: Math.max(...runs.filter((run) => run.userId === userId).map(({ factor }) => factor)),
       runs: own.flatMap((one) => {
         const run = runs.find(({ id: runId }) => runId === one.run.id);
-        return run ? [boardRun({ ...one, run }, clockView(run, sitting, now))] : [];
+        if (!run) return [];
+        return [boardRun({ ...one, run }, clockView(run, sitting, now), written.get(one.practiceId), course)];
       }),
+      standing: course && standingIn(course),
     };
   });
   const { state, paper, plannedAt, openedAt, begunAt, closedAt, releasedAt, voided } = sitting;
@@ -46,6 +60,7 @@ export async function readBoard(caller: Caller, id: string) {
     sitting: {
       id,
       state,
+      paperId: stored.paperId,
       paperName: paper.name,
       classId: stored.groupId,
       className: stored.groupName,
@@ -71,7 +86,28 @@ export async function readBoard(caller: Caller, id: string) {
   return { ok: true, now, board } as const;
 }
 
-function boardRun({ run, practiceId, marks, ...stored }: StoredRun, clock: ClockView): BoardRun {
+/** A learner's sections as the paper lists them, each before its parallel piece. */
+const inOrder = (runs: readonly StoredRun[], { sections }: Paper): readonly StoredRun[] =>
+  runs.toSorted(
+    (a, b) =>
+      sections.findIndex(({ section }) => section === a.run.section) -
+        sections.findIndex(({ section }) => section === b.run.section) ||
+      Number(a.run.isBorderline) - Number(b.run.isBorderline),
+  );
+
+function standingIn(course: Course): BoardLearner["standing"] {
+  const { isPassed, round, due } = nextFor(course);
+  return { isPassed, round, due };
+}
+
+const NOTHING_WRITTEN: Written = { indications: 0, answers: 0 };
+
+function boardRun(
+  { run, practiceId, marks, ...stored }: StoredRun,
+  clock: ClockView,
+  written: Written | undefined,
+  course: Course | null,
+): BoardRun {
   const { section, isBorderline, state, startedAt, savedAt, closedAt, closedBy } = run;
   return {
     runId: run.id,
@@ -88,11 +124,18 @@ function boardRun({ run, practiceId, marks, ...stored }: StoredRun, clock: Clock
     addedMinutes: run.addedMinutes.reduce((sum, { minutes }) => sum + minutes, 0),
     isReopened: run.reopenings.length > 0,
     voidReason: run.voided?.reason ?? null,
+    written: written ?? NOTHING_WRITTEN,
     mark: markOf(marks),
+    placed: course && placeIn(course, run.id),
     hasSeenMarks: run.marksSeenAt !== null,
   };
 }
 
 function markOf([mark]: readonly SectionMark[]): BoardRun["mark"] {
-  return mark ? { shown: shownMark(mark.markThousandths), isPassed: mark.isPassed } : null;
+  return mark ? { shown: shownMark(mark.markThousandths), isPassed: mark.isPassed, passMark: mark.passMark } : null;
+}
+
+function placeIn({ attempts }: Course, runId: string): BoardRun["placed"] {
+  const found = attempts.find(({ attempt }) => attempt.id === runId);
+  return found ? { kind: found.kind, decidedOn: found.decidedOn, outcome: found.outcome } : null;
 }

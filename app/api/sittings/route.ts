@@ -6,7 +6,7 @@ import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 
 const MAX_BYTES = 20_000;
 
-/** Plans a sitting: `{ classId, paperId, plannedAt, who, learnerIds? }`, answered with its id. */
+/** Plans a sitting: `{ classId, paperId, plannedAt, who, learnerIds?, sections? }`, answered with its id. */
 export async function POST(request: Request): Promise<Response> {
   const read = await readJson(request, MAX_BYTES);
   if (!read.ok) return answerRefusal(read);

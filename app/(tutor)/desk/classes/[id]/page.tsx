@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readClass } from "@/app/_server/use-cases/read-class";
+import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
 import { Caution } from "@/app/_ui/caution";
 import { LocalTime } from "@/app/_ui/local-time";
 import { Notice } from "@/app/_ui/notice";
@@ -19,6 +20,7 @@ import {
 } from "../actions";
 import { ArchiveForm, DetailsForm } from "./class-forms";
 import { ClassTutors } from "./class-tutors";
+import { CourseSheet } from "./course-sheet";
 import { JoinCode } from "./join-code";
 import { MembersDesk } from "./members-desk";
 
@@ -26,8 +28,14 @@ export const metadata: Metadata = { title: "Class" };
 
 export default async function ClassPage({ params }: PageProps<"/desk/classes/[id]">) {
   const { id } = await params;
-  const [read, workshop] = await Promise.all([readClass(await currentCaller(), id), readWorkshop()]);
+  const caller = await currentCaller();
+  const [read, courses, workshop] = await Promise.all([
+    readClass(caller, id),
+    readClassCourses(caller, id),
+    readWorkshop(),
+  ]);
   if (!read.ok) return showRefusal(read);
+  if (!courses.ok) return showRefusal(courses);
   const { group, members, left, otherClasses, otherTutors } = read;
   const isArchived = group.archivedAt !== null;
   return (
@@ -64,6 +72,9 @@ export default async function ClassPage({ params }: PageProps<"/desk/classes/[id
         publicAddress={process.env.PUBLIC_URL ?? null}
         change={changeMembers}
       />
+      {courses.papers.map((course) => (
+        <CourseSheet key={course.paperId} course={course} practiceOf={courses.practiceOf} />
+      ))}
       <div className="mt-5 grid items-start gap-5 lg:grid-cols-2">
         {!isArchived && <JoinCode group={group} change={switchJoinCode} />}
         <Sheet title="Name and notes">

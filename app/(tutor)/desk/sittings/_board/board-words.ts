@@ -1,0 +1,80 @@
+import { SECTION_NAMES } from "@/app/_ui/section-names";
+import type { SittingState } from "@/lib/sittings";
+import { count } from "../sitting-words";
+import type { Board, BoardLearner, BoardRun, LogEntry } from "./board";
+
+/** "Butt plate", "Butt plate, parallel piece". */
+export const runName = ({ section, isBorderline }: Pick<BoardRun, "section" | "isBorderline">): string =>
+  isBorderline ? `${SECTION_NAMES[section]}, parallel piece` : SECTION_NAMES[section];
+
+/** How a section stands, in a few words. */
+export function runWords(run: BoardRun, sitting: SittingState): string {
+  switch (run.state) {
+    case "waiting":
+      if (sitting === "closed" || sitting === "released") return "not sat";
+      if (run.piece === "failed") return "the piece could not be made";
+      if (run.piece === "making") return "piece being made";
+      return sitting === "running" || sitting === "paused" ? "not started" : "piece ready";
+    case "running":
+      return run.clock.state === "standing" ? "paused with everybody" : "inspecting";
+    case "paused":
+      return "paused";
+    case "handed-in":
+      return "handed in";
+    case "expired":
+      return run.closedBy === "tutor" ? "closed by a tutor" : "time was up";
+    case "void":
+      return "void";
+  }
+}
+
+/** How many are in, at it, done: one sentence over the board. */
+export function boardSummary({ learners }: Pick<Board, "learners">): string {
+  const runs = learners.flatMap((learner) => learner.runs).filter(({ state }) => state !== "void");
+  const isIn = learners.filter((learner) => learner.isIn).length;
+  const open = runs.filter(({ state }) => state === "running" || state === "paused").length;
+  const closed = runs.filter(({ state }) => state === "handed-in" || state === "expired").length;
+  return `${isIn} of ${count(learners.length, "learner")} in. ${open || "No"} ${open === 1 ? "section" : "sections"} open, ${closed} of ${runs.length} closed.`;
+}
+
+const ACTS: Readonly<Record<string, string>> = {
+  plan: "planned the sitting",
+  move: "set another time",
+  open: "opened the sitting",
+  begin: "began the sitting",
+  pause: "paused",
+  resume: "resumed",
+  close: "closed",
+  release: "released the marks",
+  void: "made void",
+  "add-time": "gave more time",
+  "re-open": "opened again",
+  "change-factor": "changed the extra time",
+};
+
+/** One act of a tutor in words: "gave more time: 10 min, Kim, butt plate". */
+export function actWords({ act, subject, details }: LogEntry, learners: readonly BoardLearner[]): string {
+  const what = ACTS[act] ?? act;
+  const { minutes, factor, learnerId } = details;
+  const amount = [minutes !== undefined && `${minutes} min`, factor !== undefined && `× ${factor}`].filter(Boolean);
+  const whom = subjectWords(subject, learnerId, act, learners);
+  const rest = [...amount, ...whom];
+  return rest.length > 0 ? `${what}: ${rest.join(", ")}` : what;
+}
+
+const SPEAKS_OF_ALL = new Set(["pause", "resume", "close", "void", "add-time"]);
+
+function subjectWords(
+  subject: LogEntry["subject"],
+  learnerId: string | number | undefined,
+  act: string,
+  learners: readonly BoardLearner[],
+): readonly string[] {
+  if (subject.kind === "run") {
+    const learner = learners.find(({ runs }) => runs.some(({ runId }) => runId === subject.id));
+    const run = learner?.runs.find(({ runId }) => runId === subject.id);
+    return learner && run ? [learner.name, runName(run).toLowerCase()] : [];
+  }
+  if (learnerId !== undefined) return learners.filter(({ userId }) => userId === learnerId).map(({ name }) => name);
+  return SPEAKS_OF_ALL.has(act) ? ["the whole sitting"] : [];
+}
