@@ -1,6 +1,6 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { type ReactNode, useId } from "react";
 import type { SittingState } from "@/lib/sittings";
 import { count } from "../sitting-words";
 import { ActForm } from "./act-form";
@@ -148,10 +148,13 @@ export function RunDialog({ sittingId, state, learner, run, onClose, onDone }: R
 }
 
 function Part({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  const id = useId();
   return (
-    <div className="mt-4 border-line border-t pt-3">
-      <h4 className="font-medium">{title}</h4>
+    <section aria-labelledby={id} className="mt-4 border-line border-t pt-3">
+      <h4 id={id} className="font-medium">
+        {title}
+      </h4>
       {children}
-    </div>
+    </section>
   );
 }
