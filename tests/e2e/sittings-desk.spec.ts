@@ -95,7 +95,7 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   await expect(row).toContainText("not in");
   await page.getByRole("button", { name: "Open the sitting" }).click();
   await expect(page.getByText("The sitting is open: learners can come in.")).toBeVisible();
-  await expect(step).toContainText("1 of one piece is ready", { timeout: 90_000 });
+  await expect(step).toContainText("1 of 1 piece is ready", { timeout: 90_000 });
 
   // the learner comes in; nobody reloads the board
   const { sitting } = await post(own, `/api/sittings/${id}/enter`);

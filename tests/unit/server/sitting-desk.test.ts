@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { sweepSittings } from "@/app/_server/sittings/sweep";
+import { closeReport } from "@/app/_server/use-cases/close-report";
 import { closeSitting } from "@/app/_server/use-cases/govern-sitting";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBoard } from "@/app/_server/use-cases/read-board";
@@ -48,6 +49,11 @@ test("the board counts indications and answers as they are saved, and says nothi
   // taken out again is counted as well
   await must(saveReport(room.ola, practiceId, save(2, room.now(), WINDOW, EMPTY_REPORT)));
   expect((await plateOf(room, id, "ola")).run.written.indications).toBe(0);
+  const closed = await must(closeReport(room.ola, practiceId, save(3, room.now(), WINDOW, EMPTY_REPORT)));
+  const answers = Object.fromEntries(closed.questions.slice(0, 2).map((question) => [question.id, 1]));
+  expect(Object.keys(answers)).toHaveLength(2);
+  await must(saveReport(room.ola, practiceId, save(4, room.now(), WINDOW, { ...EMPTY_REPORT, answers })));
+  expect((await plateOf(room, id, "ola")).run.written).toEqual({ indications: 0, answers: 2 });
 });
 
 test("sections stand in the order of the paper", async () => {

@@ -1,6 +1,5 @@
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import type { SittingState } from "@/lib/sittings";
-import { count } from "../sitting-words";
 import type { Board, BoardLearner, BoardRun, LogEntry } from "./board";
 
 /** "Butt plate", "Butt plate, parallel piece". */
@@ -34,7 +33,7 @@ export function boardSummary({ learners }: Pick<Board, "learners">): string {
   const isIn = learners.filter((learner) => learner.isIn).length;
   const open = runs.filter(({ state }) => state === "running" || state === "paused").length;
   const closed = runs.filter(({ state }) => state === "handed-in" || state === "expired").length;
-  return `${isIn} of ${count(learners.length, "learner")} in. ${open || "No"} ${open === 1 ? "section" : "sections"} open, ${closed} of ${runs.length} closed.`;
+  return `${isIn} of ${learners.length} learners in. ${open || "No"} ${open === 1 ? "section" : "sections"} open, ${closed} of ${runs.length} closed.`;
 }
 
 const ACTS: Readonly<Record<string, string>> = {

@@ -5,7 +5,6 @@ import { type ReactNode, useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { LocalTime } from "@/app/_ui/local-time";
 import { Notice } from "@/app/_ui/notice";
-import { count } from "../sitting-words";
 import type { Board } from "./board";
 import { ClockTime } from "./clock-time";
 import { sendAct } from "./send-act";
@@ -126,7 +125,7 @@ const STEPS: Readonly<Record<Board["sitting"]["state"], (view: StepView) => Reac
   ),
   open: ({ board: { learners } }) => (
     <Step title="Begin when everybody is ready">
-      {learners.filter(({ isIn }) => isIn).length} of {count(learners.length, "learner")} in. From then on learners may
+      {learners.filter(({ isIn }) => isIn).length} of {learners.length} learners in. From then on learners may
       start their sections; each clock starts when its learner starts, with the piece on the bench.
     </Step>
   ),
@@ -202,7 +201,7 @@ function Pieces({ pieces: { all, ready, failed }, renew, isSending }: PiecesProp
         <rect width={all === 0 ? 0 : (100 * ready) / all} height="8" className="fill-action" />
       </svg>
       <span>
-        {ready} of {count(all, "piece")} {all === 1 ? "is" : "are"} ready
+        {ready} of {all} {all === 1 ? "piece is" : "pieces are"} ready
         {ready + failed < all && ", the others are being made"}.
       </span>
       {failed > 0 && (
