@@ -78,7 +78,7 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   await page.getByLabel("Class").selectOption({ label: "Sitting bay" });
   await page.getByLabel("Paper").selectOption({ label: "Short fillet" });
   const outlook = page.getByRole("region", { name: "What will happen" });
-  await expect(outlook).toContainText("2 learners are expected, with 2 sections together");
+  await expect(outlook).toContainText("2 learners are expected, with 2 sections in all");
   await expect(outlook).toContainText("one fresh piece is made from now on: the same for everybody");
   await page.getByRole("button", { name: "Plan the sitting" }).click();
   await expect(outlook.getByRole("alert")).toContainText("Fill in the day and the time");
@@ -183,7 +183,7 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   await page.getByRole("link", { name: "Plan the re-sits" }).click();
   await expect(page.getByLabel("Those with a section due again")).toBeChecked();
   await expect(page.getByText("re-sit of fillet weld")).toBeVisible();
-  await expect(outlook).toContainText("one learner is expected, with one section together");
+  await expect(outlook).toContainText("one learner is expected, with one section in all");
   await page.getByLabel("Day and time").fill("2030-03-05T09:00");
   await page.getByRole("button", { name: "Plan the sitting" }).click();
   await expect(page.getByRole("button", { name: "Open the sitting" })).toBeVisible();

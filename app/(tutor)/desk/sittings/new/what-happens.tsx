@@ -26,7 +26,7 @@ export function WhatHappens({ expected, paper, plannedAt, isForAll }: WhatHappen
     <ul className="mt-2 space-y-2">
       <Line>
         {count(expected.length, "learner")} {expected.length === 1 ? "is" : "are"} expected, with{" "}
-        {count(sections, "section")} together.
+        {count(sections, "section")} in all.
         {isForAll &&
           sections === expected.length * paper.sections.length &&
           " Whoever joins the class later comes too."}
