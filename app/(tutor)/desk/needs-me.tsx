@@ -35,7 +35,7 @@ export function NeedsMe({ sittings, dues }: NeedsMeProps) {
         ))}
         {toRelease.map((sitting) => (
           <Item key={sitting.id} href={`/desk/sittings/${sitting.id}`} title={`Release the marks: ${nameOf(sitting)}`}>
-            closed; {count(sitting.learners, "learner")} wait for their marks
+            closed; {sitting.closed} of {sitting.sections} sections were sat
           </Item>
         ))}
         {dues.map(({ classId, className, paperId, paperName, learners }) => (

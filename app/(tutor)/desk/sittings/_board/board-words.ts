@@ -1,5 +1,6 @@
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import type { SittingState } from "@/lib/sittings";
+import { isOver } from "../sitting-words";
 import type { Board, BoardLearner, BoardRun, LogEntry } from "./board";
 
 /** "Butt plate", "Butt plate, parallel piece". */
@@ -10,7 +11,7 @@ export const runName = ({ section, isBorderline }: Pick<BoardRun, "section" | "i
 export function runWords(run: BoardRun, sitting: SittingState): string {
   switch (run.state) {
     case "waiting":
-      if (sitting === "closed" || sitting === "released") return "not sat";
+      if (isOver(sitting)) return "not sat";
       if (run.piece === "failed") return "the piece could not be made";
       if (run.piece === "making") return "piece being made";
       return sitting === "running" || sitting === "paused" ? "not started" : "piece ready";
@@ -28,11 +29,12 @@ export function runWords(run: BoardRun, sitting: SittingState): string {
 }
 
 /** How many are in, at it, done: one sentence over the board. */
-export function boardSummary({ learners }: Pick<Board, "learners">): string {
+export function boardSummary({ learners, sitting }: Pick<Board, "learners" | "sitting">): string {
   const runs = learners.flatMap((learner) => learner.runs).filter(({ state }) => state !== "void");
   const isIn = learners.filter((learner) => learner.isIn).length;
   const open = runs.filter(({ state }) => state === "running" || state === "paused").length;
   const closed = runs.filter(({ state }) => state === "handed-in" || state === "expired").length;
+  if (isOver(sitting.state)) return `${closed} of ${runs.length} sections were sat.`;
   return `${isIn} of ${learners.length} learners in. ${open || "No"} ${open === 1 ? "section" : "sections"} open, ${closed} of ${runs.length} closed.`;
 }
 

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Button } from "@/app/_ui/button";
 import type { SittingState } from "@/lib/sittings";
+import { isBeingSat, isOver } from "../sitting-words";
 import type { BoardLearner, BoardRun } from "./board";
 import { runName, runWords } from "./board-words";
 import { ClockTime } from "./clock-time";
@@ -46,7 +47,7 @@ export function LearnersTable({ state, learners, choose }: LearnersTableProps) {
                     className="min-w-36 py-3 pr-4 font-medium wrap-anywhere"
                   >
                     {learner.name}
-                    <Presence learner={learner} />
+                    <Presence learner={learner} isOver={isOver(state)} />
                   </th>
                 )}
                 <RunCells run={run} state={state} name={learner.name} choose={choose} />
@@ -70,9 +71,11 @@ function RunCells({ run, state, name, choose }: RunCellsProps) {
   const { startedAt, savedAt, closedAt, addedMinutes, written } = run;
   return (
     <>
-      <td className="py-3 pr-4">{runName(run)}</td>
+      <td className="py-3 pr-4 lg:whitespace-nowrap">{runName(run)}</td>
       <td className="py-3 pr-4">
-        {runWords(run, state)}
+        <span className={`lg:whitespace-nowrap ${isBeingSat(run.state) ? "font-semibold" : ""}`}>
+          {runWords(run, state)}
+        </span>
         {closedAt ? (
           <Under>
             at <ClockTime at={closedAt} />
@@ -89,7 +92,7 @@ function RunCells({ run, state, name, choose }: RunCellsProps) {
         {run.voidReason !== null && <Under>{run.voidReason}</Under>}
       </td>
       <td className="py-3 pr-4 whitespace-nowrap">
-        <TimeLeft clock={run.clock} />
+        {isOver(state) ? <span className="text-ink-2">–</span> : <TimeLeft clock={run.clock} />}
       </td>
       <td className="py-3 pr-4 whitespace-nowrap">
         {savedAt ? <ClockTime at={savedAt} withSeconds /> : <span className="text-ink-2">nothing yet</span>}
@@ -112,10 +115,11 @@ function RunCells({ run, state, name, choose }: RunCellsProps) {
 }
 
 /** In or not, by shape and word, and extra time where there is any. */
-function Presence({ learner: { isIn, enteredAt, factor } }: { readonly learner: BoardLearner }) {
+function Presence({ learner, isOver }: { readonly learner: BoardLearner; readonly isOver: boolean }) {
+  const { isIn, enteredAt, factor } = learner;
   return (
     <span className="mt-0.5 block font-normal text-sm">
-      <span className="inline-flex items-center gap-1.5">
+      <span className={`items-center gap-1.5 ${isOver ? "hidden" : "inline-flex"}`}>
         <svg viewBox="0 0 12 12" className="size-2.5" aria-hidden="true">
           <circle
             cx="6"
@@ -141,5 +145,5 @@ function Heading({ children, isNumber = false }: { readonly children: string; re
 }
 
 function Under({ children }: { readonly children: ReactNode }) {
-  return <span className="block text-ink-2 text-sm wrap-anywhere">{children}</span>;
+  return <span className="block max-w-56 text-ink-2 text-sm wrap-anywhere">{children}</span>;
 }

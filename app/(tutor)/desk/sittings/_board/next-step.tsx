@@ -125,8 +125,8 @@ const STEPS: Readonly<Record<Board["sitting"]["state"], (view: StepView) => Reac
   ),
   open: ({ board: { learners } }) => (
     <Step title="Begin when everybody is ready">
-      {learners.filter(({ isIn }) => isIn).length} of {learners.length} learners in. Once it has begun,
-      learners may start their sections; each clock starts when its learner starts, with the piece on the bench.
+      {learners.filter(({ isIn }) => isIn).length} of {learners.length} learners in. Once it has begun, learners may
+      start their sections; each clock starts when its learner starts, with the piece on the bench.
     </Step>
   ),
   running: ({ board, isEverythingClosed }) =>

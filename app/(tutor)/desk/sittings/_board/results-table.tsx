@@ -35,7 +35,7 @@ export function ResultsTable({
                     {name}
                   </th>
                 )}
-                <td className="py-3 pr-4">{runName(run)}</td>
+                <td className="py-3 pr-4 lg:whitespace-nowrap">{runName(run)}</td>
                 <Marked run={run} state={state} name={name} />
                 {n === 0 && (
                   <td rowSpan={runs.length} className="py-3">
@@ -90,7 +90,7 @@ function Marked({ run, state, name }: MarkedProps) {
         )}
         {placed?.kind === "re-sit" && <span className="block text-ink-2 text-sm">re-sit</span>}
       </td>
-      <td className="py-1.5 pr-4">
+      <td className="py-0.5 pr-4">
         <Link
           href={`/practice/${practiceId}/marks`}
           aria-label={`Mark sheet of ${name}, ${runName(run).toLowerCase()}`}
