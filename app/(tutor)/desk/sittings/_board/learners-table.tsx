@@ -83,7 +83,7 @@ function RunCells({ run, state, name, choose }: RunCellsProps) {
         ) : (
           startedAt && (
             <Under>
-              since <ClockTime at={startedAt} />
+              started at <ClockTime at={startedAt} />
             </Under>
           )
         )}
