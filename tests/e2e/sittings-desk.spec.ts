@@ -75,8 +75,8 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   await page.getByRole("navigation", { name: "On your desk" }).getByRole("link", { name: "Sittings" }).click();
   await expectAccessible(page);
   await page.getByRole("link", { name: "Plan a sitting" }).click();
-  await page.getByLabel("Class").selectOption({ label: "Sitting bay" });
-  await page.getByLabel("Paper").selectOption({ label: "Short fillet" });
+  await page.getByLabel("Class", { exact: true }).selectOption({ label: "Sitting bay" });
+  await page.getByLabel("Paper", { exact: true }).selectOption({ label: "Short fillet" });
   const outlook = page.getByRole("region", { name: "What will happen" });
   await expect(outlook).toContainText("2 learners are expected, with 2 sections in all");
   await expect(outlook).toContainText("one fresh piece is made from now on: the same for everybody");
