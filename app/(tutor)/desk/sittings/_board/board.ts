@@ -49,7 +49,6 @@ const standingSchema = z.object({
   round: z.number(),
   due: z.array(z.object({ section: z.enum(SECTIONS), why: z.enum(["first", "re-sit", "parallel-piece"]) })),
 });
-export type Standing = z.infer<typeof standingSchema>;
 
 const learnerSchema = z.object({
   userId: z.string(),

@@ -53,7 +53,8 @@ export function NextStep({ board, ask, onDone }: NextStepProps) {
   const counting = learners.flatMap(({ runs }) => runs).filter(({ state }) => state !== "void");
   const isEverythingClosed = counting.every(({ state }) => state === "handed-in" || state === "expired");
   const isMarked = counting.every(({ state, mark }) => mark !== null || state === "waiting");
-  const hasDue = learners.some(({ standing }) => standing && !standing.isPassed);
+  // who has sat nothing is planned like anybody else, and has nothing due again
+  const hasDue = learners.some(({ standing, runs }) => standing?.isPassed === false && runs.some(({ mark }) => mark));
   const { state } = sitting;
   const isOn = state === "running" || state === "paused";
   return (
@@ -167,7 +168,7 @@ const STEPS: Readonly<Record<Board["sitting"]["state"], (view: StepView) => Reac
       )}
       {hasDue
         ? "A re-sit is a sitting of its own, on fresh pieces, for those who need it and the sections that they need."
-        : "Nothing is due from anybody."}
+        : "Nothing is due again from anybody who sat it."}
     </Step>
   ),
   void: ({ board: { sitting } }) => (
