@@ -97,10 +97,10 @@ test("a fillet weld is measured by keyboard at every station, reported, stated, 
   expect(Number(/passed: ([\d.]+) marks/.exec((await verdict.textContent()) ?? "")?.[1])).toBeGreaterThanOrEqual(98);
   await expect(page.getByRole("row", { name: /^Throat, station 2/ })).toBeVisible();
 
-  // a line leads to its place on the piece and cuts the weld there
+  // a line leads to its place on the piece and cuts the weld there; before there is a picture nothing can be chosen yet
+  await waitForPicture(page);
   await page.locator("ol > li > button").first().click();
   await expect(page.getByRole("img", { name: /^Section at/ })).toBeVisible({ timeout: 60_000 });
-  await waitForPicture(page);
   const { violations } = await new AxeBuilder({ page }).include("main").analyze();
   expect(violations.map(({ id: rule, nodes }) => `${rule} ${nodes[0].html}`)).toEqual([]);
 });
