@@ -1,4 +1,4 @@
-import type { DimensionLine, StatementLine } from "@/lib/results";
+import { type DimensionLine, inTenths, type StatementLine } from "@/lib/results";
 import { ANSWER_NAMES, DIMENSION_FACTS, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { marks } from "./line-words";
 import { statementStory } from "./statement-words";
@@ -41,7 +41,7 @@ export function DimensionTable({ lines, statements }: DimensionTableProps) {
 
 function DimensionRow({ line }: { readonly line: DimensionLine }) {
   const short = DIMENSION_FACTS[line.dimension].unit === "mm" ? " mm" : "°";
-  const value = (number: number) => `${number.toFixed(1)}${short}`;
+  const value = (number: number) => `${inTenths(number)}${short}`;
   const at = (place: number | null) => place !== null && <span className="text-ink-2"> at {Math.round(place)} mm</span>;
   return (
     <tr className="break-inside-avoid border-t border-line/70">

@@ -1,6 +1,6 @@
 import { CLUTTER_WORDS, imperfection } from "@/lib/imperfections";
 import { type Call, SENTENCE_NAMES } from "@/lib/report";
-import type { AccountLine, Part } from "@/lib/results";
+import { type AccountLine, inTenths, marksInHundredths, type Part } from "@/lib/results";
 import { JOINT_KINDS, PIECES } from "@/lib/weld";
 import type { TruthView } from "./sheet-view";
 
@@ -11,8 +11,8 @@ export interface LineWords {
   readonly story: string;
 }
 
-export const mm = (value: number): string => `${value.toFixed(Number.isInteger(value) ? 0 : 1)} mm`;
-export const marks = (thousandths: number): string => (thousandths / 1000).toFixed(2);
+export const mm = (value: number): string => `${Number.isInteger(value) ? value : inTenths(value)} mm`;
+export const marks = marksInHundredths;
 
 /** "112 to 137 mm", or "at 57 mm" for a point. */
 export function extentWords(start: number | null, end: number | null): string {

@@ -5,6 +5,7 @@ import { imperfection } from "@/lib/imperfections";
 import type { AccountLine, QuestionLine, SentenceLine } from "@/lib/results";
 import { PIECES, type SurfaceFace } from "@/lib/weld";
 import { callHighlight, clutterHighlight, questionHighlight, truthHighlight } from "./highlights";
+import { middleOfQuestion, placeOfLine, placeOfTruth } from "./line-place";
 import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
 import { SectionAccount } from "./section-account";
@@ -30,7 +31,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
   const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
   const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
   const misses = allLines.filter((line) => line.kind === "missed");
-  const place = placeOf(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId) ?? middleOf(chosenQuestion);
+  const place =
+    placeOfLine(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId) ?? middleOfQuestion(chosenQuestion);
   const shownTruthId = chosen?.truthIds[0] ?? chosenSentence?.truthId ?? null;
   const isCoveredTruth = (id: string | null | undefined) =>
     misses.some((line) => line.truthIds.some((one) => one === id) && isCovered(line));
@@ -43,7 +45,7 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
     setChosenQuestion(null);
     if (line === chosen) return setChosen(null);
     setChosen(line);
-    const target = placeOf(sheet, line);
+    const target = placeOfLine(sheet, line);
     if (!target) return;
     // a covered miss: to its face and its stretch of the weld, no nearer
     if (isCovered(line)) view.current?.focus(vagueStretch(truthOf(line)).middle, 0, target.face);
@@ -63,12 +65,12 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
     setChosen(null);
     setChosenSentence(null);
     setChosenQuestion(line === chosenQuestion ? null : line);
-    const target = line === chosenQuestion ? null : middleOf(line);
+    const target = line === chosenQuestion ? null : middleOfQuestion(line);
     if (target) view.current?.focus(target.x, target.y, target.face);
   };
   const uncover = (line: AccountLine) => {
     setUncovered(new Set([...uncovered, line]));
-    const target = placeOf(sheet, line);
+    const target = placeOfLine(sheet, line);
     if (target) view.current?.focus(target.x, target.y, target.face);
   };
 
@@ -152,33 +154,4 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
       </div>
     </div>
   );
-}
-
-/** Where a line is to be looked at: the worst place of its truth, or else the middle of its call. */
-function placeOf(sheet: SheetView, line: AccountLine | null): LookedAt | null {
-  if (!line) return null;
-  const truth = placeOfTruth(sheet, line.truthIds[0]);
-  if (truth) return truth;
-  const call = sheet.calls.find((candidate) => candidate.id === line.callIds[0]);
-  if (!call || call.start === null) return null;
-  return { x: (call.start + (call.end ?? call.start)) / 2, y: call.across ?? 0, face: call.face };
-}
-
-/** The middle of what a question is about. */
-function middleOf(line: QuestionLine | null): LookedAt | null {
-  if (!line?.place) return null;
-  const { face, start, end } = line.place;
-  return { x: (start + end) / 2, y: 0, face };
-}
-
-interface LookedAt {
-  readonly x: number;
-  readonly y: number;
-  readonly face: SurfaceFace;
-}
-
-/** The worst place of a truth. */
-function placeOfTruth(sheet: SheetView, id: string | null | undefined): LookedAt | null {
-  const truth = sheet.truths.find((candidate) => candidate.id === id);
-  return truth ? { x: truth.worst[0], y: truth.worst[1], face: truth.face } : null;
 }

@@ -5,6 +5,7 @@ import type { AccountLine, QuestionLine, SectionResult, SentenceLine } from "@/l
 import { SURFACE_FACES, type SurfaceFace } from "@/lib/weld";
 import { DimensionTable } from "./dimension-table";
 import { LineItem } from "./line-item";
+import { faceOfLine } from "./line-place";
 import { marks } from "./line-words";
 import { QuestionList } from "./question-list";
 import { SentenceList } from "./sentence-list";
@@ -30,12 +31,8 @@ export function SectionAccount(props: SectionAccountProps) {
   const { indications, dimensions, sentences, questions } = result;
   const isCoveredTruth = (id: string | null) =>
     indications.lines.some((line) => id !== null && line.truthIds.includes(id) && props.isCovered(line));
-  const faceOf = (line: AccountLine): SurfaceFace | null =>
-    truths.find(({ id }) => line.truthIds.includes(id))?.face ??
-    calls.find(({ id }) => line.callIds.includes(id))?.face ??
-    null;
   const groups = [...SURFACE_FACES, null]
-    .map((face) => ({ face, lines: indications.lines.filter((line) => faceOf(line) === face) }))
+    .map((face) => ({ face, lines: indications.lines.filter((line) => faceOfLine({ truths, calls }, line) === face) }))
     .filter(({ lines }) => lines.length > 0);
   return (
     <section aria-labelledby={`section-${result.section}`} className="rounded-md border border-line bg-sheet">

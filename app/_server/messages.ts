@@ -122,6 +122,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "This piece has no such surface: a plate has a cap face and a root face, a fillet weld its weld face and two ends.",
   },
+  "no-such-file": {
+    status: 404,
+    sentence:
+      "There is no such file: marks are saved with one row a section, indication, dimension, statement, sentence or question. Choose one of them on the page.",
+  },
   "too-many-open": {
     status: 409,
     sentence:

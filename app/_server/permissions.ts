@@ -1,5 +1,6 @@
 import type { ClassGroup } from "@/lib/classes";
 import type { Practice } from "@/lib/practice";
+import { FILE_KINDS, type FileKind } from "@/lib/printing";
 import { mayShowMarks, type SectionRun, type Sitting, whyShut } from "@/lib/sittings";
 import type { Person } from "@/lib/workshop";
 import { readClassOf } from "@/prisma/stores/classes";
@@ -165,4 +166,10 @@ async function runOf(runId: string, now: Date): Promise<{ run: SectionRun; sitti
   const whole = stored && byClock(stored, now);
   const run = whole?.runs.find(({ id }) => id === runId);
   return whole && run ? { run, sitting: whole.sitting } : null;
+}
+
+/** The kind of CSV file that an address names. */
+export function requireFileKind(kind: string): Permitted<{ kind: FileKind }> {
+  const known = FILE_KINDS.find((one) => one === kind);
+  return known ? { ok: true, kind: known } : refuse("no-such-file");
 }

@@ -29,6 +29,7 @@ const OWN_CODES = [
   "list-changed",
   "no-such-practice",
   "no-such-surface",
+  "no-such-file",
   "too-many-open",
   "specimen-not-made",
   "specimen-not-failed",

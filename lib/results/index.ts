@@ -14,6 +14,7 @@ export {
   type StatementLine,
   statementLineSchema,
 } from "./dimension-line";
+export { inTenths, marksInHundredths } from "./figures";
 export { storedResultSchema } from "./older-result";
 export { type AskedQuestion, type QuestionLine, questionLineSchema } from "./question-line";
 export { PART_SHARES, PARTS, type Part, RULE, RULE_VERSION } from "./rule";

@@ -29,3 +29,9 @@ export const faceOf = (aspect: Aspect): SurfaceFace => (aspect === "base" || asp
 export function upOnScreen(aspect: Aspect): 1 | -1 {
   return aspect === "cap" ? 1 : -1;
 }
+
+/** The side of the centre line in a letter or a word: plate A or B, base or standing plate. */
+export function sideLetter(face: SurfaceFace, across: number): string {
+  if (face === "fillet") return across >= 0 ? "base" : "standing";
+  return across >= 0 ? "A" : "B";
+}

@@ -18,6 +18,7 @@ export {
   faceOf,
   SURFACE_FACES,
   type SurfaceFace,
+  sideLetter,
   upOnScreen,
 } from "./face";
 export {

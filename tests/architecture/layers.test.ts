@@ -64,7 +64,7 @@ describe("lib", () => {
     for (const part of Object.keys(ALLOWED_PARTS)) expect(leadsTo(part)).not.toContain(part);
   });
 
-  test("uses zod, seedrandom in random, papaparse in classes, and no other package", () => {
+  test("uses zod, seedrandom in random, papaparse in classes and printing, and no other package", () => {
     const isAllowed = (name: string, module: Module) => {
       const parts = LIB_PACKAGES[name] ?? [];
       return parts.includes("*") || parts.includes(partOf(module.path));
@@ -130,9 +130,9 @@ describe("the answer rule", () => {
     expect(leaks).toEqual([]);
   });
 
-  test("gauges, drills, report, bench, criteria and sittings do not know the answers", () => {
-    const blind = ["gauges", "drills", "report", "bench", "criteria", "sittings", "surface"].flatMap((part) =>
-      under(`lib/${part}`),
+  test("gauges, drills, report, bench, criteria, sittings and printing do not know the answers", () => {
+    const blind = ["gauges", "drills", "report", "bench", "criteria", "sittings", "surface", "printing"].flatMap(
+      (part) => under(`lib/${part}`),
     );
     const leaks = blind.flatMap(({ path }) =>
       [...reachedFrom(path, modules)].filter(([target]) => knowsAnswers(target)),

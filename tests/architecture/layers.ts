@@ -18,6 +18,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   classes: ["workshop"],
   practice: ["weld", "criteria", "report", "results", "workshop"],
   sittings: ["weld", "report", "results", "practice"],
+  printing: ["math", "weld", "imperfections", "criteria", "report", "results"],
 };
 
 /** Parts of lib that know what there is to find. */
@@ -27,7 +28,7 @@ export const ANSWER_PARTS = ["lib/specimen/", "lib/scoring/", "lib/questions/"] 
 export const LIB_PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ["*"],
   seedrandom: ["random"],
-  papaparse: ["classes"],
+  papaparse: ["classes", "printing"],
 };
 
 export function partOf(path: string): string {

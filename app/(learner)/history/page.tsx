@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { HistoryOnPaper } from "@/app/_paper/history-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { listOwnAttempts } from "@/app/_server/use-cases/list-own-attempts";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
@@ -28,7 +29,10 @@ export default async function HistoryPage() {
           </Link>
         </p>
       ) : (
-        <MarksHistory practices={handedIn} />
+        <>
+          <HistoryOnPaper personId={practices.personId} />
+          <MarksHistory practices={handedIn} />
+        </>
       )}
       <Caution />
     </PageFrame>

@@ -1,8 +1,8 @@
 "use client";
 import type { KeyboardEvent, Ref } from "react";
 import { describePlace, heightOfTorch, isBehindPlate, sideOfTorch, type Torch } from "@/lib/bench";
-import { type Aspect, faceOf } from "@/lib/weld";
-import { ASPECT_NAMES, sideLetter } from "../report/call-words";
+import { type Aspect, faceOf, sideLetter } from "@/lib/weld";
+import { ASPECT_NAMES } from "../report/call-words";
 import { SpecimenStage } from "../viewer/specimen-stage";
 import { AspectChoice } from "./aspect-choice";
 import { PlateOverlay } from "./plate-overlay";

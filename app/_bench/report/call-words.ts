@@ -1,7 +1,7 @@
 import type { BlankField } from "@/lib/bench";
 import { imperfection, type SizeKind } from "@/lib/imperfections";
 import type { Call, WrittenSentence } from "@/lib/report";
-import type { Aspect, SurfaceFace } from "@/lib/weld";
+import { type Aspect, type SurfaceFace, sideLetter } from "@/lib/weld";
 
 /** How the report says things. */
 export const FACE_NAMES: Readonly<Record<SurfaceFace, string>> = {
@@ -16,12 +16,6 @@ export const ASPECT_NAMES: Readonly<Record<Aspect, string>> = {
   base: "Square on the base plate",
   standing: "Square on the standing plate",
 };
-
-/** The side of the centre line in a letter or a word: plate A or B, base or standing plate. */
-export function sideLetter(face: SurfaceFace, across: number): string {
-  if (face === "fillet") return across >= 0 ? "base" : "standing";
-  return across >= 0 ? "A" : "B";
-}
 
 export const SIZE_LABELS: Readonly<Record<SizeKind, string>> = {
   depth: "Depth",

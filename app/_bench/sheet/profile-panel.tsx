@@ -1,8 +1,7 @@
 "use client";
 import { cutSection } from "@/lib/gauges";
-import type { SurfaceFace } from "@/lib/weld";
+import { type SurfaceFace, sideLetter } from "@/lib/weld";
 import { type Frame, leftIn, metalPath, topIn } from "../gauge/section-drawing";
-import { sideLetter } from "../report/call-words";
 import type { FaceHeights } from "../viewer/protocol";
 import { withGrids } from "../viewer/with-grids";
 

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { HistoryOnPaper } from "@/app/_paper/history-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { Caution } from "@/app/_ui/caution";
@@ -28,7 +29,10 @@ export default async function LearnerPage({ params }: PageProps<"/desk/[learner]
           mark sheet.
         </p>
       ) : (
-        <MarksHistory practices={handedIn} />
+        <>
+          <HistoryOnPaper personId={learner.id} />
+          <MarksHistory practices={handedIn} />
+        </>
       )}
       <Access
         learner={learner}

@@ -4,16 +4,15 @@ import { redirect } from "next/navigation";
 import { MarkSheet } from "@/app/_marks/mark-sheet";
 import { OtherStandards } from "@/app/_marks/other-standards";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
-import type { SheetView } from "@/app/_marks/sheet-view";
 import { summaryWords } from "@/app/_marks/summary-words";
-import { factsOf } from "@/app/_server/joint-facts";
+import { PieceOnPaper } from "@/app/_paper/piece-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
+import { sheetViewOf } from "@/app/_server/sheet-view-of";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { Caution } from "@/app/_ui/caution";
 import { LocalTime } from "@/app/_ui/local-time";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { SECTION_WORDS } from "@/app/_ui/section-names";
-import { JOINT_OF } from "@/lib/results";
 import { describeJoint } from "@/lib/weld";
 
 export const metadata: Metadata = { title: "Mark sheet" };
@@ -27,27 +26,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     return showRefusal(read);
   }
   const { sheet, learner, isOwn, sittingId } = read;
-  const view: SheetView = {
-    id,
-    kind: JOINT_OF[sheet.practice.section],
-    joint: factsOf(sheet.truth),
-    dimensions: sheet.truth.dimensions.map(({ dimension, station, value }) => ({ dimension, station, value })),
-    sections: sheet.sections.map(({ result }) => result),
-    truths: sheet.truth.items.map(({ id, face, type, start, end, across, size, worst, outline, neutral }) => ({
-      id,
-      face,
-      type,
-      start,
-      end,
-      across,
-      size,
-      worst: [worst[0], worst[1]],
-      outline,
-      neutral,
-    })),
-    clutter: sheet.truth.clutter.map(({ id, face, kind, outline }) => ({ id, face, kind, outline })),
-    calls: sheet.practice.report.calls,
-  };
+  const view = sheetViewOf(sheet);
   const [well, dearest, practise] = summaryWords(view);
   const ownNext = sittingId ? ["Back to the sitting", `/sitting/${sittingId}`] : ["On to the next piece", "/"];
   const [nextWords, nextPath] = isOwn ? ownNext : [`Back to ${learner.name}`, `/desk/${learner.id}`];
@@ -90,6 +69,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
           >
             How marks are given
           </Link>
+          <PieceOnPaper id={id} />
         </nav>
       </div>
       <MarkSheet sheet={view} />

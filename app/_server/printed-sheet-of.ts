@@ -1,0 +1,24 @@
+import type { PrintedSheet } from "@/lib/printing";
+import { describeJoint } from "@/lib/weld";
+import type { Person } from "@/lib/workshop";
+import type { HandedInPractice } from "@/prisma/stores/practices";
+
+/** A handed-in practice with everything that its files say of it. */
+export function printedSheetOf(
+  { practice, truth, sections }: HandedInPractice,
+  { name, signInName }: Pick<Person, "name" | "signInName">,
+): PrintedSheet {
+  const { id, startedAt, handedInAt, criteria, report } = practice;
+  if (!handedInAt) throw new Error(`practice ${id} was handed in at no time`);
+  return {
+    practiceId: id,
+    learner: { name, signInName },
+    startedAt,
+    handedInAt,
+    joint: describeJoint(truth.joint),
+    criteria: criteria && `${criteria.name} (${criteria.edition})`,
+    sections: sections.map(({ result }) => result),
+    truths: truth.items,
+    calls: report.calls,
+  };
+}

@@ -1,0 +1,30 @@
+import type { ImperfectionType } from "../imperfections";
+import type { Call } from "../report";
+import type { SectionResult } from "../results";
+import type { SurfaceFace } from "../weld";
+
+/** What was there, as far as a row of a file speaks of it; lengths in mm. */
+export interface PrintedTruth {
+  readonly id: string;
+  readonly face: SurfaceFace;
+  readonly type: ImperfectionType;
+  readonly start: number;
+  readonly end: number;
+  readonly across: number;
+  readonly size: number | null;
+}
+
+/** One piece that was handed in, with everything that its files and prints say of it. */
+export interface PrintedSheet {
+  readonly practiceId: string;
+  readonly learner: { readonly name: string; readonly signInName: string };
+  readonly startedAt: Date;
+  readonly handedInAt: Date;
+  /** The joint in words, as the drawing has it. */
+  readonly joint: string;
+  /** Acceptance criteria in force, with their edition; null where nothing was sentenced. */
+  readonly criteria: string | null;
+  readonly sections: readonly SectionResult[];
+  readonly truths: readonly PrintedTruth[];
+  readonly calls: readonly Call[];
+}

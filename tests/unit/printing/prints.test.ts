@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import { piecePages, reportPrint } from "@/lib/printing";
+import { stripsOf } from "@/lib/printing/strips";
+import { JOINT_KINDS, PIECES } from "@/lib/weld";
+import { REPORT, SHEET } from "./sheet";
+
+describe("strips of a piece", () => {
+  it.each([
+    [300, 165, 10],
+    [200, 200, 10],
+    [200, 120, 10],
+    [950, 170, 12],
+  ])("of %d mm fit on a page of %d mm, and neighbours share %d mm", (length, most, overlap) => {
+    const strips = stripsOf(length, most, overlap);
+    expect(strips[0].from).toBe(0);
+    expect(strips.at(-1)!.to).toBeCloseTo(length, 9);
+    for (const { from, to } of strips) expect(to - from).toBeLessThanOrEqual(most + 1e-9);
+    for (const [n, { from }] of strips.slice(1).entries()) expect(strips[n].to - from).toBeCloseTo(overlap, 9);
+    // one fewer would not do
+    expect((length - overlap) / (strips.length - 1 || 1e-9)).toBeGreaterThan(most - overlap);
+  });
+
+  it("cover every face of a piece from end to end", () => {
+    for (const kind of JOINT_KINDS) {
+      const strips = piecePages(kind).flat();
+      for (const face of PIECES[kind].faces) {
+        const own = strips.filter(({ aspect }) => aspect === face);
+        expect([own[0].from, own.at(-1)!.to]).toEqual([0, PIECES[kind].length]);
+      }
+    }
+  });
+});
+
+describe("a report on paper", () => {
+  const blocks = reportPrint({
+    learner: SHEET.learner,
+    practiceId: "piece-1",
+    kind: "butt",
+    joint: SHEET.joint,
+    criteria: { name: "ISO 5817, level C", edition: "2014", isOpen: false },
+    startedAt: SHEET.startedAt,
+    handedInAt: SHEET.handedInAt,
+    report: REPORT,
+    questions: [{ stem: "How wide?", options: ["1", "2", "3", "4"], written: null }],
+  });
+  const rowsOf = (title: string) => {
+    const block = blocks.find((one) => one.kind === "table" && one.title === title);
+    if (block?.kind !== "table") throw new Error(`no ${title}`);
+    return block.rows;
+  };
+
+  it("has every indication as it was written, blanks included", () => {
+    expect(rowsOf("Indications")).toEqual([
+      ["1", "Cap", "Continuous undercut (5011)", "27.3", "60", "6.2 B", "1.4 depth", "Reject"],
+      ["2", "Cap", "Surface pore (2017)", "100", "point", "3 A", "1.26 diameter", "Accept"],
+      ["3", "Cap", "Excess weld metal (502)", "150", "172", "0", "4 height", "Accept"],
+      ["4", "Cap", "Excess weld metal (502)", "174", "205", "1 A", "3.5 height", "not written"],
+      ["5", "Cap", "Overlap (506)", "280", "290", "7 B", "", "not written"],
+      ["6", "Cap", "Overlap (506)", "280", "290", "not written", "", "not written"],
+    ]);
+  });
+
+  it("has every dimension that was asked for, written or not, and every question", () => {
+    expect(rowsOf("Dimensions")).toContainEqual(["Excess weld metal", "3.3", "mm", "104"]);
+    expect(rowsOf("Dimensions")).toContainEqual(["Linear misalignment", "not written", "mm", "not written"]);
+    expect(rowsOf("Dimensions")).toHaveLength(6);
+    expect(rowsOf("Questions")).toEqual([["1", "How wide?", "not answered"]]);
+  });
+
+  it("says who, when, by which criteria, and what was decided on the piece, and ends with lines to sign", () => {
+    const [facts] = blocks;
+    if (facts.kind !== "facts") throw new Error("no facts");
+    expect(Object.fromEntries(facts.facts)).toMatchObject({
+      Learner: 'Ása Łuk, called "Ö" (asa)',
+      "Handed in": SHEET.handedInAt,
+      Criteria: "ISO 5817, level C (2014), table closed",
+      "Sentence on the piece": "Accept",
+    });
+    expect(blocks.at(-1)).toEqual({ kind: "signatures", of: ["Learner", "Tutor"] });
+  });
+});
