@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { piecePages, reportPrint } from "@/lib/printing";
+import { type ClassResult, classPrint, piecePages, reportPrint } from "@/lib/printing";
 import { stripsOf } from "@/lib/printing/strips";
 import { JOINT_KINDS, PIECES } from "@/lib/weld";
 import { REPORT, SHEET } from "./sheet";
@@ -77,5 +77,57 @@ describe("a report on paper", () => {
       "Sentence on the piece": "Accept",
     });
     expect(blocks.at(-1)).toEqual({ kind: "signatures", of: ["Learner", "Tutor"] });
+  });
+});
+
+describe("a result list on paper", () => {
+  const result = (
+    learnerId: string,
+    day: number,
+    markThousandths: number,
+    section: ClassResult["section"] = "plate",
+  ) => ({
+    learnerId,
+    section,
+    markThousandths,
+    passMark: 70,
+    isPassed: markThousandths >= 69_950,
+    handedInAt: new Date(Date.UTC(2026, 2, day)),
+    work: "practice",
+  });
+  const learners = [
+    { id: "a", name: "Ana", signInName: "ana" },
+    { id: "b", name: "Bo", signInName: "bo" },
+  ];
+  const printed = { name: "Evening", tutors: ["Maren"], learners, at: new Date(Date.UTC(2026, 3, 1)) };
+  const tablesOf = (results: readonly ClassResult[]) =>
+    classPrint({ ...printed, results }).flatMap((block) => (block.kind === "table" ? [block] : []));
+
+  it("has a row for each learner: pieces, passed ones, and the mark that came last whatever the order", () => {
+    const [people, pieces] = tablesOf([
+      result("a", 9, 69_950),
+      result("a", 3, 91_249),
+      result("a", 5, 40_000),
+      result("a", 4, 80_000, "fillet"),
+    ]);
+    expect(people.rows).toEqual([
+      ["Ana", "ana", "3", "2", "70.0", "1", "1", "80.0"],
+      ["Bo", "bo", "0", "0", "none", "0", "0", "none"],
+    ]);
+    expect(pieces.rows.map((row) => [row[0], row[4], row[6]])).toEqual([
+      ["Ana", "91.2", "passed"],
+      ["Ana", "80.0", "passed"],
+      ["Ana", "40.0", "not passed"],
+      ["Ana", "70.0", "passed"],
+    ]);
+  });
+
+  it("has columns for faces by themselves only where there are such marks", () => {
+    expect(tablesOf([])[0].columns).toHaveLength(8);
+    expect(
+      tablesOf([result("b", 1, 50_000, "root")])[0]
+        .columns.slice(-3)
+        .map(({ name }) => name),
+    ).toEqual(["Root face: pieces", "Root face: passed", "Root face: last mark"]);
   });
 });

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { ClassOnPaper } from "@/app/_paper/class-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readClass } from "@/app/_server/use-cases/read-class";
 import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
@@ -51,6 +52,7 @@ export default async function ClassPage({ params }: PageProps<"/desk/classes/[id
       <Link href="/desk/classes" className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
         All your classes
       </Link>
+      <ClassOnPaper classId={id} />
       {group.archivedAt && (
         <div className="mt-3">
           <Notice isGood>

@@ -1,0 +1,18 @@
+import type { Caller } from "../caller";
+import { fileOf } from "../file-of";
+import { requireFileKind } from "../permissions";
+import { readClassResults } from "./read-class-results";
+
+/** All marks of a class as a CSV file, learner by learner, for a tutor of it. */
+export async function writeClassFile(caller: Caller, id: string, kind: string) {
+  const read = await readClassResults(caller, id);
+  if (!read.ok) return read;
+  const known = requireFileKind(kind);
+  if (!known.ok) return known;
+  const pieces = read.learners.flatMap((learner) => {
+    const own = read.results.filter(({ learnerId }) => learnerId === learner.id);
+    // a piece of two sections stands in the file once, with both
+    return [...new Set(own.map(({ practiceId }) => practiceId))].map((practiceId) => ({ practiceId, learner }));
+  });
+  return { ok: true, name: `${known.kind}-of-class-${id}`, text: await fileOf(known.kind, pieces) } as const;
+}
