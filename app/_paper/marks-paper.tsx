@@ -77,12 +77,13 @@ export function MarksPaper({ sheet, learner, facts }: MarksPaperProps) {
   );
 }
 
-/** One picture for each line that speaks of a place. */
+/** One picture for each line that speaks of a place where something was called or should have been. */
 function placesOf(sheet: SheetView): readonly WantedPicture[] {
   return sheet.sections.flatMap(({ section, indications }) =>
     indications.lines.flatMap((line, index) => {
       const place = placeOfLine(sheet, line);
-      if (!place) return [];
+      // what was rightly left alone needs no second look
+      if (!place || line.kind === "neutral-left") return [];
       const { x, y, face } = place;
       return {
         id: `${section} ${index}`,
