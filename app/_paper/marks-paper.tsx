@@ -15,6 +15,7 @@ import { SENTENCE_NAMES } from "@/lib/report";
 import {
   type AccountLine,
   marksInHundredths,
+  type QuestionLine,
   type QuestionsResult,
   type SectionResult,
   type SentenceLine,
@@ -215,14 +216,15 @@ function Questions({ part }: { readonly part: QuestionsResult }) {
           <Heading title={`${index + 1}. ${line.stem}`} line={line} />
           <dl className="paper-facts">
             <dt>You chose</dt>
-            <dd>{line.written === null ? "nothing" : line.options[line.written]}</dd>
+            <dd>{line.written === null ? "nothing" : optionWords(line, line.written)}</dd>
             <dt>Right is</dt>
-            <dd>{line.options[line.key]}</dd>
+            <dd>{optionWords(line, line.key)}</dd>
             <dt>Why</dt>
             <dd>{line.explanation}</dd>
           </dl>
         </div>
       ))}
+      <p className="text-[8pt]">{CAUTION}</p>
       <Sum name="All questions" part={part} />
     </section>
   );
@@ -245,4 +247,5 @@ function Heading({
   );
 }
 
+const optionWords = ({ options }: QuestionLine, option: number) => `${"ABCD"[option]}: ${options[option]}`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

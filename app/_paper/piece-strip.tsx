@@ -27,8 +27,8 @@ export function PieceStrip({ picture, address, length, highlights }: PieceStripP
       <figcaption className="flex justify-between gap-3 pl-[6mm]">
         <strong>{name}</strong>
         <span>
-          {from === 0 ? "Datum end on the left" : "Goes on from the page before"}
-          {to === length ? ", far end on the right" : ", goes on on the next page"}
+          {from === 0 ? "Datum end on the left" : "Continues from the page before"}
+          {to === length ? ", far end on the right" : ", continues on the next page"}
         </span>
       </figcaption>
       <div className="flex">

@@ -159,7 +159,7 @@ function questionTable(questions: ReportToPrint["questions"]): TableBlock {
     rows: questions.map(({ stem, options, written }, index) => [
       String(index + 1),
       stem,
-      written === null ? "not answered" : options[written],
+      written === null ? "not answered" : `${"ABCD"[written]}: ${options[written]}`,
     ]),
     empty: "",
   };

@@ -9,8 +9,8 @@ interface QuestionRow extends OfSection {
   readonly line: QuestionLine;
 }
 
-/** By which letter an answer is called. */
-const LETTERS = ["a", "b", "c", "d"] as const;
+/** By which letter an option is called. */
+const LETTERS = ["A", "B", "C", "D"] as const;
 
 /** One row for each question that was asked. */
 export const QUESTION_COLUMNS: readonly Column<QuestionRow>[] = [
@@ -18,7 +18,7 @@ export const QUESTION_COLUMNS: readonly Column<QuestionRow>[] = [
   { header: "Question", of: ({ number }) => number },
   { header: "Asked", of: ({ line }) => line.stem },
   ...LETTERS.map((letter, index) => ({
-    header: `Answer ${letter}`,
+    header: `Option ${letter}`,
     of: ({ line }: QuestionRow) => line.options[index],
   })),
   { header: "Chosen", of: ({ line }) => (line.written === null ? null : LETTERS[line.written]) },

@@ -138,8 +138,8 @@ describe("the figures", () => {
 
   it("of questions say what was chosen and what is right by their letters", () => {
     expect(rowsOf("questions").map(({ Chosen, Right }) => [Chosen, Right])).toEqual([
-      ["c", "c"],
-      ["", "c"],
+      ["C", "C"],
+      ["", "C"],
     ]);
   });
 

@@ -47,6 +47,7 @@ export const REPORT: Report = {
   ],
   statements: [],
   pieceSentence: "accept",
+  answers: {},
 };
 
 /** A plate of which everything was marked but questions. */
