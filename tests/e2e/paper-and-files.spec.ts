@@ -84,6 +84,7 @@ test("a plate on paper and in files: by keyboard from the mark sheet, page by pa
   expect(marks.pages).toBeGreaterThanOrEqual(3);
   await expect(page.getByText(`shown as ${shown}`)).toBeVisible();
   expect(await page.locator(".paper-entry img").count()).toBeGreaterThan(3);
+  await expect(page.getByText("You chose").first()).toBeVisible();
   await expectAccessible(page);
 
   await page.goto(`/practice/${id}/paper/report`);

@@ -6,7 +6,10 @@ import { withSentences } from "../../support/careful/sentences";
 import { send, takeFreshFillet, takeFreshPlate } from "./practice";
 import { readDimensions, readJoint, readTruth } from "./truth";
 
-/** Takes a piece and hands in a report that finds most of it, misses something, and calls something that is not there. */
+/**
+ * Takes a piece and hands in a report that finds most of it, misses something, and calls something
+ * that is not there, with answers to all questions but the first.
+ */
 export async function handInPiece(page: Page, kind: "butt" | "fillet"): Promise<string> {
   const id = await (kind === "butt" ? takeFreshPlate : takeFreshFillet)(page);
   const report = withSentences(mixedReport(id, kind), readJoint(id), DEFAULT_CRITERIA);
