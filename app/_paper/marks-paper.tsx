@@ -133,7 +133,7 @@ function SectionOnPaper({ sheet, result, pictures, wanted }: SectionOnPaperProps
       {dimensions && (
         <section>
           <h2>{dimensions.statements.length > 0 ? "Dimensions and statements" : "Dimensions"}</h2>
-          <div className="-mx-3">
+          <div className="[&>div]:px-0">
             <DimensionTable lines={dimensions.lines} statements={dimensions.statements} />
           </div>
           <Sum name="All of them" part={dimensions} />

@@ -26,7 +26,7 @@ export interface PiecePaperProps {
 }
 
 const PER_MM = 8;
-/** Lines to write on beside one picture, or beside several under each other. */
+/** Lines to write on beside the pictures of a page. */
 const LINES = 14;
 
 /** A piece at true scale on as many pages as it takes, to inspect on paper or, with answers, to talk about. */
@@ -68,7 +68,11 @@ export function PiecePaper({ id, kind, joint, pages, back, answers }: PiecePaper
             {kind === "fillet" && <FilletNote isTurned={pictures.length > 1} />}
           </div>
           <div className="min-w-0 flex-1">
-            {answers ? <OnThisPage pictures={pictures} truths={answers.truths} /> : <FindingsLines count={LINES} />}
+            {answers ? (
+              <OnThisPage pictures={pictures} truths={answers.truths} />
+            ) : (
+              <FindingsLines count={LINES} isNarrow={kind === "fillet"} />
+            )}
           </div>
         </section>
       ))}
