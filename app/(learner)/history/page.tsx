@@ -30,7 +30,8 @@ export default async function HistoryPage() {
         </p>
       ) : (
         <>
-          <HistoryOnPaper personId={practices.personId} />
+          <p className="mt-2 hidden print:block">Learner: {practices.person.name}</p>
+          <HistoryOnPaper personId={practices.person.id} />
           <MarksHistory practices={handedIn} />
         </>
       )}

@@ -6,5 +6,5 @@ import { practicesOf } from "../practices-of";
 export async function listOwnPractices(caller: Caller) {
   const signedIn = requireSignedIn(caller);
   if (!signedIn.ok) return signedIn;
-  return { ok: true, personId: signedIn.actor.id, ...(await practicesOf(signedIn.actor.id)) } as const;
+  return { ok: true, person: signedIn.actor, ...(await practicesOf(signedIn.actor.id)) } as const;
 }

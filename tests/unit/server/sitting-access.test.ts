@@ -31,9 +31,11 @@ import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBoard } from "@/app/_server/use-cases/read-board";
 import { readCourse, readOwnCourse } from "@/app/_server/use-cases/read-course";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
+import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
+import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
 import { readSitting } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, makeAll, openRoom, plannedSitting, type Room, runOf, save, WINDOW } from "./sitting-room";
@@ -91,6 +93,11 @@ const ROWS: readonly Row[] = [
   ],
   ["surface", (caller, { practiceId }) => readSurface(caller, practiceId, "cap"), learnerOnly("no-such-practice")],
   [
+    "piece on paper",
+    (caller, { practiceId }) => readPieceSheet(caller, practiceId),
+    ["not-signed-in", "marks-not-released", "no-such-practice", "no-such-practice", "no-such-practice"],
+  ],
+  [
     "save",
     (caller, { practiceId }, { now }) => saveReport(caller, practiceId, save(1, now())),
     learnerOnly("no-such-practice"),
@@ -104,6 +111,11 @@ const ROWS: readonly Row[] = [
   [
     "mark sheet",
     (caller, { practiceId }) => readMarkSheet(caller, practiceId),
+    ["not-signed-in", "marks-not-released", "no-such-practice", "yes", "no-such-practice"],
+  ],
+  [
+    "file of the marks",
+    (caller, { practiceId }) => writePracticeFile(caller, practiceId, "indications"),
     ["not-signed-in", "marks-not-released", "no-such-practice", "yes", "no-such-practice"],
   ],
   [
@@ -166,6 +178,8 @@ test("before its clock goes nothing of a piece can be seen, and after it is clos
   await closeSitting(room.tutor, id);
   await releaseSitting(room.tutor, id);
   expect(await readSurface(room.kim, practiceId, "cap")).toMatchObject({ ok: true });
+  expect(await readPieceSheet(room.kim, practiceId)).toMatchObject({ ok: true });
+  expect(await writePracticeFile(room.kim, practiceId, "sections")).toMatchObject({ ok: true });
 });
 
 test("until marks are released, no answer to a learner says anything of marks, truth, seed or keys", async () => {
