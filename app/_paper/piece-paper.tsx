@@ -65,9 +65,9 @@ export function PiecePaper({ id, kind, joint, pages, back, answers }: PiecePaper
                 highlights={highlights}
               />
             ))}
-            {kind === "fillet" && <FilletNote isTurned={pictures.length > 1} />}
           </div>
           <div className="min-w-0 flex-1">
+            {kind === "fillet" && <FilletNote isTurned={pictures.length > 1} />}
             {answers ? (
               <OnThisPage pictures={pictures} truths={answers.truths} />
             ) : (
@@ -142,7 +142,7 @@ function OnThisPage({ pictures, truths }: OnThisPageProps) {
 
 function FilletNote({ isTurned }: { readonly isTurned: boolean }) {
   return (
-    <p className="pl-[6mm] text-[8pt]">
+    <p className="pb-[2mm] text-[8pt]">
       {isTurned
         ? "Seen square on each plate: true scale along the weld and across this plate."
         : "Seen along the line between the plates: true scale along the weld; across it both plates lean away by 45 degrees."}
