@@ -1,8 +1,9 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
-import { awsD11, CAUTION, iso5817 } from "../../lib/criteria";
+import { awsD11, CAUTION, type Criteria, iso5817 } from "../../lib/criteria";
+import { IMPERFECTION_TYPES, imperfection } from "../../lib/imperfections";
 import { fillOpenRow, plateOf, waitForPicture } from "./support/bench";
-import { joinAs } from "./support/people";
+import { joinAs, TUTOR } from "./support/people";
 import { pressFresh, send } from "./support/practice";
 import { decide, sentenceOn } from "./support/sentences";
 import { readTruth } from "./support/truth";
@@ -143,4 +144,61 @@ test("with a closed book no table comes over the wire, and the bench says why th
   // what was chosen last stands there the next time
   await page.goto("/");
   await expect(page.getByText(/^Sentenced by/)).toContainText("closed book");
+});
+
+/** On top of ISO 5817 level C: nothing at all is accepted on the cap. */
+const BARE_CAP: Criteria = {
+  version: 1,
+  id: "bare-cap",
+  name: "Bare cap",
+  edition: "Workshop sheet 7 of June 2026",
+  notes: "",
+  rows: [
+    {
+      id: "own-1",
+      clause: "Line 7",
+      name: "Whatever is on the cap",
+      types: IMPERFECTION_TYPES.filter((type) => imperfection(type).faces.includes("cap")),
+      faces: ["cap"],
+      ranges: [],
+      limit: { kind: "not-permitted" },
+      sums: [],
+      evidence: "own",
+      notes: "",
+    },
+  ],
+  sections: [],
+};
+
+test("a tutor's own limit is chosen, stands in the table, and decides", async ({ page, browser }) => {
+  const context = await browser.newContext(TUTOR);
+  const tutor = await context.newPage();
+  await tutor.goto("/desk/criteria");
+  const added = await send(tutor, "POST", "/api/criteria", { basedOn: "iso-5817-2014-c", own: BARE_CAP });
+  expect(added.status).toBe(201);
+  await context.close();
+
+  await joinAs(page, "Liv Sandvik", "liv.sandvik");
+  const id = await takePlateUnder(page, added.body.id, "Open table");
+  await waitForPicture(page);
+  const onCap = readTruth(id).find(({ neutral, face }) => !neutral && face === "cap")!;
+  await plateOf(page).focus();
+  await page.keyboard.press("p");
+  await fillOpenRow(page, onCap);
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("c");
+  await expect(page.getByRole("dialog", { name: "Bare cap" })).toContainText("Whatever is on the cap");
+  await page.keyboard.press("Escape");
+  await decide(sentenceOn(page, 1), "reject");
+  await decide(sentenceOn(page, "piece"), "reject");
+  await expect(page.locator('[data-save="saved"]')).toHaveText(/Saved \d/);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Hand in" }).click();
+  await expect(page).toHaveURL(`/practice/${id}/marks`);
+
+  const list = page.getByRole("heading", { name: "Sentences" }).locator("xpath=following-sibling::ol[1]");
+  await waitForPicture(page);
+  const decided = list.locator("li", { hasText: "Reject: right" }).first();
+  await decided.getByRole("button").click();
+  await expect(decided.getByText(/Line 7 Whatever is on the cap.*reject/).first()).toBeVisible();
 });
