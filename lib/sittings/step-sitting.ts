@@ -38,8 +38,15 @@ function wholeByClock(whole: SittingWithRuns, now: Date): SittingWithRuns {
   const runs = whole.runs.map((run) => withClock(run, whole.sitting, now));
   const timed = runs.some((run, n) => run !== whole.runs[n]) ? { ...whole, runs } : whole;
   const end = timed.sitting.state === "running" ? lastDeadline(timed, now) : null;
-  return end !== null && end <= now ? closed(timed, end) : timed;
+  return end !== null && end.getTime() + waitAfterEnd(timed.sitting) <= now.getTime() ? closed(timed, end) : timed;
 }
+
+/** Marks come once late packets are in; whoever ends last is to be offered a parallel piece by them too. */
+const OFFER_MS = 5000;
+
+/** How long a sitting whose time is over stays as it is, ms. */
+const waitAfterEnd = ({ wasClosed, paper, graceSeconds }: Sitting): number =>
+  paper.borderlinePiece && !wasClosed ? 1000 * graceSeconds + OFFER_MS : 0;
 
 /** Whatever is asked of a sitting in one of these states is refused for that reason, unless it is so already. */
 const WHY_OVER: Partial<Readonly<Record<SittingState, SittingRefusal>>> = {

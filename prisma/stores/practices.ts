@@ -174,6 +174,8 @@ export async function handIn({
       data: { state: "handedIn", handedInAt, truth: truthColumn.write(truth), generatorVersion },
     });
     if (count === 0) return false;
+    // a step of its sitting that was read before it was marked is taken again
+    await transaction.sectionRun.updateMany({ where: { practiceId: id }, data: { revision: { increment: 1 } } });
     await transaction.attempt.createMany({
       data: sections.map(({ result, ...section }) => ({
         ...section,

@@ -1,5 +1,13 @@
 import type { Question } from "@/lib/questions";
-import { type RunEvent, type SittingEvent, type SittingWithRuns, stepRun, stepSitting } from "@/lib/sittings";
+import {
+  type RunEvent,
+  type RunRefusal,
+  type SittingEvent,
+  type SittingWithRuns,
+  stepRun,
+  stepSitting,
+  whyShut,
+} from "@/lib/sittings";
 import type { AuditEntry } from "@/prisma/stores/audit";
 import { type NewRun, readSitting, type StoredSitting, storeChange } from "@/prisma/stores/sittings";
 import { type Refusal, type RefusalCode, refuse } from "../refusal";
@@ -78,4 +86,10 @@ export function runStep(
   // less time for one may bring the end of the whole nearer
   const next = stepSitting(replaced, { kind: "tick" }, now).next;
   return step.ok ? { next } : { next, code: step.code };
+}
+
+/** Why a run that the clock or the tutor closed takes no late packet any more, whenever it came in: it is marked. */
+export function whyMarked({ runs }: StoredSitting, runId: string): RunRefusal | null {
+  const stored = runs.find(({ run }) => run.id === runId);
+  return stored?.isMarked && stored.run.state === "expired" ? whyShut(stored.run) : null;
 }

@@ -6,7 +6,7 @@ import { readRunPlace, readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";
 import { freshQuestions } from "../draw-questions";
 import { refuse } from "../refusal";
-import { changeSitting, runStep } from "./change-sitting";
+import { changeSitting, runStep, whyMarked } from "./change-sitting";
 import type { HandInOfRun } from "./hand-in-run";
 import { sectionOf } from "./new-run";
 import { keptInRun } from "./save-in-run";
@@ -32,7 +32,9 @@ export async function closeInRun(
   const closed = await changeSitting(
     stored.sitting.id,
     now,
-    (whole) => {
+    (whole, before) => {
+      const marked = whyMarked(before, runId);
+      if (marked) return { next: whole, code: marked };
       const find = (runs: readonly SectionRun[]) => runs.find((run) => run.id === runId);
       const isLast = sequence !== undefined && report !== undefined && find(whole.runs)?.reportClosedAt === null;
       const saved = isLast

@@ -1,7 +1,7 @@
 import type { SectionRun } from "@/lib/sittings";
 import { readRunPlace } from "@/prisma/stores/sittings";
 import { refuse } from "../refusal";
-import { changeSitting, runStep } from "./change-sitting";
+import { changeSitting, runStep, whyMarked } from "./change-sitting";
 import { markClosedRuns } from "./mark-closed-runs";
 import { keptInRun, type SaveInRun } from "./save-in-run";
 
@@ -17,7 +17,9 @@ export async function handInRun(runId: string, input: HandInOfRun, now: Date) {
   const handedIn = await changeSitting(
     place.sittingId,
     now,
-    (whole) => {
+    (whole, before) => {
+      const marked = whyMarked(before, runId);
+      if (marked) return { next: whole, code: marked };
       const find = (runs: readonly SectionRun[]) => runs.find(({ id }) => id === runId);
       const isLast = sequence !== undefined && report !== undefined && find(whole.runs)?.state !== "handed-in";
       const saved = isLast

@@ -3,7 +3,7 @@ import type { Report } from "@/lib/report";
 import type { SectionRun } from "@/lib/sittings";
 import { notePresence, readRunPlace } from "@/prisma/stores/sittings";
 import { refuse } from "../refusal";
-import { changeSitting, runStep } from "./change-sitting";
+import { changeSitting, runStep, whyMarked } from "./change-sitting";
 
 /** A version of a report as the browser sends it from a section of a sitting. */
 export interface SaveInRun {
@@ -24,8 +24,9 @@ export async function saveInRun(runId: string, userId: string, save: SaveInRun, 
   const saved = await changeSitting(
     sittingId,
     now,
-    (whole) => {
-      const change = runStep(whole, runId, event, now);
+    (whole, stored) => {
+      const marked = whyMarked(stored, runId);
+      const change = marked ? { next: whole, code: marked } : runStep(whole, runId, event, now);
       kept = change.next.runs.find(({ id }) => id === runId);
       return change;
     },

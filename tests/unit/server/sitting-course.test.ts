@@ -103,7 +103,8 @@ test("whoever fails a section sits it again, alone, on a fresh piece, in a sitti
   expect(await planSitting(room.tutor, input, room.source)).toEqual({ ok: false, code: "nobody-expected" });
 });
 
-test("just short of the pass mark: one parallel piece at once, and the mean of both decides", async () => {
+/** A room with a paper whose pass mark is a little above the marks for half of what is there. */
+async function roomWithNearPaper() {
   // one of two found earns 40 to 60 marks, so a pass mark a little above is missed by little
   const room = await openRoom({ sections: indicationsOnly });
   const half = await sit(room, await begunSitting(room), room.ola, CAP_ONLY);
@@ -123,11 +124,22 @@ test("just short of the pass mark: one parallel piece at once, and the mean of b
     },
     criteria: { plate: criteria },
   });
-  const input = { classId: "class", paperId: "near", plannedAt: "2026-03-02T11:00:00Z", who: "class" };
-  const { id } = await must(planSitting(room.tutor, input, room.source));
+  return { room, half };
+}
+
+/** Begins a sitting of that paper now, for the class or for some of it. */
+async function beginNear(room: Room, learnerIds?: readonly string[]): Promise<string> {
+  const plan = { classId: "class", paperId: "near", plannedAt: "2026-03-02T11:00:00Z", who: "class", learnerIds };
+  const { id } = await must(planSitting(room.tutor, plan, room.source));
   await makeAll();
   await must(openSitting(room.tutor, id));
   await must(beginSitting(room.tutor, id));
+  return id;
+}
+
+test("just short of the pass mark: one parallel piece at once, and the mean of both decides", async () => {
+  const { room, half } = await roomWithNearPaper();
+  const id = await beginNear(room);
   expect(await sit(room, id, room.ola, CAP_ONLY)).toBe(half);
   expect(await sit(room, id, room.kim, EMPTY_REPORT)).toBe(0);
   await Promise.all([settleSitting(id, room.now(), room.source), settleSitting(id, room.now(), room.source)]);
@@ -142,6 +154,26 @@ test("just short of the pass mark: one parallel piece at once, and the mean of b
   expect((await course()).attempts.map(({ kind, outcome, decidedOn }) => [kind, outcome, decidedOn])).toEqual([
     ["first", null, null],
     ["borderline", "passed", expect.closeTo((half + 100) / 2, 0)],
+  ]);
+});
+
+test("whoever's time ends last is offered the parallel piece as well: the sitting waits for the marks", async () => {
+  const { room, half } = await roomWithNearPaper();
+  const id = await beginNear(room, ["ola"]);
+  const { practiceId } = await started(id, room.ola);
+  await must(saveReport(room.ola, practiceId, save(1, room.now(), WINDOW, CAP_ONLY)));
+  room.at("12:00:01");
+  await settleSitting(id, room.now(), room.source);
+  expect((await readPractice(practiceId))?.marks).toEqual([]);
+  room.at("12:00:11");
+  await settleSitting(id, room.now(), room.source);
+  const [mark] = (await readPractice(practiceId))?.marks ?? [];
+  expect(shownMark(mark.markThousandths)).toBe(half);
+  const stored = await readSitting(id);
+  expect(stored?.sitting.state).toBe("running");
+  expect(stored?.runs.map(({ run }) => [run.state, run.isBorderline])).toEqual([
+    ["expired", false],
+    ["waiting", true],
   ]);
 });
 

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { handInRun } from "@/app/_server/sittings/hand-in-run";
+import { saveInRun } from "@/app/_server/sittings/save-in-run";
 import { sweepSittings } from "@/app/_server/sittings/sweep";
 import { addTime, changeFactor, pauseRun, reopenRun, resumeRun } from "@/app/_server/use-cases/govern-run";
 import {
@@ -15,7 +17,7 @@ import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
 import { readPractice } from "@/prisma/stores/practices";
-import { readSitting } from "@/prisma/stores/sittings";
+import { readSitting, storeChange } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, moment, must, openRoom, plannedSitting, runOf, save, started, WINDOW } from "./sitting-room";
 
@@ -91,6 +93,30 @@ test("the clock closes with the last save and marks it, whoever looks and howeve
   });
   expect((await must(readClock(room.ola, runId))).run).toMatchObject({ state: "expired", shut: "time-is-up" });
   expect(await saveReport(room.ola, practiceId, save(3, moment("11:59:59")))).toMatchObject({ code: "time-is-up" });
+});
+
+test("what stood in line while a section was marked changes nothing of what the marks are for", async () => {
+  const room = await openRoom();
+  const id = await begunSitting(room);
+  const { practiceId, runId } = await started(id, room.ola);
+  await must(saveReport(room.ola, practiceId, save(1, room.now())));
+  room.at("12:00:05");
+  await sweepSittings(room.now(), room.source);
+  const before = await readSitting(id);
+  if (!before) throw new Error("no sitting");
+  room.at("12:00:11");
+  await sweepSittings(room.now(), room.source);
+  expect(await readPractice(practiceId)).toMatchObject({ state: "handed-in", sequence: 1 });
+
+  // read before the marks were made, stored after
+  const runs = before.runs.map(({ run }) => (run.id === runId ? { ...run, sequence: 2, savedAt: room.now() } : run));
+  const nothingElse = { newRuns: [], audit: null, questions: [], concernsOthers: false };
+  expect(await storeChange({ before, next: { sitting: before.sitting, runs }, ...nothingElse })).toBe(false);
+  // come in within the grace, and its turn came after
+  const late = { ...save(2, moment("11:59:59")), madeAt: moment("11:59:59") };
+  expect(await saveInRun(runId, "ola", late, moment("12:00:06"))).toMatchObject({ ok: false, code: "time-is-up" });
+  expect(await handInRun(runId, late, moment("12:00:06"))).toMatchObject({ ok: false, code: "time-is-up" });
+  expect(await readPractice(practiceId)).toMatchObject({ sequence: 1, marks: [{ section: "plate" }] });
 });
 
 test("pauses of all and of one, extra time live: each moves the deadline by what it says", async () => {
