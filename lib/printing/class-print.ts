@@ -31,7 +31,7 @@ const NAMES: Readonly<Record<MarkedSection, string>> = {
   root: "Root face",
 };
 
-/** The result list of a class: a row for each learner with what they have of each section, then every piece by itself. */
+/** The result list of the practice of a class: a row for each learner with what they have of each section, then every piece by itself. */
 export function classPrint({ name, tutors, learners, results, at }: ClassToPrint): readonly Block[] {
   // faces were sections of their own once: they have columns only where there are such marks
   const sections = MARKED_SECTIONS.filter(
@@ -47,6 +47,7 @@ export function classPrint({ name, tutors, learners, results, at }: ClassToPrint
         [tutors.length === 1 ? "Tutor" : "Tutors", tutors.join(", ")],
         ["Learners", String(learners.length)],
         ["As of", at],
+        ["Listed here", "practice; the marks of sittings stand on their boards"],
       ],
     },
     {

@@ -3,7 +3,7 @@ import { fileOf } from "../file-of";
 import { requireFileKind } from "../permissions";
 import { readClassResults } from "./read-class-results";
 
-/** All marks of a class as a CSV file, learner by learner, for a tutor of it. */
+/** All marks of a class outside sittings as a CSV file, learner by learner, for a tutor of it. */
 export async function writeClassFile(caller: Caller, id: string, kind: string) {
   const read = await readClassResults(caller, id);
   if (!read.ok) return read;

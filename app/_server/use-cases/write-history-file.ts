@@ -5,7 +5,7 @@ import { requireFileKind, requireOwnLearner, requireSignedIn } from "../permissi
 import { practicesOf } from "../practices-of";
 import { refuse } from "../refusal";
 
-/** All marks of one person as a CSV file, the latest first: their own for anybody, those of their learners for a tutor. */
+/** All marks of one person outside sittings as a CSV file, the latest first: their own for anybody, those of their learners for a tutor. */
 export async function writeHistoryFile(caller: Caller, personId: string, kind: string) {
   const person = await requireOwnOrLearner(caller, personId);
   if (!person.ok) return person;
