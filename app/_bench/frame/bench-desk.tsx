@@ -104,6 +104,8 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const isHeld = sitting !== null && (sitting.window === "elsewhere" || sitting.run.isPaused);
   const isOffline = sitting !== null && sitting.lostAt !== null;
   const isAllSaved = !isUnsent(autosave.saving) && autosave.conflict === null;
+  const isBeingSent =
+    !isAllSaved && sitting?.window === "writes" && autosave.saving.refusal === null && autosave.conflict === null;
   const sendLast = useStable(() => {
     if (isUnsent(autosave.saving)) autosave.sendNow();
   });
@@ -380,6 +382,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
           left={time.isUp ? 0 : sitting.left()}
           isOffline={isOffline}
           isAllSaved={isAllSaved}
+          isBeingSent={isBeingSent}
           savedAt={autosave.saving.savedAt ?? sitting.run.savedAt}
           sittingUrl={leaveUrl}
           onGoOnHere={() => {

@@ -8,6 +8,7 @@ import {
   isLeftOut,
   latestReport,
   type ServerReport,
+  type SittingWay,
   unsentHere,
   useAutosave,
 } from "../report/use-autosave";
@@ -36,6 +37,19 @@ function beginning(practiceId: string, server: ServerReport, savedAt: string | n
   return { start: { ...unsent, window: { id: newId(), base: unsent.window.base } }, conflict };
 }
 
+/** Ends after which the server takes for a few seconds what was written before. */
+const TAKEN_LATE: ReadonlySet<string> = new Set(["time-is-up", "closed-by-tutor"]);
+
+function wayOf({ run, window, now }: SittingRun): SittingWay {
+  const { shut, isPaused, clock, closedAt } = run;
+  return {
+    isHeld: window !== "writes" || (shut === null ? isPaused : !TAKEN_LATE.has(shut)),
+    isShut: shut !== null,
+    endsAt: shut === null ? clock.deadline : closedAt,
+    now,
+  };
+}
+
 /** The report being written and its way to the server. */
 export function useWriting(
   practiceId: string,
@@ -47,10 +61,7 @@ export function useWriting(
   const [{ start, conflict }] = useState(() => beginning(practiceId, server, savedAt));
   const [writing, dispatch] = useReducer(write, start.report, (report) => startWriting(report, server.isClosed));
   const sitting = useSittingRun(sat, start.window.id);
-  const way = sitting && {
-    isHeld: sitting.window !== "writes" || sitting.run.isPaused || sitting.run.shut !== null,
-    now: sitting.now,
-  };
+  const way = sitting && wayOf(sitting);
   const autosave = useAutosave(practiceId, server.sequence, start, { way, conflict, savedAt });
   const known = useRef(start.report);
   const { edited } = autosave;

@@ -59,8 +59,12 @@ const PASSING: ReadonlySet<string> = new Set(["paused", "sitting-paused", "other
 
 /** What a sitting says of the way to the server. */
 export interface SittingWay {
-  /** Nothing is taken now: the clock stands, or another window writes. */
+  /** Nothing is taken now: the clock stands, another window writes, or the section is over for good. */
   readonly isHeld: boolean;
+  /** The section is over; where the way is not held, what was written before is taken for a few seconds more. */
+  readonly isShut: boolean;
+  /** When writing ends or has ended, ISO; null while no clock goes. What was written later is never taken. */
+  readonly endsAt: string | null;
   /** The server's time, ISO. */
   now(): string;
 }
@@ -118,6 +122,9 @@ export function unsentHere(id: string, server: ServerReport): KeptReport | null 
   return isSameButAnswers(kept.report, server.report) ? null : kept;
 }
 
+const isMadeBy = ({ madeAt }: KeptReport, end: string): boolean =>
+  madeAt !== undefined && Date.parse(madeAt) <= Date.parse(end);
+
 function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
   if (code === "already-handed-in") return { kind: "handed-in" };
   if (code === "report-closed") return { kind: "report-closed" };
@@ -139,6 +146,8 @@ export function useAutosave(
   const sequence = useRef(start.sequence);
   const base = useRef(start.window.base);
   const windowId = start.window.id;
+  /** In a sitting, what was written here and is not known to be on the server, the oldest first. */
+  const unsent = useRef<readonly KeptReport[]>(start.sequence > server ? [start] : []);
 
   const latest = useCallback(
     (): KeptReport => ({
@@ -153,6 +162,7 @@ export function useAutosave(
   const sent = useCallback(
     (number: number, savedAt: string) => {
       base.current = Math.max(base.current, number);
+      unsent.current = unsent.current.filter((version) => version.sequence > number);
       tell({ kind: "confirmed", sequence: number, savedAt });
       // so that whoever opens it next knows that nothing of it is missing
       if (sequence.current === number && sequence.current > 0) keepReport(id, latest());
@@ -166,9 +176,17 @@ export function useAutosave(
     tell({ kind: "refused", reason: outcome.message, isLasting: LASTING.has(outcome.code) });
   }, []);
 
+  const endsAt = way?.endsAt ?? null;
+  /** What was written in time comes first: were it sent with a later edit in it, all of it would be refused. */
+  const nextToSend = useCallback((): KeptReport => {
+    const newest = latest();
+    const inTime = endsAt === null ? undefined : unsent.current.findLast((version) => isMadeBy(version, endsAt));
+    return inTime ? { ...inTime, window: newest.window } : newest;
+  }, [endsAt, latest]);
+
   const send = useCallback(async () => {
     tell({ kind: "sending" });
-    const version = latest();
+    const version = nextToSend();
     const outcome = await sendReport(`/api/practice/${id}/report`, "PUT", version);
     switch (outcome.kind) {
       case "ok":
@@ -178,7 +196,7 @@ export function useAutosave(
       case "refused":
         return refused(outcome);
     }
-  }, [id, latest, sent, refused]);
+  }, [id, nextToSend, sent, refused]);
 
   const { newest } = saving;
   const isHeld = way?.isHeld ?? false;
@@ -206,11 +224,24 @@ export function useAutosave(
     };
   }, [saving, send, wait, isHeld]);
 
-  const wasHeld = useRef(isHeld);
+  const isShut = way?.isShut ?? false;
+  const isStopped = isHeld || isShut;
+  const wasStopped = useRef(isStopped);
   useEffect(() => {
-    if (wasHeld.current && !isHeld && conflict === null) tell({ kind: "way-is-free" });
-    wasHeld.current = isHeld;
-  }, [isHeld, conflict]);
+    if (wasStopped.current && !isStopped && conflict === null) tell({ kind: "way-is-free" });
+    wasStopped.current = isStopped;
+  }, [isStopped, conflict]);
+
+  // neither a rest nor a wait after failures may outlast the seconds that are left; the server's refusal ends it
+  const areLastSeconds = isShut && !isHeld;
+  const wereLastSeconds = useRef(areLastSeconds);
+  useEffect(() => {
+    if (areLastSeconds && !wereLastSeconds.current && isUnsent(saving) && conflict === null) {
+      tell({ kind: "way-is-free" });
+      void send();
+    }
+    wereLastSeconds.current = areLastSeconds;
+  }, [areLastSeconds, saving, conflict, send]);
 
   const stamp = way?.now;
   const edited = useCallback(
@@ -218,7 +249,9 @@ export function useAutosave(
       report.current = next;
       sequence.current += 1;
       madeAt.current = stamp?.();
-      keepReport(id, latest());
+      const version = latest();
+      if (stamp) unsent.current = [...unsent.current, version];
+      keepReport(id, version);
       tell({ kind: "edited", sequence: sequence.current });
     },
     [id, latest, stamp],
@@ -228,6 +261,7 @@ export function useAutosave(
     setConflict(null);
     sequence.current = version;
     base.current = version;
+    unsent.current = [];
     tell({ kind: "restarted", sequence: version });
   };
 

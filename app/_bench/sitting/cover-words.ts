@@ -15,6 +15,8 @@ export interface CoverFacts {
   readonly isOffline: boolean;
   /** Whether everything that was written here is on the server. */
   readonly isAllSaved: boolean;
+  /** Whether the rest is on its way, and the server has not refused it. */
+  readonly isBeingSent: boolean;
   /** When the server last kept a version, ISO; null where it never did. */
   readonly savedAt: string | null;
 }
@@ -58,7 +60,7 @@ export function coverWords(kind: CoverKind, facts: CoverFacts): CoverWords {
 }
 
 function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
-  const { run, left, isAllSaved, isOffline } = facts;
+  const { run, left, isAllSaved, isBeingSent, isOffline } = facts;
   switch (kind) {
     case "paused":
       return [
@@ -86,7 +88,9 @@ function sentencesOf(kind: CoverKind, facts: CoverFacts): readonly string[] {
         `Your section was closed with the last save${facts.savedAt ? ` of ${timeOf(facts.savedAt)}` : ", which is an empty report"}, and that is handed in for you.`,
         isAllSaved
           ? "Everything you wrote is in it."
-          : "What you wrote after that did not come to the server in time. It is kept in this browser: tell your tutor, who can open the section again.",
+          : isBeingSent && !isOffline
+            ? "What you wrote after that is being sent now."
+            : "What you wrote after that did not come to the server in time. It is kept in this browser: tell your tutor, who can open the section again.",
       ];
     case "handed-in":
       return isAllSaved

@@ -183,7 +183,12 @@ describe("autosave", () => {
 
 describe("autosave in a sitting", () => {
   const start = { sequence: 0, report: EMPTY_REPORT };
-  const wayOf = (isHeld: boolean, now = "2026-01-01T10:00:00.000Z"): SittingWay => ({ isHeld, now: () => now });
+  const wayOf = (isHeld: boolean, now = "2026-01-01T10:00:00.000Z"): SittingWay => ({
+    isHeld,
+    isShut: false,
+    endsAt: null,
+    now: () => now,
+  });
   const refuseOnce = (code: string) =>
     server.mockImplementationOnce(() =>
       Response.json({ code, message: "No.", sequence: 9, report: reportOf("z"), savedAt: null }, { status: 409 }),

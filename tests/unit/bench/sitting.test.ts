@@ -123,6 +123,7 @@ describe("what covers the bench", () => {
     left: ms(30),
     isOffline: false,
     isAllSaved: true,
+    isBeingSent: false,
     savedAt: RUN.savedAt,
   };
   const shut = (code: string): LiveRun => ({
@@ -165,6 +166,12 @@ describe("what covers the bench", () => {
     }
     const over = { ...facts, run: shut("time-is-up") };
     expect(coverWords("time-is-up", { ...over, savedAt: null }).sentences[0]).toContain("an empty report");
+    // closed a moment ago, and the server still takes what was written before
+    const closed = (changes: Partial<CoverFacts>) =>
+      coverWords("closed-by-tutor", { ...facts, run: shut("closed-by-tutor"), isAllSaved: false, ...changes })
+        .sentences[1];
+    expect(closed({ isBeingSent: true })).toContain("is being sent");
+    expect(closed({ isBeingSent: true, isOffline: true })).toContain("kept in this browser");
     // by its own reckoning, while the server still takes what was written in time
     const last = (changes: Partial<CoverFacts>) =>
       coverWords("time-is-up", { ...facts, left: 0, ...changes }).sentences[1];

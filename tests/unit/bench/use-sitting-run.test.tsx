@@ -4,6 +4,7 @@ import { createRoot, type Root } from "react-dom/client";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { LiveRun } from "@/app/_bench/sitting/live-run";
 import { type SittingRun, useSittingRun } from "@/app/_bench/sitting/use-sitting-run";
+import { FakeSource } from "../../support/fake-source";
 
 const START = Date.parse("2026-03-02T10:00:00.000Z");
 const MINUTE = 60_000;
@@ -23,27 +24,6 @@ const runOf = (changes: Partial<LiveRun> = {}): LiveRun => ({
   ...changes,
 });
 const at = (ms: number) => new Date(START + ms).toISOString();
-
-/** Stands in for the browser's; what the server sends is pushed by the test. */
-class FakeSource extends EventTarget {
-  static last: FakeSource;
-  static readonly CLOSED = 2;
-  readyState = 1;
-  onopen: (() => void) | null = null;
-  onerror: (() => void) | null = null;
-  constructor(readonly url: string) {
-    super();
-    FakeSource.last = this;
-  }
-  push(name: string, data: object) {
-    act(() => {
-      this.dispatchEvent(new MessageEvent(name, { data: JSON.stringify(data) }));
-    });
-  }
-  close() {
-    this.readyState = 2;
-  }
-}
 
 let root: Root;
 let sitting: SittingRun | null;
