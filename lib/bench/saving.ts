@@ -23,6 +23,8 @@ export type SavingEvent =
   | { readonly kind: "sending" }
   | { readonly kind: "confirmed"; readonly sequence: number; readonly savedAt: string }
   | { readonly kind: "failed" }
+  /** It came after a newer version of this window, and so is of no more use. */
+  | { readonly kind: "overtaken" }
   /** What stood in the way is gone: worth a try at once. */
   | { readonly kind: "way-is-free" }
   | { readonly kind: "refused"; readonly reason: string; readonly isLasting: boolean };
@@ -57,6 +59,8 @@ export function save(state: Saving, event: SavingEvent): Saving {
       };
     case "failed":
       return { ...state, isSending: false, failures: state.failures + 1 };
+    case "overtaken":
+      return { ...state, isSending: false };
     case "way-is-free":
       return { ...state, failures: 0, refusal: null };
     case "refused":

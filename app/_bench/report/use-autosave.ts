@@ -125,6 +125,16 @@ export function unsentHere(id: string, server: ServerReport): KeptReport | null 
 const isMadeBy = ({ madeAt }: KeptReport, end: string): boolean =>
   madeAt !== undefined && Date.parse(madeAt) <= Date.parse(end);
 
+/**
+ * Whether a save was refused only because a later step of this window was quicker than it: what the server has is known here
+ * (up to `seen`), or was closed as it is `here`, answers since then apart. The next save can meet neither.
+ */
+function isOvertaken({ code, newer }: Extract<SendOutcome, { kind: "refused" }>, here: Report, seen: number): boolean {
+  if (newer === null) return false;
+  if (code === "stale-save") return newer.sequence <= seen;
+  return code === "report-closed" && isSameButAnswers(newer.report, here);
+}
+
 function conflictOf({ code, newer }: Extract<SendOutcome, { kind: "refused" }>): Conflict | null {
   if (code === "already-handed-in") return { kind: "handed-in" };
   if (code === "report-closed") return { kind: "report-closed" };
@@ -194,6 +204,7 @@ export function useAutosave(
       case "failed":
         return tell({ kind: "failed" });
       case "refused":
+        if (isOvertaken(outcome, report.current, base.current)) return tell({ kind: "overtaken" });
         return refused(outcome);
     }
   }, [id, nextToSend, sent, refused]);

@@ -146,6 +146,60 @@ describe("autosave", () => {
     expect(server).toHaveBeenCalledTimes(1);
   });
 
+  it("sees no other window in a newer version of its own that was quicker than a slow save", async () => {
+    let answerSlowly: (response: Response) => void = () => {};
+    server.mockImplementationOnce(() => new Promise((resolve) => (answerSlowly = resolve)));
+    open();
+    edit(reportOf("a"));
+    await wait(900);
+    edit(reportOf("a", "b"));
+    act(() => autosave.sendNow());
+    await wait(0);
+    expect([sentSequences(), autosave.saving.confirmed]).toEqual([[1, 2], 2]);
+    const kept = { sequence: 2, report: reportOf("a", "b"), savedAt: null };
+    answerSlowly(Response.json({ code: "stale-save", message: "A newer one is kept.", ...kept }, { status: 409 }));
+    await wait(0);
+    expect([autosave.conflict, autosave.saving.refusal]).toEqual([null, null]);
+    edit(reportOf("a", "b", "c"));
+    await wait(900);
+    expect(autosave.saving.confirmed).toBe(3);
+  });
+
+  it.each(["after", "before"])(
+    "goes on with answers when a slow save of its own is refused %s it hears that its closing came through",
+    async (order) => {
+      let answerSlowly: (response: Response) => void = () => {};
+      server.mockImplementationOnce(() => new Promise((resolve) => (answerSlowly = resolve)));
+      open();
+      edit(reportOf("a"));
+      await wait(900);
+      edit(reportOf("a", "b"));
+      const closed = { sequence: 2, report: reportOf("a", "b"), savedAt: "2026-01-01T10:00:00Z" };
+      const refuseSlow = () =>
+        answerSlowly(
+          Response.json({ ok: false, code: "report-closed", message: "It is closed.", ...closed }, { status: 409 }),
+        );
+      const hearOfClosing = () => act(() => autosave.sent(2, closed.savedAt));
+      if (order === "before") {
+        refuseSlow();
+        await wait(0);
+        hearOfClosing();
+        edit({ ...closed.report, answers: { q1: 2 } });
+      } else {
+        hearOfClosing();
+        edit({ ...closed.report, answers: { q1: 2 } });
+        refuseSlow();
+      }
+      await wait(0);
+      expect([autosave.conflict, autosave.saving.refusal, autosave.saving.failures]).toEqual([null, null, 0]);
+      await wait(900);
+      edit({ ...closed.report, answers: { q1: 2, q2: 0 } });
+      await wait(900);
+      expect(server.mock.calls.slice(1).map(([body]) => body.report.answers)).toEqual([{ q1: 2 }, { q1: 2, q2: 0 }]);
+      expect(autosave.saving.confirmed).toBe(4);
+    },
+  );
+
   it("on opening a closed report goes on from answers kept here, and never from another report kept here", () => {
     const closed = { sequence: 3, report: reportOf("a"), isClosed: true, savedBy: null };
     const answered = { ...reportOf("a"), answers: { q1: 2 } };
