@@ -1,3 +1,4 @@
+import { DEFAULT_DIMENSION_TOLERANCES } from "../../results";
 import type { StatementTruth, Truth } from "../../specimen";
 import { ANSWER_NAMES, type Answer, STATEMENT_ANSWERS, type Statement } from "../../weld";
 import type { Choice, Kind } from "../kind";
@@ -13,9 +14,24 @@ const PHRASES: Readonly<Record<Answer, string>> = {
   "not-met": "drawing size not met",
 };
 
-/** The statement, where only one answer to it is right. */
+const TOLERANCES = DEFAULT_DIMENSION_TOLERANCES;
+
+/**
+ * Further than this from what divides its answers a statement holds whatever is read within tolerance, mm: legs are read one by
+ * one, so that their difference may be off by both. How far the face is over or behind its line no tolerance says; common
+ * practice, no source.
+ */
+const APART: Readonly<Record<Statement, number>> = {
+  profile: 0.3,
+  asymmetry: TOLERANCES["base-leg"] + TOLERANCES["standing-leg"],
+  size: Math.max(TOLERANCES["smallest-leg"], TOLERANCES["smallest-throat"]),
+};
+
+/** The statement, where nobody who measures within tolerance comes to another answer. */
 function clearStatement(truth: Truth, statement: Statement): StatementTruth | undefined {
-  return truth.statements.find((one) => one.statement === statement && one.right.length === 1);
+  return truth.statements.find(
+    (one) => one.statement === statement && Math.abs(one.value - one.limit) > APART[statement],
+  );
 }
 
 /** A kind that asks for two statements on a fillet at once. */
