@@ -2,7 +2,7 @@ import { DEFAULT_TOLERANCES } from "../../results";
 import { PIECES } from "../../weld";
 import { BOTH_SECTIONS, type Choice, type Kind } from "../kind";
 import { faceWords, lowerName, stretchWords } from "../words";
-import { facesOf, placedItems, recordable } from "./items";
+import { facesOf, isDoubtful, placedItems, recordable } from "./items";
 
 const LENGTH = 30;
 const STEP = 10;
@@ -29,6 +29,7 @@ export const cleanStretch: Kind = {
     if (clean.length === 0) return null;
     const full = starts.flatMap((from) => {
       const inside = recordable(truth, face).filter((item) => {
+        if (isDoubtful(item)) return false;
         const shared = Math.min(item.end, from + LENGTH) - Math.max(item.start, from);
         const isWell = item.start >= from + MARGIN / 2 && item.end <= from + LENGTH - MARGIN / 2;
         return isWell || shared >= 1.5 * MARGIN;

@@ -1,7 +1,7 @@
 import { imperfection } from "../../imperfections";
 import { BOTH_SECTIONS, type Kind } from "../kind";
 import { faceWords, stretchWords } from "../words";
-import { facesOf, placedItems, placeOf, placeTolerance, recordable } from "./items";
+import { facesOf, isDoubtful, placedItems, placeOf, placeTolerance, recordable } from "./items";
 import { otherNames } from "./other-names";
 
 export const firstFromDatum: Kind = {
@@ -11,7 +11,7 @@ export const firstFromDatum: Kind = {
   draft: ({ truth }, random) => {
     const face = random.pick(facesOf(truth));
     const [first, ...later] = recordable(truth, face).sort((a, b) => a.start - b.start);
-    if (!first) return null;
+    if (!first || isDoubtful(first)) return null;
     const rivals = placedItems(truth).filter((item) => item.face === face && item !== first);
     const isClear = rivals.every((item) => item.start - first.start > placeTolerance(first) + placeTolerance(item));
     if (!isClear || later.length === 0) return null;

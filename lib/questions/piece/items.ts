@@ -1,5 +1,5 @@
 import { imperfection } from "../../imperfections";
-import { DEFAULT_TOLERANCES, type Tolerance } from "../../results";
+import { DEFAULT_TOLERANCES, SIZE_UNCERTAINTY, type Tolerance } from "../../results";
 import { isFilletTruth, type Truth, type TruthItem } from "../../specimen";
 import { PIECES, type SurfaceFace } from "../../weld";
 import type { Place } from "../question";
@@ -15,6 +15,15 @@ export const recordable = (truth: Pick<Truth, "items">, face?: SurfaceFace): Tru
 /** What can be seen and is too small to record. */
 export const tooSmall = (truth: Pick<Truth, "items">): TruthItem[] =>
   placedItems(truth).filter(({ neutral }) => neutral);
+
+/**
+ * True where careful hands may say that it is too small to record: so it is, or its size reaches what has to be recorded by less
+ * than it can be misread.
+ */
+export function isDoubtful({ type, size, neutral }: TruthItem): boolean {
+  const { recordedFrom } = imperfection(type);
+  return neutral || (size !== null && recordedFrom > 0 && size - recordedFrom < SIZE_UNCERTAINTY);
+}
 
 export const facesOf = ({ joint }: Truth): readonly SurfaceFace[] => PIECES[joint.kind].faces;
 

@@ -3,7 +3,7 @@ import type { TruthItem } from "../../specimen";
 import { BOTH_SECTIONS, type Kind } from "../kind";
 import { countChoice } from "../numbers";
 import { faceWords, stretchWords } from "../words";
-import { facesOf, recordable, tooSmall } from "./items";
+import { facesOf, isDoubtful, placedItems, recordable } from "./items";
 
 const WINDOW = 25;
 /** Two places may each be off by a full tolerance. */
@@ -26,11 +26,11 @@ export const poresIn25Mm: Kind = {
     const face = random.pick(facesOf(truth));
     const pores = recordable(truth, face).filter(isPore);
     const worst = fullest(pores, WINDOW);
-    const doubtful = [WINDOW - DOUBT, WINDOW + DOUBT].some((window) => fullest(pores, window).length !== worst.length);
-    const faint = tooSmall(truth).filter((item) => isPore(item) && item.face === face);
-    // one pore is no question, and a faint one beside the others would be a matter of its diameter
-    if (worst.length < 2 || doubtful || fullest([...pores, ...faint], WINDOW + DOUBT).length !== worst.length)
-      return null;
+    const all = placedItems(truth).filter((item) => isPore(item) && item.face === face);
+    const sure = all.filter((item) => !isDoubtful(item));
+    const [least, most] = [fullest(sure, WINDOW - DOUBT).length, fullest(all, WINDOW + DOUBT).length];
+    // one pore is no question, and a doubtful one beside the others would be a matter of its diameter
+    if (worst.length < 2 || least !== most) return null;
     const elsewhere = recordable(truth).filter((item) => isPore(item) && item.face !== face).length;
     const place = { face, start: worst[0].start, end: worst[worst.length - 1].start };
     return {

@@ -1,6 +1,6 @@
 import { BOTH_SECTIONS, type Choice, type Kind } from "../kind";
 import { faceWords, stretchWords } from "../words";
-import { facesOf, recordable, sideWords, tooSmall } from "./items";
+import { facesOf, isDoubtful, placedItems, placeOf, recordable, sideWords } from "./items";
 import { isUndercut } from "./undercuts";
 
 /** Nearer to the middle than this nobody can say at which toe something lies, mm. */
@@ -12,12 +12,15 @@ export const undercutToe: Kind = {
   sections: BOTH_SECTIONS,
   draft: ({ truth }) => {
     const found = recordable(truth).filter(isUndercut);
-    const faint = tooSmall(truth).filter(isUndercut);
-    if ([...found, ...faint].some(({ across }) => Math.abs(across) < MIDDLE)) return null;
+    const all = placedItems(truth).filter(isUndercut);
+    if (all.some(({ across }) => Math.abs(across) < MIDDLE)) return null;
     const [above, below] = [1, -1].map((side) => found.filter(({ across }) => across * side > 0));
-    // where only a faint one lies at a toe, whether there is any is a matter of depth and not clear enough
-    if ([above, below].some((at, n) => at.length === 0 && faint.some(({ across }) => across > 0 === (n === 0))))
-      return null;
+    // where none but doubtful ones lie at a toe, whether there is any to record is not clear enough
+    const isOpen = (side: number) => {
+      const there = all.filter(({ across }) => across * side > 0);
+      return there.length > 0 && there.every(isDoubtful);
+    };
+    if (isOpen(1) || isOpen(-1)) return null;
     const sides = sideWords(truth);
     const places = (items: typeof found) => items.map(stretchWords).join(" and ");
     const here = [
@@ -31,12 +34,11 @@ export const undercutToe: Kind = {
       { text: "Not at either of the two toes", why: "that overlooks what is there, or calls it too small" },
     ];
     const right = above.length > 0 ? (below.length > 0 ? 2 : 0) : below.length > 0 ? 1 : 3;
-    const all = [...above, ...below];
     return {
       stem: `At which toe of ${faceWords(facesOf(truth)[0])} does undercut lie that has to be recorded?`,
       right: { ...choices[right], why: here },
       wrong: choices.filter((_, n) => n !== right),
-      place: all.length === 1 ? { face: all[0].face, start: all[0].start, end: all[0].end } : null,
+      place: found.length === 1 ? placeOf(found[0]) : null,
     };
   },
 };

@@ -1,7 +1,7 @@
 import { imperfection, typesOn } from "../../imperfections";
 import type { Choice, Kind } from "../kind";
 import { stretchWords } from "../words";
-import { placedItems, placeOf, recordable, tooSmall } from "./items";
+import { isDoubtful, placedItems, placeOf, recordable } from "./items";
 
 /** Types that both faces of a plate can have. */
 const ON_BOTH = typesOn("cap").filter((type) => typesOn("root").includes(type));
@@ -18,16 +18,16 @@ export const whichFace: Kind = {
   source: "piece",
   sections: ["plate"],
   draft: ({ truth }, random) => {
-    const faint = tooSmall(truth);
     const known = ON_BOTH.flatMap((type) => {
       const has = (["cap", "root"] as const).map((face) =>
         recordable(truth, face).filter((item) => item.type === type),
       );
-      const isDoubtful = (["cap", "root"] as const).some(
-        (face, n) => has[n].length === 0 && faint.some((item) => item.type === type && item.face === face),
-      );
+      const isOpen = (["cap", "root"] as const).some((face) => {
+        const there = placedItems(truth).filter((item) => item.type === type && item.face === face);
+        return there.length > 0 && there.every(isDoubtful);
+      });
       const answer = has[0].length > 0 ? (has[1].length > 0 ? 2 : 0) : has[1].length > 0 ? 1 : 3;
-      return isDoubtful ? [] : [{ type, answer, items: [...has[0], ...has[1]] }];
+      return isOpen ? [] : [{ type, answer, items: [...has[0], ...has[1]] }];
     });
     const possible = [0, 1, 2, 3].filter((answer) => known.some((one) => one.answer === answer));
     if (possible.length === 0 || placedItems(truth).length === 0) return null;

@@ -1,3 +1,4 @@
+import { CATALOGUE } from "../../../../lib/imperfections";
 import type { FilletTruth, TruthItem } from "../../../../lib/specimen";
 import {
   type Asked,
@@ -29,6 +30,24 @@ function seen({ truth }: Asked, face: string, withFaint = false): TruthItem[] {
   return found;
 }
 
+/**
+ * What is sure to be recorded and what anybody might record: a careful hand misreads a size by less than 0.25 mm (common practice,
+ * no source), so that what reaches its recordable size by less than that is recorded by some, and so is what falls short of it.
+ */
+function recordedBy(asked: Asked, face: string, who: "everybody" | "somebody"): TruthItem[] {
+  if (who === "somebody") return seen(asked, face, true);
+  return seen(asked, face).filter(({ type, size }) => {
+    const from = CATALOGUE[type].recordedFrom;
+    return size === null || from === 0 || size >= from + 0.25;
+  });
+}
+
+/** The options that are right both ways: with what everybody records, and with what anybody might. */
+function eitherWay(asked: Asked, opinion: (who: "everybody" | "somebody") => boolean[]): boolean[] {
+  const [sure, all] = [opinion("everybody"), opinion("somebody")];
+  return asked.question.options.map((_, n) => sure[n] && all[n]);
+}
+
 const isUndercut = (item: TruthItem) => item.type === "continuous-undercut" || item.type === "intermittent-undercut";
 
 const longestUndercut: Opinion = (asked) => {
@@ -45,29 +64,31 @@ const longestUndercut: Opinion = (asked) => {
   return byNumber(asked, longest, 0.51, 2 * endOff(longest));
 };
 
-const undercutToe: Opinion = (asked) => {
-  let above = 0;
-  let below = 0;
-  for (const item of seen(asked, faceIn(asked.question.stem))) {
-    if (!isUndercut(item)) continue;
-    if (item.across > 0) above++;
-    else below++;
-  }
-  return byText(asked, (option) => {
-    if (option.startsWith("At the toes on both")) return above > 0 && below > 0;
-    if (option.startsWith("Not at either")) return above + below === 0;
-    const isAbove = option.endsWith("plate A") || option.endsWith("base plate");
-    return isAbove ? above > 0 && below === 0 : below > 0 && above === 0;
+const undercutToe: Opinion = (asked) =>
+  eitherWay(asked, (who) => {
+    let above = 0;
+    let below = 0;
+    for (const item of recordedBy(asked, faceIn(asked.question.stem), who)) {
+      if (!isUndercut(item)) continue;
+      if (item.across > 0) above++;
+      else below++;
+    }
+    return byText(asked, (option) => {
+      if (option.startsWith("At the toes on both")) return above > 0 && below > 0;
+      if (option.startsWith("Not at either")) return above + below === 0;
+      const isAbove = option.endsWith("plate A") || option.endsWith("base plate");
+      return isAbove ? above > 0 && below === 0 : below > 0 && above === 0;
+    });
   });
-};
 
-const firstFromDatum: Opinion = (asked) => {
-  const all = seen(asked, faceIn(asked.question.stem), true);
-  let first = all[0];
-  for (const item of all) if (item.start < first.start) first = item;
-  const tie = all.some((item) => item !== first && item.start - first.start <= 2 * 5);
-  return byText(asked, (option) => !tie && !first.neutral && typeNamed(option) === first.type);
-};
+const firstFromDatum: Opinion = (asked) =>
+  eitherWay(asked, (who) => {
+    const all = recordedBy(asked, faceIn(asked.question.stem), who);
+    let first = all[0];
+    for (const item of all) if (item.start < first.start) first = item;
+    const tie = all.some((item) => item !== first && item.start - first.start <= 2 * 5);
+    return byText(asked, (option) => first !== undefined && !tie && typeNamed(option) === first.type);
+  });
 
 const longestIndication: Opinion = (asked) => {
   const all = seen(asked, faceIn(asked.question.stem), true);
@@ -82,23 +103,24 @@ const longestIndication: Opinion = (asked) => {
   });
 };
 
-const poresIn25: Opinion = (asked) => {
-  const places = seen(asked, faceIn(asked.question.stem))
-    .filter(({ type }) => type === "surface-pore")
-    .map(({ start }) => start);
-  // windows on a fine grid instead of windows that begin at a pore
-  const most = (window: number) => {
-    let best = 0;
-    for (let from = -window; from <= 300; from += 0.05) {
-      let count = 0;
-      for (const place of places) if (place >= from && place <= from + window) count++;
-      best = Math.max(best, count);
-    }
-    return best;
-  };
-  const [short, exact, long] = [most(15.1), most(25), most(34.9)];
-  return byText(asked, (option) => Number(option) === exact && short === long);
-};
+const poresIn25: Opinion = (asked) =>
+  eitherWay(asked, (who) => {
+    const places = recordedBy(asked, faceIn(asked.question.stem), who)
+      .filter(({ type }) => type === "surface-pore")
+      .map(({ start }) => start);
+    // windows on a fine grid instead of windows that begin at a pore
+    const most = (window: number) => {
+      let best = 0;
+      for (let from = -window; from <= 300; from += 0.05) {
+        let count = 0;
+        for (const place of places) if (place >= from && place <= from + window) count++;
+        best = Math.max(best, count);
+      }
+      return best;
+    };
+    const [short, exact, long] = [most(15.1), most(25), most(34.9)];
+    return byText(asked, (option) => Number(option) === exact && short === long);
+  });
 
 /** Whatever lies so near the stretch in the stem that it could be meant instead. */
 function meant(asked: Asked): { name: string }[] {
@@ -135,24 +157,31 @@ const placeOfType: Opinion = (asked) => {
 
 const cleanStretch: Opinion = (asked) => {
   const face = faceIn(asked.question.stem);
-  return asked.question.options.map((option) => {
-    const [from, to] = numbersIn(option);
-    // every millimetre of it
-    for (let x = from; x <= to; x++) {
-      for (const { start, end } of seen(asked, face)) if (start <= x + 0.5 && end >= x - 0.5) return false;
-    }
-    return true;
+  return eitherWay(asked, (who) => {
+    const there = recordedBy(asked, face, who);
+    const clean = asked.question.options.map((option) => {
+      const [from, to] = numbersIn(option);
+      // every millimetre of it
+      for (let x = from; x <= to; x++) {
+        for (const { start, end } of there) if (start <= x + 0.5 && end >= x - 0.5) return false;
+      }
+      return true;
+    });
+    // what only some record leaves a second stretch clean to the others
+    return clean.filter(Boolean).length === 1 ? clean : [false, false, false, false];
   });
 };
 
 const whichFace: Opinion = (asked) => {
   const type = typeNamed(asked.question.stem.split(":")[0]);
-  const on = (face: string) => seen(asked, face).some((item) => item.type === type);
-  return byText(asked, (option) => {
-    if (option === "On the cap face only") return on("cap") && !on("root");
-    if (option === "On the root face only") return on("root") && !on("cap");
-    if (option === "On neither of the faces") return !on("root") && !on("cap");
-    return on("cap") && on("root");
+  return eitherWay(asked, (who) => {
+    const on = (face: string) => recordedBy(asked, face, who).some((item) => item.type === type);
+    return byText(asked, (option) => {
+      if (option === "On the cap face only") return on("cap") && !on("root");
+      if (option === "On the root face only") return on("root") && !on("cap");
+      if (option === "On neither of the faces") return !on("root") && !on("cap");
+      return on("cap") && on("root");
+    });
   });
 };
 
