@@ -159,13 +159,13 @@ const neverPermitted: Opinion = (asked) => {
 };
 
 const MEASURES: Readonly<Record<string, string>> = {
-  t: "By the thickness of the plate",
-  s: "By the thickness of the weld",
-  a: "By the throat of the drawing",
-  aA: "By the throat as it is welded",
-  b: "By the width from toe to toe",
-  bRoot: "By the width of the root run",
-  z: "By the leg that is asked for",
+  t: "On the thickness of the plate",
+  s: "On the thickness of the weld",
+  a: "On the throat of the drawing",
+  aA: "On the throat as it is welded",
+  b: "On the width from toe to toe",
+  bRoot: "On the width of the root run",
+  z: "On the leg that is asked for",
 };
 
 const goesBy: Opinion = (asked) => {
@@ -184,9 +184,17 @@ const goesBy: Opinion = (asked) => {
     (row) => (row.types as string[]).includes(type) && (row.faces as string[]).includes(face),
   );
   if (all.length > 1) for (const row of all) for (const { symbol } of row.ranges) symbols.add(symbol);
+  // a cap that is reached on this piece is one number, whatever the rest of the rule says
+  const values = valuesIn(stem, asked.criteria);
+  for (const { limit } of rows) {
+    if (limit.kind !== "at-most" || limit.formula.atMost === undefined) continue;
+    const { atMost, ...uncapped } = limit.formula;
+    const grown = (uncapped.constant ?? 0) + (uncapped.coefficient ?? 0) * values[uncapped.symbol ?? "t"];
+    if (grown >= atMost) symbols.add(undefined);
+  }
   return byText(asked, (option) =>
     [...symbols].some(
-      (symbol) => option === (symbol === undefined ? "By nothing: it is one number" : MEASURES[symbol]),
+      (symbol) => option === (symbol === undefined ? "On nothing: it is one number" : MEASURES[symbol]),
     ),
   );
 };
