@@ -28,7 +28,7 @@ export {
   type PaperSection,
   paperPieceSchema,
   paperSchema,
-  QUESTIONS_MOST,
+  storedPaperSchema,
 } from "./paper";
 export { PIECE_CHOICES, type PieceChoices } from "./piece-choices";
 export { RUN_REFUSALS, type RunRefusal, SITTING_REFUSALS, type SittingRefusal } from "./refusals";

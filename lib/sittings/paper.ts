@@ -62,102 +62,114 @@ const aidsSchema = z.strictObject(
 /** Longest name of a paper, characters. */
 export const PAPER_NAME_MOST = 80;
 export const MINUTES = { least: 5, most: 480 } as const;
-export const QUESTIONS_MOST = 40;
+/** So many kinds of question there are to draw on any piece. */
+const QUESTIONS_MOST = 20;
+/** What a paper could ask for before. */
+const QUESTIONS_ONCE = 40;
 
 const SECTION_FIELDS = "section, minutes, passMark, weights, piece, criteriaId, questionCount, aids";
 const PASS_MARK = "passMark: 0 to 100, at most one decimal, for example 69.5";
 
-const paperSectionSchema = z
-  .strictObject(
-    {
-      section: z.enum(SECTIONS, oneOf("section", SECTIONS)),
-      /** Time at the piece, before any learner's factor. */
-      minutes: whole("minutes", MINUTES.least, MINUTES.most),
-      passMark: z
-        .number({ error: PASS_MARK })
-        .refine((mark) => marksSchema.safeParse(mark).success, { error: PASS_MARK }),
-      weights: weightsSchema,
-      piece: paperPieceSchema,
-      /** Of the criteria in force; their value is put into the sitting on the server. */
-      criteriaId: z
-        .string({ error: "criteriaId: the id of a set of criteria" })
-        .regex(
-          /^[a-z0-9.-]{1,40}$/,
-          "criteriaId: the id of a set of criteria, small letters, digits, dots and hyphens",
-        ),
-      questionCount: whole("questionCount", 0, QUESTIONS_MOST),
-      aids: aidsSchema,
-    },
-    fields("section", SECTION_FIELDS),
-  )
-  .superRefine(({ section, piece, weights, questionCount }, context) => {
-    const fail = (path: string[], message: string) => context.addIssue({ code: "custom", path, message });
-    const choices = PIECE_CHOICES[section];
-    const among = (field: "process" | "position", all: readonly (Process | JointPosition)[]) => {
-      const chosen = piece[field];
-      if (chosen !== DRAWN && !all.includes(chosen)) {
-        fail(["piece", field], `${field}: ${DRAWN}, ${all.join(", ")} in the section ${section}`);
+const sectionWith = (questionsMost: number) =>
+  z
+    .strictObject(
+      {
+        section: z.enum(SECTIONS, oneOf("section", SECTIONS)),
+        /** Time at the piece, before any learner's factor. */
+        minutes: whole("minutes", MINUTES.least, MINUTES.most),
+        passMark: z
+          .number({ error: PASS_MARK })
+          .refine((mark) => marksSchema.safeParse(mark).success, { error: PASS_MARK }),
+        weights: weightsSchema,
+        piece: paperPieceSchema,
+        /** Of the criteria in force; their value is put into the sitting on the server. */
+        criteriaId: z
+          .string({ error: "criteriaId: the id of a set of criteria" })
+          .regex(
+            /^[a-z0-9.-]{1,40}$/,
+            "criteriaId: the id of a set of criteria, small letters, digits, dots and hyphens",
+          ),
+        questionCount: whole("questionCount", 0, questionsMost),
+        aids: aidsSchema,
+      },
+      fields("section", SECTION_FIELDS),
+    )
+    .superRefine(({ section, piece, weights, questionCount }, context) => {
+      const fail = (path: string[], message: string) => context.addIssue({ code: "custom", path, message });
+      const choices = PIECE_CHOICES[section];
+      const among = (field: "process" | "position", all: readonly (Process | JointPosition)[]) => {
+        const chosen = piece[field];
+        if (chosen !== DRAWN && !all.includes(chosen)) {
+          fail(["piece", field], `${field}: ${DRAWN}, ${all.join(", ")} in the section ${section}`);
+        }
+      };
+      among("process", choices.processes);
+      among("position", choices.positions);
+      const names = Object.keys(choices.blueprints);
+      if (!names.includes(piece.blueprint)) {
+        fail(["piece", "blueprint"], `blueprint: one of ${names.join(", ")} in the section ${section}`);
+      } else if (piece.thickness !== DRAWN) {
+        const [least, most] = choices.blueprints[piece.blueprint].thickness;
+        if (piece.thickness < least || piece.thickness > most) {
+          fail(["piece", "thickness"], `thickness: ${DRAWN}, or ${least} to ${most} mm for ${piece.blueprint}`);
+        }
       }
-    };
-    among("process", choices.processes);
-    among("position", choices.positions);
-    const names = Object.keys(choices.blueprints);
-    if (!names.includes(piece.blueprint)) {
-      fail(["piece", "blueprint"], `blueprint: one of ${names.join(", ")} in the section ${section}`);
-    } else if (piece.thickness !== DRAWN) {
-      const [least, most] = choices.blueprints[piece.blueprint].thickness;
-      if (piece.thickness < least || piece.thickness > most) {
-        fail(["piece", "thickness"], `thickness: ${DRAWN}, or ${least} to ${most} mm for ${piece.blueprint}`);
+      if (questionCount === 0 && weightOf(weights, "questions") > 0) {
+        fail(
+          ["questionCount"],
+          "questionCount: at least 1 where questions carry weight, or give questions the weight 0",
+        );
       }
-    }
-    if (questionCount === 0 && weightOf(weights, "questions") > 0) {
-      fail(["questionCount"], "questionCount: at least 1 where questions carry weight, or give questions the weight 0");
-    }
-  });
-export type PaperSection = z.infer<typeof paperSectionSchema>;
+    });
+export type PaperSection = z.infer<ReturnType<typeof sectionWith>>;
 
-/**
- * A paper as a tutor writes it and as it is stored. Every message names its field and says what would be right; paths lead
- * to the field (`sections`, 0, `minutes`).
- */
-export const paperSchema = z
-  .strictObject(
-    {
-      version: z.literal(1, { error: "version: 1" }),
-      name: text("name", PAPER_NAME_MOST),
-      /** In the order in which they are listed; a learner may sit them in any order. */
-      sections: z
-        .array(paperSectionSchema, { error: "sections: a list" })
-        .min(1, "sections: at least one")
-        .max(SECTIONS.length, `sections: at most ${SECTIONS.length}, each once`),
-      forms: z.enum(FORMS, oneOf("forms", FORMS)),
-      feedback: z.enum(FEEDBACKS, oneOf("feedback", FEEDBACKS)),
-      /** A section just short of its pass mark gets one parallel piece at once, and the two marks are averaged. */
-      borderlinePiece: yesNo("borderlinePiece"),
-      /** Rest between two sections; it lengthens the time in which the paper is sat, and nobody has to take it. */
-      breakMinutes: whole("breakMinutes", 0, 120),
-      /** How often a failed section may be sat again, alone, before the whole paper is due again. */
-      resits: whole("resits", 0, 5),
-    },
-    fields("paper", "version, name, sections, forms, feedback, borderlinePiece, breakMinutes, resits"),
-  )
-  .superRefine(({ sections, forms, feedback }, context) => {
-    sections.forEach(({ section }, n) => {
-      if (sections.slice(0, n).some((other) => other.section === section)) {
+const paperWith = (questionsMost: number) =>
+  z
+    .strictObject(
+      {
+        version: z.literal(1, { error: "version: 1" }),
+        name: text("name", PAPER_NAME_MOST),
+        /** In the order in which they are listed; a learner may sit them in any order. */
+        sections: z
+          .array(sectionWith(questionsMost), { error: "sections: a list" })
+          .min(1, "sections: at least one")
+          .max(SECTIONS.length, `sections: at most ${SECTIONS.length}, each once`),
+        forms: z.enum(FORMS, oneOf("forms", FORMS)),
+        feedback: z.enum(FEEDBACKS, oneOf("feedback", FEEDBACKS)),
+        /** A section just short of its pass mark gets one parallel piece at once, and the two marks are averaged. */
+        borderlinePiece: yesNo("borderlinePiece"),
+        /** Rest between two sections; it lengthens the time in which the paper is sat, and nobody has to take it. */
+        breakMinutes: whole("breakMinutes", 0, 120),
+        /** How often a failed section may be sat again, alone, before the whole paper is due again. */
+        resits: whole("resits", 0, 5),
+      },
+      fields("paper", "version, name, sections, forms, feedback, borderlinePiece, breakMinutes, resits"),
+    )
+    .superRefine(({ sections, forms, feedback }, context) => {
+      sections.forEach(({ section }, n) => {
+        if (sections.slice(0, n).some((other) => other.section === section)) {
+          context.addIssue({
+            code: "custom",
+            path: ["sections", n, "section"],
+            message: `section: each once; ${section} stands there already`,
+          });
+        }
+      });
+      if (forms === "same" && feedback === "at-once") {
         context.addIssue({
           code: "custom",
-          path: ["sections", n, "section"],
-          message: `section: each once; ${section} stands there already`,
+          path: ["feedback"],
+          message:
+            "feedback: on-release where all sit the same piece, since whoever is done first would see what is on it",
         });
       }
     });
-    if (forms === "same" && feedback === "at-once") {
-      context.addIssue({
-        code: "custom",
-        path: ["feedback"],
-        message:
-          "feedback: on-release where all sit the same piece, since whoever is done first would see what is on it",
-      });
-    }
-  });
+
+/**
+ * A paper as a tutor writes it. Every message names its field and says what would be right; paths lead
+ * to the field (`sections`, 0, `minutes`).
+ */
+export const paperSchema = paperWith(QUESTIONS_MOST);
+/** A paper as it is stored: what was saved while it could ask for more questions can be read and sat still. */
+export const storedPaperSchema = paperWith(QUESTIONS_ONCE);
 export type Paper = z.infer<typeof paperSchema>;

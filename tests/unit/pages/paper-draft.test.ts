@@ -21,7 +21,7 @@ describe("a paper in its fields", () => {
     ["letters", { minutes: "two hours" }, "sections[0].minutes", "a whole number from 5 to 480."],
     ["half a minute", { minutes: "90.5" }, "sections[0].minutes", "a whole number from 5 to 480."],
     ["nothing", { passMark: "" }, "sections[0].passMark", "0 to 100, at most one decimal, for example 69.5."],
-    ["infinity", { questionCount: "1e999" }, "sections[0].questionCount", "a whole number from 0 to 40."],
+    ["infinity", { questionCount: "1e999" }, "sections[0].questionCount", "a whole number from 0 to 20."],
     [
       "no weight at all",
       { weights: Object.fromEntries(Object.keys(draft.sections[0].weights).map((part) => [part, "0"])) },

@@ -9,6 +9,7 @@ import {
   type PaperSection,
   PIECE_CHOICES,
   paperSchema,
+  storedPaperSchema,
   USUAL_FACTORS,
   voidSchema,
 } from "@/lib/sittings";
@@ -28,6 +29,12 @@ const withFillet = (changes: object): unknown => ({ ...paper, sections: [plate, 
 describe("the default paper", () => {
   test("can be read back as it is", () => {
     expect(paperSchema.parse(JSON.parse(JSON.stringify(paper)))).toEqual(paper);
+  });
+
+  test("is read from the store as well, even one of 40 questions as they could be saved before, but no more", () => {
+    expect(storedPaperSchema.parse(paper)).toEqual(paper);
+    expect(storedPaperSchema.safeParse(withPlate({ questionCount: 40 })).success).toBe(true);
+    expect(storedPaperSchema.safeParse(withPlate({ questionCount: 41 })).success).toBe(false);
   });
 
   test("has the sections, times, pass marks and weights of lib/results, and criteria that there are", () => {
@@ -158,9 +165,9 @@ describe("what is no paper is told by field", () => {
       "sections.0.criteriaId | criteriaId: the id of a set of criteria, small letters, digits, dots and hyphens",
     ],
     [
-      "41 questions",
-      withPlate({ questionCount: 41 }),
-      "sections.0.questionCount | questionCount: a whole number from 0 to 40",
+      "21 questions",
+      withPlate({ questionCount: 21 }),
+      "sections.0.questionCount | questionCount: a whole number from 0 to 20",
     ],
     [
       "a table half open",
