@@ -36,7 +36,7 @@ function inWords({ rule, isPassed, round, standings, attempts }: Course): string
     );
   }
   if (among("undecided").length > 0) {
-    sentences.push(`Sit a parallel piece of ${list(among("undecided"))}; the mean of both marks decides.`);
+    sentences.push(`Sit ${list(among("undecided"))} on one more piece like it; the mean of both marks decides.`);
   }
   if (among("re-sit-due").length > 0) {
     sentences.push(`Sit ${list(among("re-sit-due"))} again on a fresh piece.`);

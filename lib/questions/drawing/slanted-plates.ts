@@ -17,7 +17,7 @@ export const slantedPlates: Kind = {
     const z = random.pick(LEGS);
     const a = z * cosine(angle / 2);
     return {
-      stem: `A fillet joins plates that stand at ${angle} degrees to each other. Both legs are ${z} mm and the face is flat. Which throat has it?`,
+      stem: `A fillet joins plates that stand at ${angle} degrees to each other. Both legs are ${z} mm and the face is flat. What is its throat?`,
       tolerance: ROUNDING,
       right: workedChoice(
         a,

@@ -22,7 +22,7 @@ export const longestUndercut: Kind = {
       ({ type }) => type === "shrinkage-groove" || type === "inter-run-undercut",
     );
     return {
-      stem: `How long is the longest undercut along a toe of ${faceWords(facesOf(truth)[0])}?`,
+      stem: `How long is the longest undercut along a toe of ${faceWords(facesOf(truth)[0])} (a chain of bites counts from the first to the last)?`,
       tolerance,
       right: wholeChoice(
         length,

@@ -146,7 +146,7 @@ describe("histories in words", () => {
       is: ["a01 1 first undecided"],
       round: 1,
       standings: ["undecided", "due"],
-      words: "Sit a parallel piece of the butt plate; the mean of both marks decides. Sit the fillet weld.",
+      words: "Sit the butt plate on one more piece like it; the mean of both marks decides. Sit the fillet weld.",
     },
     {
       story: "66.4 and 73.6 are 70.0 in the mean: passed",
