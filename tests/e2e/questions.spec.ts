@@ -17,7 +17,7 @@ const radios = (page: Page, number: number) => page.locator(`[data-question="${n
 test("a report is closed for good, its questions are answered by keyboard, kept, handed in and explained", async ({
   page,
 }) => {
-  await joinAs(page, "Runa Okafor", "runa");
+  await joinAs(page, "Runa Okafor", "runa.okafor");
   const id = await takeFreshPlate(page);
   await waitForPicture(page);
   const found = readTruth(id).filter(({ neutral, face }) => !neutral && face === "cap");
