@@ -3,12 +3,15 @@ import { type Course, type CourseAttempt, type CourseRule, courseOf, mayShowMark
 import { listSittingsOf, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
 
 /** Where every learner stands in a paper of a class who has sat something of it, by learner. */
-export async function coursesOfClass(
+export const coursesOfClass = async (
   classId: string,
   paperId: string,
   rule: CourseRule,
-): Promise<ReadonlyMap<string, Course>> {
-  const attempts = attemptsIn(await listSittingsOf(classId, paperId), () => true);
+): Promise<ReadonlyMap<string, Course>> => coursesIn(await listSittingsOf(classId, paperId), rule);
+
+/** The same from the sittings of one paper and one class. */
+export function coursesIn(sittings: readonly StoredSitting[], rule: CourseRule): ReadonlyMap<string, Course> {
+  const attempts = attemptsIn(sittings, () => true);
   const learners = new Set(attempts.map(({ userId }) => userId));
   return new Map(
     Array.from(learners, (userId) => [

@@ -4,7 +4,7 @@ import { listMembers } from "@/prisma/stores/classes";
 import { readPaper } from "@/prisma/stores/papers";
 import type { StoredSitting } from "@/prisma/stores/sittings";
 import type { DueInClass, WhyDue } from "../sitting-views";
-import { coursesOfClass } from "./courses-of-class";
+import { coursesIn } from "./courses-of-class";
 
 const TO_COME: readonly SittingState[] = ["planned", "open", "running", "paused"];
 
@@ -24,8 +24,9 @@ export async function dueInClass(
       const kept = await readPaper(paperId);
       if (!kept || kept.archivedAt) return [];
       const { paper } = kept.current;
-      const courses = await coursesOfClass(id, paperId, courseRule(paper));
-      const busy = busyWith(sittings.filter((sitting) => sitting.paperId === paperId));
+      const ofPaper = sittings.filter((sitting) => sitting.paperId === paperId);
+      const courses = coursesIn(ofPaper, courseRule(paper));
+      const busy = busyWith(ofPaper);
       const learners = members.flatMap(({ person }) => {
         const course = courses.get(person.id);
         if (!course || course.isPassed || busy.has(person.id)) return [];

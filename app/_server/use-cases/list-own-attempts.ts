@@ -2,7 +2,7 @@ import type { SectionMark } from "@/lib/practice";
 import type { PlacedAttempt } from "@/lib/sittings";
 import type { Caller } from "../caller";
 import { listOwnSittings } from "./list-own-sittings";
-import { readOwnCourse } from "./read-course";
+import { readOwnCourse } from "./read-own-course";
 
 /** A section that a learner sat, marked. */
 export interface OwnAttempt {

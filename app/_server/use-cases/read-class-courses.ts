@@ -4,7 +4,7 @@ import { readPaper } from "@/prisma/stores/papers";
 import { listSittingsOf } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { requireOwnClass } from "../permissions";
-import { coursesOfClass } from "../sittings/courses-of-class";
+import { coursesIn } from "../sittings/courses-of-class";
 
 /**
  * Where every member of a class stands in each paper that was set for it, the latest first, for its tutors: rounds, attempts
@@ -21,7 +21,10 @@ export async function readClassCourses(caller: Caller, classId: string) {
       const kept = await readPaper(paperId);
       if (!kept) return [];
       const rule = courseRule(kept.current.paper);
-      const courses = await coursesOfClass(classId, paperId, rule);
+      const courses = coursesIn(
+        sittings.filter((sitting) => sitting.paperId === paperId),
+        rule,
+      );
       return [
         {
           paperId,

@@ -5,7 +5,7 @@ import type { Caller } from "../caller";
 import { requireSignedIn } from "../permissions";
 import { refuse } from "../refusal";
 import { ownView } from "../sittings/own-view";
-import { readOwnCourse } from "./read-course";
+import { readOwnCourse } from "./read-own-course";
 
 /**
  * The front page of a sitting for one of its learners: its paper, with what the criteria of each section are called, how

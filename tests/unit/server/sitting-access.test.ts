@@ -25,13 +25,14 @@ import {
 } from "@/app/_server/use-cases/govern-sitting";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
-import { listSittings } from "@/app/_server/use-cases/list-sittings";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBoard } from "@/app/_server/use-cases/read-board";
-import { readCourse, readOwnCourse } from "@/app/_server/use-cases/read-course";
+import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
+import { readOwnCourse } from "@/app/_server/use-cases/read-own-course";
 import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
+import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
@@ -63,8 +64,7 @@ const learnerOnly = (refusal: string) => ["not-signed-in", "yes", refusal, refus
 
 const ROWS: readonly Row[] = [
   ["plan", (caller, _, { source }) => planSitting(caller, plan, source), tutorOnly("no-such-class")],
-  ["list for tutors", (caller) => listSittings(caller, "class"), tutorOnly("no-such-class")],
-  ["course of a class", (caller) => readCourse(caller, "class", "paper"), tutorOnly("no-such-class")],
+  ["course of a class", (caller) => readClassCourses(caller, "class"), tutorOnly("no-such-class")],
   ["open", (caller, { id }) => openSitting(caller, id), tutorOnly("no-such-sitting")],
   ["begin", (caller, { id }) => beginSitting(caller, id), tutorOnly("no-such-sitting")],
   ["pause", (caller, { id }) => pauseSitting(caller, id), tutorOnly("no-such-sitting")],
@@ -213,6 +213,6 @@ test("pieces are ordered for a sitting as its paper asks for them, and nobody el
   const room = await openRoom();
   await plannedSitting(room);
   expect(await makeAll()).toBe(0);
-  const sittings = await listSittings(room.tutor, "class");
+  const sittings = await readSittingsDesk(room.tutor);
   expect(sittings).toMatchObject({ ok: true, sittings: [{ learners: 2, sections: 4, closed: 0, state: "planned" }] });
 });
