@@ -1,8 +1,8 @@
 "use client";
 import { SENTENCE_NAMES } from "@/lib/report";
 import type { SentenceLine } from "@/lib/results";
-import { marks } from "./line-words";
 import { sentenceStory, sentenceVerdict } from "./sentence-words";
+import { TickedLine } from "./ticked-line";
 
 interface SentenceItemProps {
   readonly line: SentenceLine;
@@ -20,39 +20,24 @@ export function SentenceItem({ line, title, isPiece, isChosen, isCovered, onChoo
   // the right answer to a covered miss stays covered with it
   const verdict = isCovered && !isPiece ? "missed, so there is no sentence" : sentenceVerdict(line, isPiece);
   return (
-    <li className={`break-inside-avoid border-line border-t ${isChosen ? "bg-paper-2" : ""}`}>
-      <button
-        type="button"
-        aria-expanded={isChosen}
-        onClick={onChoose}
-        className="flex min-h-12 w-full cursor-pointer items-center gap-3 px-3 py-2 text-left hover:bg-paper-2"
-      >
-        <span
-          aria-hidden="true"
-          className={`grid size-7 shrink-0 place-items-center rounded border-2 border-current bg-sheet font-bold ${isRight ? "text-found" : "text-missed"}`}
-        >
-          {isRight ? "✓" : "✗"}
-        </span>
-        <span className="min-w-0 flex-1">
-          <span className="block font-medium">{title}</span>
-          <span className="block text-ink-2 text-sm">{verdict}</span>
-        </span>
-        <span className="whitespace-nowrap text-right">
-          <span className="font-semibold">{marks(line.earned)}</span>
-          <span className="text-ink-2 text-sm"> of {marks(line.worth)}</span>
-        </span>
-      </button>
-      <div className={`px-3 pb-4 text-sm xl:pl-13 print:block ${isChosen ? "" : "hidden"}`}>
-        {isCovered ? (
-          <p>
-            {isPiece ? "What decides on the piece is one that you missed" : "You missed this one"}: look for it, or
-            uncover it among the indications above.
-          </p>
-        ) : (
-          <Account line={line} isPiece={isPiece} />
-        )}
-      </div>
-    </li>
+    <TickedLine
+      title={title}
+      verdict={verdict}
+      isRight={isRight}
+      earned={line.earned}
+      worth={line.worth}
+      isChosen={isChosen}
+      onChoose={onChoose}
+    >
+      {isCovered ? (
+        <p>
+          {isPiece ? "What decides on the piece is one that you missed" : "You missed this one"}: look for it, or
+          uncover it among the indications above.
+        </p>
+      ) : (
+        <Account line={line} isPiece={isPiece} />
+      )}
+    </TickedLine>
   );
 }
 

@@ -1,4 +1,5 @@
 "use client";
+import { FACE_NAMES } from "@/app/_ui/section-names";
 import { CAUTION } from "@/lib/criteria";
 import type { SectionResult, SentenceLine, SentencesResult } from "@/lib/results";
 import { truthTitle, vagueStretch } from "./line-words";
@@ -17,12 +18,15 @@ interface SentenceListProps {
 /** The sentence on each imperfection, then the one on the piece, by the criteria that were in force. */
 export function SentenceList({ section, part, truths, chosen, isCovered, onChoose }: SentenceListProps) {
   const { criteria, lines, piece } = part;
-  const covered = lines.filter(({ truthId }) => isCovered(truthId));
+  const faceOf = ({ truthId }: SentenceLine) => truths.find(({ id }) => id === truthId)?.face;
+  // misses are counted on each face, as among the indications
+  const missNumber = (line: SentenceLine) =>
+    lines.filter((other) => isCovered(other.truthId) && faceOf(other) === faceOf(line)).indexOf(line) + 1;
   const titleOf = (line: SentenceLine): string => {
     const truth = truths.find(({ id }) => id === line.truthId);
     if (!truth) return "An imperfection";
     return isCovered(line.truthId)
-      ? `Miss ${covered.indexOf(line) + 1}, ${vagueStretch(truth).words}`
+      ? `${section === "plate" ? `${FACE_NAMES[truth.face]}: miss` : "Miss"} ${missNumber(line)}, ${vagueStretch(truth).words}`
       : truthTitle([truth]);
   };
   return (
