@@ -3,7 +3,8 @@
 import Link from "next/link";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { Button } from "@/app/_ui/button";
-import { LocalTime } from "@/app/_ui/local-time";
+import { LeftBehind } from "@/app/_ui/left-behind";
+import { NewerKept } from "@/app/_ui/newer-kept";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
 import { useKeptDraft } from "@/app/_ui/use-kept-draft";
@@ -95,27 +96,15 @@ export function SetEditor({ first, firstKept }: SetEditorProps) {
       >
         <div className="grid min-w-0 gap-4">
           {leftBehind && (
-            <Notice isGood>
-              What you wrote here before was not stored. It is kept in this window.{" "}
-              <button
-                type="button"
-                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-                onClick={() => {
-                  setDraft(leftBehind.draft);
-                  if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
-                  drop();
-                }}
-              >
-                Take it up again
-              </button>
-              <button
-                type="button"
-                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-                onClick={drop}
-              >
-                Drop it
-              </button>
-            </Notice>
+            <LeftBehind
+              notDone="stored"
+              onTakeUp={() => {
+                setDraft(leftBehind.draft);
+                if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
+                drop();
+              }}
+              onDrop={drop}
+            />
           )}
           <Sheet title="The set">
             <div className="mt-3 grid gap-3">
@@ -179,26 +168,15 @@ export function SetEditor({ first, firstKept }: SetEditorProps) {
               </Notice>
             )}
             {sent && !sent.ok && sent.newer !== null && kept && (
-              <div className="flex flex-wrap items-center gap-3">
-                <a
-                  href={`/desk/criteria/${kept.id}`}
-                  target="_blank"
-                  rel="noreferrer"
-                  className="inline-flex min-h-11 items-center font-medium text-action underline underline-offset-4"
-                >
-                  Look at the newer ones, of{" "}
-                  <span className="mx-1">
-                    <LocalTime at={new Date(sent.newer)} />
-                  </span>{" "}
-                  (new window)
-                </a>
-                <Button look="quiet" onClick={() => store({ id: kept.id, seen: sent.newer as string })}>
-                  Store mine in their place
-                </Button>
-                <Button look="quiet" onClick={() => store(null)}>
-                  Store mine as a set of its own
-                </Button>
-              </div>
+              <NewerKept
+                href={`/desk/criteria/${kept.id}`}
+                at={sent.newer}
+                look="Look at the newer ones"
+                inPlace="Store mine in their place"
+                asOwn="Store mine as a set of its own"
+                onInPlace={() => store({ id: kept.id, seen: sent.newer as string })}
+                onAsOwn={() => store(null)}
+              />
             )}
             <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
               <Button onClick={() => store(kept)} disabled={isSending}>

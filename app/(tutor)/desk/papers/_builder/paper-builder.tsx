@@ -4,6 +4,7 @@ import { useEffect, useId, useMemo, useRef, useState } from "react";
 import { PaperCautions } from "@/app/_papers/paper-cautions";
 import { PaperFront } from "@/app/_papers/paper-front";
 import { Button } from "@/app/_ui/button";
+import { LeftBehind } from "@/app/_ui/left-behind";
 import { Notice } from "@/app/_ui/notice";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { SECTION_WORDS } from "@/app/_ui/section-names";
@@ -136,27 +137,15 @@ export function PaperBuilder({ first, firstKept, isUsed, isAway, criteria }: Pap
             <Notice isGood>This paper is put away: take it back on the list of papers before you change it.</Notice>
           )}
           {leftBehind && (
-            <Notice isGood>
-              What you wrote here before was not saved. It is kept in this window.{" "}
-              <button
-                type="button"
-                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-                onClick={() => {
-                  setDraft(leftBehind.draft);
-                  if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
-                  drop();
-                }}
-              >
-                Take it up again
-              </button>
-              <button
-                type="button"
-                className="min-h-11 cursor-pointer px-2 font-semibold text-action underline"
-                onClick={drop}
-              >
-                Drop it
-              </button>
-            </Notice>
+            <LeftBehind
+              notDone="saved"
+              onTakeUp={() => {
+                setDraft(leftBehind.draft);
+                if (kept && leftBehind.seen) setKept({ ...kept, seen: leftBehind.seen });
+                drop();
+              }}
+              onDrop={drop}
+            />
           )}
           <NameLine name={draft.name} onChange={(name) => change({ name })} />
           {draft.sections.map((section, at) => (

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { Button } from "@/app/_ui/button";
-import { LocalTime } from "@/app/_ui/local-time";
+import { NewerKept } from "@/app/_ui/newer-kept";
 import { Notice } from "@/app/_ui/notice";
 import type { Kept, Sent } from "./send-paper";
 
@@ -33,26 +33,15 @@ export function SaveBar(props: SaveBarProps) {
       )}
       {sent && !sent.ok && <Notice>{sent.message}</Notice>}
       {sent && !sent.ok && sent.newer !== null && kept && (
-        <div className="flex flex-wrap items-center gap-3">
-          <a
-            href={`/desk/papers/${kept.id}`}
-            target="_blank"
-            rel="noreferrer"
-            className="inline-flex min-h-11 items-center font-medium text-action underline underline-offset-4"
-          >
-            Look at the newer one, of{" "}
-            <span className="mx-1">
-              <LocalTime at={new Date(sent.newer)} />
-            </span>{" "}
-            (new window)
-          </a>
-          <Button look="quiet" onClick={() => onSave({ ...kept, seen: sent.newer as string })}>
-            Save mine in its place
-          </Button>
-          <Button look="quiet" onClick={() => onSave(null)}>
-            Save mine as a paper of its own
-          </Button>
-        </div>
+        <NewerKept
+          href={`/desk/papers/${kept.id}`}
+          at={sent.newer}
+          look="Look at the newer one"
+          inPlace="Save mine in its place"
+          asOwn="Save mine as a paper of its own"
+          onInPlace={() => onSave({ ...kept, seen: sent.newer as string })}
+          onAsOwn={() => onSave(null)}
+        />
       )}
       <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
         <Button onClick={() => onSave(kept)} disabled={isSending}>
