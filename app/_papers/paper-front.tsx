@@ -82,7 +82,7 @@ function SectionFront({ section, criteria }: { readonly section: PaperSection; r
       {questionCount > 0 && (
         <p className="mt-1.5 max-w-3xl">
           After the report there {questionCount === 1 ? "is 1 question" : `are ${questionCount} questions`} on the
-          piece, its criteria and the trade. Once they are open, the report is closed.
+          piece, its criteria, its drawing and the trade. Once they are open, the report is closed.
         </p>
       )}
       <h3 className="mt-4 font-medium text-sm">What you may use</h3>

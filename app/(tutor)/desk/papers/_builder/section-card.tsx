@@ -80,7 +80,7 @@ export function SectionCard({ draft, at, criteria, onChange, onMoveUp, onTakeOut
             value={draft.questionCount}
             onChange={(questionCount) => change({ questionCount })}
           />{" "}
-          questions on the piece, its criteria and the trade.
+          questions on the piece, its criteria, its drawing and the trade.
         </p>
         <ProblemLines of={{ [field("questionCount")]: "Questions" }} />
       </div>
