@@ -1,8 +1,10 @@
 import { betterAuth } from "better-auth";
 import { prismaAdapter } from "better-auth/adapters/prisma";
+import { createAuthMiddleware, getIP } from "better-auth/api";
 import { username } from "better-auth/plugins";
 import { signInNameSchema } from "@/lib/workshop";
 import { database } from "@/prisma/client";
+import { forgetTry } from "@/prisma/stores/tries";
 import { hashPassword, isPassword } from "./passwords";
 
 /** Written by the start script on every request: the address of the socket, or of the proxy's client if one is trusted. */
@@ -11,11 +13,10 @@ export const ADDRESS_HEADER = "x-toeline-address";
 const THIRTY_DAYS_S = 30 * 24 * 60 * 60;
 const MINUTE_S = 60;
 
-/**
- * Tries to sign in from one address until a minute without any: a whole class may sit behind one, and its sign-ins over
- * some minutes count together.
- */
+/** Failed tries to sign in from one address until a minute without any: a whole class may sit behind one. */
 export const SIGN_IN_TRIES = 40;
+
+const SIGN_IN_PATH = "/sign-in/username";
 
 /** What may be asked for under /api/auth; accounts are made by use cases only. */
 export const OPEN_AUTH_PATHS = ["/sign-in/username", "/sign-out", "/change-password", "/get-session"] as const;
@@ -51,7 +52,7 @@ export function createAuth() {
       window: MINUTE_S,
       max: 100,
       customRules: {
-        "/sign-in/username": { window: MINUTE_S, max: SIGN_IN_TRIES },
+        [SIGN_IN_PATH]: { window: MINUTE_S, max: SIGN_IN_TRIES },
         "/change-password": { window: MINUTE_S, max: 10 },
       },
     },
@@ -60,6 +61,13 @@ export function createAuth() {
       useSecureCookies: process.env.PUBLIC_URL?.startsWith("https:") ?? false,
       defaultCookieAttributes: { httpOnly: true, sameSite: "lax" },
       ipAddress: { ipAddressHeaders: [ADDRESS_HEADER] },
+    },
+    hooks: {
+      // the library counts every try; whoever gets in is no guesser
+      after: createAuthMiddleware(async ({ path, request, context }) => {
+        if (path !== SIGN_IN_PATH || !request || !context.newSession) return;
+        await forgetTry(`${getIP(request, context.options)}|${path}`);
+      }),
     },
     plugins: [username({ usernameValidator: (name) => signInNameSchema.safeParse(name).success })],
   });

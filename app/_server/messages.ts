@@ -75,6 +75,10 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "Too many join codes were wrong from this address. Nobody joined a class; wait one minute, then type the code from the board again.",
   },
+  "too-many-accounts": {
+    status: 429,
+    sentence: "Too many accounts were made from this address one after another. Wait one minute, then try again.",
+  },
   "code-as-password": {
     status: 422,
     sentence:

@@ -18,6 +18,7 @@ const OWN_CODES = [
   "wrong-password",
   "too-many-tries",
   "too-many-codes",
+  "too-many-accounts",
   "code-as-password",
   "no-such-join-code",
   "no-such-session",

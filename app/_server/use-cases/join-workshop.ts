@@ -1,6 +1,7 @@
 import { newPersonSchema } from "@/lib/workshop";
 import { enrol } from "@/prisma/stores/classes";
 import { createPerson } from "@/prisma/stores/people";
+import { countTry } from "@/prisma/stores/tries";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import { problemsByField } from "../input-problem";
@@ -8,6 +9,10 @@ import { hashPassword } from "../passwords";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
 import { classOfCode } from "./join-class";
+
+/** Accounts without a join code from one address until a minute without any; a code lets in as many as a class has. */
+export const OWN_ACCOUNTS = 60;
+const MINUTE_MS = 60_000;
 
 /**
  * A learner makes their own account: into a class with its join code, or without one where the tutor allows it. A wrong
@@ -25,6 +30,10 @@ export async function joinWorkshop(
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const found = joinCode === "" ? null : await classOfCode({ clock, address }, joinCode);
   if (found && !found.ok) return found;
+
+  if (!found && (await countTry(`own-account|${address ?? "unknown"}`, clock(), MINUTE_MS)) > OWN_ACCOUNTS) {
+    return refuse("too-many-accounts");
+  }
 
   const { name, signInName, password } = parsed.data;
   const account = {

@@ -44,6 +44,13 @@ describe("sign in", () => {
   });
 });
 
+test("a whole class signs in from one address, with a slip of the finger between", async () => {
+  await openTestWorkshop();
+  for (let i = 0; i < SIGN_IN_TRIES; i++) expect((await signIn("long enough 1", "10.0.0.4")).status).toBe(200);
+  for (let i = 0; i < SIGN_IN_TRIES; i++) expect((await signIn("wrong password", "10.0.0.4")).status).toBe(401);
+  expect((await signIn("long enough 1", "10.0.0.4")).status).toBe(429);
+});
+
 describe("the address written on a request", () => {
   test.each([
     [false, "127.0.0.1", undefined],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isPassword } from "@/app/_server/passwords";
-import { joinWorkshop } from "@/app/_server/use-cases/join-workshop";
+import { joinWorkshop, OWN_ACCOUNTS } from "@/app/_server/use-cases/join-workshop";
 import { openDemoWorkshop } from "@/app/_server/use-cases/open-demo-workshop";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { database } from "@/prisma/client";
@@ -89,6 +89,18 @@ describe("make an account of one's own", () => {
       code: "sign-in-name-taken",
     });
     expect(await database().account.count()).toBe(1);
+  });
+
+  test("is not made by the hundred from one address", async () => {
+    await setUpWorkshop({ clock }, tutor);
+    const taken = { ...learner, signInName: "ada.b" };
+    const from = (address: string, later = 0) => ({ address, clock: () => new Date(clock().getTime() + later) });
+    for (let n = 0; n < OWN_ACCOUNTS; n++) {
+      expect(await joinWorkshop(from("10.0.0.1"), taken)).toEqual({ ok: false, code: "sign-in-name-taken" });
+    }
+    expect(await joinWorkshop(from("10.0.0.1"), learner)).toEqual({ ok: false, code: "too-many-accounts" });
+    expect(await joinWorkshop(from("10.0.0.2"), learner)).toMatchObject({ ok: true });
+    expect(await joinWorkshop(from("10.0.0.1", 61_000), taken)).toEqual({ ok: false, code: "sign-in-name-taken" });
   });
 
   test("is refused where the tutor has switched it off, and before there is a workshop", async () => {
