@@ -1,4 +1,11 @@
-export { type Expectation, expectPiece, PASS_ABILITY, type SectionTruth } from "./difficulty";
+export {
+  type Expectation,
+  expectPiece,
+  PASS_ABILITY,
+  type SectionTruth,
+  type SeenItem,
+  seenItems,
+} from "./difficulty";
 export {
   drawCleanFillet,
   FILLET_BLUEPRINTS,

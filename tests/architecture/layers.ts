@@ -19,6 +19,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   practice: ["weld", "criteria", "report", "results", "workshop"],
   sittings: ["weld", "report", "results", "practice"],
   printing: ["math", "weld", "imperfections", "criteria", "report", "results"],
+  progress: ["math", "weld", "imperfections", "report", "results"],
 };
 
 /** Parts of lib that know what there is to find. */

@@ -26,19 +26,26 @@ const AT_TOE = { inside: 2, outside: 3 };
 
 export function placeOf(item: Seen, face: SurfaceFace, joint: WorkedJoint): Place {
   if (face === "root") return Math.abs(item.across) > joint.rootGap / 2 + 5 ? "plate" : "root";
-  const inside = grooveHalfWidth(joint) - Math.abs(item.across);
-  return inside > AT_TOE.inside ? "bead" : inside > -AT_TOE.outside ? "toe" : "plate";
+  return placeByToe(grooveHalfWidth(joint) - Math.abs(item.across));
 }
 
+/** Where something lies that is so far inside the toe, mm. */
+export const placeByToe = (inside: number): Place =>
+  inside > AT_TOE.inside ? "bead" : inside > -AT_TOE.outside ? "toe" : "plate";
+
 /** How hard an item is to find, in logits: whoever has this ability finds it every second time. */
-export function difficultyOf(item: Seen, face: SurfaceFace, joint: WorkedJoint): number {
+export const difficultyOf = (item: Seen, face: SurfaceFace, joint: WorkedJoint): number =>
+  difficultyAt(item, placeOf(item, face, joint), joint.process);
+
+/** The same for an item whose place is known. */
+export function difficultyAt(item: Seen, place: Place, process: Process): number {
   const { measure, threshold, contrast } = VISIBILITY[item.type];
   const { perSize, perContrast, perLength, usualLength, places, processes } = DIFFICULTY;
   const length = item.end - item.start;
   const longer = measure === "length" || length <= 0 ? 0 : Math.log(length / usualLength);
   const difficulty =
-    places[placeOf(item, face, joint)] +
-    processes[joint.process] -
+    places[place] +
+    processes[process] -
     perSize * Math.log(measureOf(item, measure) / threshold) -
     perLength * longer -
     perContrast * contrast;

@@ -1,0 +1,33 @@
+import { requiredLeg } from "../../weld";
+import { isFilletTruth, type Truth, type TruthItem } from "../truth";
+import { difficultyAt, type Place, placeByToe, placeOf } from "./difficulty";
+import { measureOf } from "./size-band";
+import { type Measure, VISIBILITY } from "./visibility";
+
+/** An imperfection with how well it is seen. */
+export type SeenItem = TruthItem & {
+  /** What strikes the eye of it, and how much of that there is, mm. */
+  readonly eye: { readonly measure: Measure; readonly value: number };
+  /** Logits: whoever has this ability finds it every second time. */
+  readonly difficulty: number;
+};
+
+/** Nothing is seen as smaller than this, mm. */
+const LEAST = 0.05;
+
+/** The imperfections of a finished piece with how well each is seen, by what was measured of it. */
+export const seenItems = (truth: Truth): SeenItem[] =>
+  truth.items.map((item) => {
+    const { measure } = VISIBILITY[item.type];
+    return {
+      ...item,
+      eye: { measure, value: Math.max(LEAST, measureOf(item, measure)) },
+      difficulty: difficultyAt(item, placeIn(truth, item), truth.joint.process),
+    };
+  });
+
+function placeIn(truth: Truth, item: TruthItem): Place {
+  if (!isFilletTruth(truth)) return placeOf(item, item.face, truth.joint);
+  // seen along the line between the plates, a fillet's toes lie a leg's share from the corner
+  return placeByToe(requiredLeg(truth.joint.size) / Math.SQRT2 - Math.abs(item.across));
+}
