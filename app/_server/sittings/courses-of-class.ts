@@ -60,6 +60,7 @@ function attemptsIn(
             id: run.id,
             userId: run.userId,
             section: run.section,
+            sittingId: sitting.sitting.id,
             at: run.closedAt,
             mark: shownMark(mark.markThousandths),
             passMark: mark.passMark,

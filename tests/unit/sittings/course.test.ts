@@ -18,14 +18,16 @@ const SECTION_OF = { P: "plate", F: "fillet" } as const;
 
 /**
  * A history in short, one attempt after the other, pass mark 70: section, mark, and "b" for a parallel piece, "?" where one
- * is still awaited, "v" for void: "P66.4? P75b F80v".
+ * is still awaited, "v" for void; a "+" joins what is sat in one sitting: "P66.4+P75b F80v".
  */
 function history(text: string): CourseAttempt[] {
-  return text.split(" ").map((word, n) => {
+  const sat = text.split(" ").flatMap((sitting, s) => sitting.split("+").map((word) => ({ word, sittingId: `s${s}` })));
+  return sat.map(({ word, sittingId }, n) => {
     const [, letter, mark, flags] = /^([PF])([\d.]+)([bv?]*)$/.exec(word) ?? [];
     return {
       id: `a${String(n + 1).padStart(2, "0")}`,
       section: SECTION_OF[letter as "P" | "F"],
+      sittingId,
       at: new Date(Date.UTC(2026, 2, 2 + n)),
       mark: Number(mark),
       passMark: 70,
@@ -150,7 +152,7 @@ describe("histories in words", () => {
     },
     {
       story: "66.4 and 73.6 are 70.0 in the mean: passed",
-      text: "P66.4 P73.6b",
+      text: "P66.4+P73.6b",
       is: ["a01 1 first -", "a02 1 borderline of a01 passed"],
       round: 1,
       standings: ["passed", "due"],
@@ -158,7 +160,7 @@ describe("histories in words", () => {
     },
     {
       story: "66.4 and 73.3 are 69.85, shown as 69.9: failed, once, and sat again",
-      text: "P66.4 P73.3b P71",
+      text: "P66.4+P73.3b P71",
       is: ["a01 1 first -", "a02 1 borderline of a01 failed", "a03 1 re-sit of a01 passed"],
       round: 1,
       standings: ["passed", "due"],
@@ -166,7 +168,7 @@ describe("histories in words", () => {
     },
     {
       story: "a re-sit just short of 70 has its parallel piece as well; failing by the mean is the second fail",
-      text: "F90 P50 P68 P69b",
+      text: "F90 P50 P68+P69b",
       is: ["a01 1 first passed", "a02 1 first failed", "a03 1 re-sit of a02 -", "a04 1 borderline of a03 failed"],
       round: 2,
       standings: ["due", "due"],
@@ -175,7 +177,7 @@ describe("histories in words", () => {
     },
     {
       story: "the parallel piece was spoilt and made void: the first mark stands alone",
-      text: "P68 P30bv",
+      text: "P68+P30bv",
       is: ["a01 1 first failed", "a02 1 void -"],
       round: 1,
       standings: ["re-sit-due", "due"],
@@ -183,7 +185,7 @@ describe("histories in words", () => {
     },
     {
       story: "the first one was made void: its parallel piece, as hard and of the same length, stands as the first",
-      text: "P68v P75b",
+      text: "P68v+P75b",
       is: ["a01 1 void -", "a02 1 first passed"],
       round: 1,
       standings: ["passed", "due"],
@@ -191,13 +193,40 @@ describe("histories in words", () => {
     },
     {
       story:
-        "the fillet's re-sit is failed while the plate awaits its piece: the round is over, and the piece comes too late",
-      text: "P68 F10 F10 P90b",
-      is: ["a01 1 first -", "a02 1 first failed", "a03 1 re-sit of a02 failed", "a04 2 extra of a01 -"],
+        "both sections of one sitting are of one round: the last re-sit of the plate fails, and the fillet with it",
+      text: "P10 P20+F90",
+      is: ["a01 1 first failed", "a02 1 re-sit of a01 failed", "a03 1 first passed"],
       round: 2,
       standings: ["due", "due"],
       words:
         "Round 2 begins: a re-sit was failed, so every section is due again. Sit the butt plate and the fillet weld.",
+    },
+    {
+      story: "and it comes to the same the other way round",
+      text: "P10 F90+P20",
+      is: ["a01 1 first failed", "a02 1 first passed", "a03 1 re-sit of a01 failed"],
+      round: 2,
+      standings: ["due", "due"],
+      words:
+        "Round 2 begins: a re-sit was failed, so every section is due again. Sit the butt plate and the fillet weld.",
+    },
+    {
+      story:
+        "the fillet's last re-sit is failed between the plate and its parallel piece: they are decided, and all is due",
+      text: "F10 P68+F10+P90b",
+      is: ["a01 1 first failed", "a02 1 first -", "a03 1 re-sit of a01 failed", "a04 1 borderline of a02 passed"],
+      round: 2,
+      standings: ["due", "due"],
+      words:
+        "Round 2 begins: a re-sit was failed, so every section is due again. Sit the butt plate and the fillet weld.",
+    },
+    {
+      story: "a parallel piece never goes with what was sat in another sitting: its own first one was made void",
+      text: "P66 P68v+P75b",
+      is: ["a01 1 first failed", "a02 1 void -", "a03 1 re-sit of a01 passed"],
+      round: 1,
+      standings: ["passed", "due"],
+      words: "Sit the fillet weld. What you have passed stands: the butt plate.",
     },
   ])("$story", ({ text, is, round, standings, words }) => {
     const attempts = text === "" ? [] : history(text);
@@ -273,11 +302,12 @@ describe("a section just short of its pass mark", () => {
   });
 });
 
-/** One decision of a section: what came of an attempt, or of one with its parallel piece, at the time of the later. */
+/** One decision of a section: what came of an attempt, or of one with its parallel piece. */
 interface Decision {
   readonly section: Section;
-  readonly began: number;
-  readonly ended: number;
+  /** The place of its sitting among all. */
+  readonly sitting: number;
+  readonly at: number;
   /** null while a parallel piece is awaited. */
   readonly isPassed: boolean | null;
 }
@@ -285,26 +315,26 @@ interface Decision {
 /** The rule once more, written another way: decisions first, then round by round over what is left, cutting it where one ends. */
 function plainCourse(attempts: readonly CourseAttempt[], { sections, resits }: CourseRule) {
   const counted = attempts.filter(({ isVoid }) => !isVoid).sort((a, b) => Number(a.at) - Number(b.at));
+  const sittings = [...new Set(counted.map(({ sittingId }) => sittingId))];
   let decisions: Decision[] = [];
-  for (const section of sections) {
-    const own = counted.filter((attempt) => attempt.section === section);
-    for (let n = 0; n < own.length; n++) {
-      const one = own[n] as CourseAttempt;
-      const tenths = Math.round(one.mark * 10);
-      const began = Number(one.at);
-      const piece = own[n + 1];
-      if (piece?.isBorderline) {
-        n++;
-        if (tenths >= 700) decisions.push({ section, began, ended: began, isPassed: true });
-        else {
-          const isPassed = (tenths + Math.round(piece.mark * 10)) / 2 >= 699.5;
-          decisions.push({ section, began, ended: Number(piece.at), isPassed });
-        }
-      } else if (one.awaitsPiece && tenths < 700) decisions.push({ section, began, ended: began, isPassed: null });
-      else decisions.push({ section, began, ended: began, isPassed: tenths >= 700 });
+  for (const [sitting, id] of sittings.entries()) {
+    for (const section of sections) {
+      const own = counted.filter((attempt) => attempt.section === section && attempt.sittingId === id);
+      for (let n = 0; n < own.length; n++) {
+        const one = own[n] as CourseAttempt;
+        const tenths = Math.round(one.mark * 10);
+        const piece = own[n + 1];
+        const common = { section, sitting, at: Number(one.at) };
+        if (piece?.isBorderline) {
+          n++;
+          const isPassed = tenths >= 700 || (tenths + Math.round(piece.mark * 10)) / 2 >= 699.5;
+          decisions.push({ ...common, isPassed });
+        } else if (one.awaitsPiece && tenths < 700) decisions.push({ ...common, isPassed: null });
+        else decisions.push({ ...common, isPassed: tenths >= 700 });
+      }
     }
   }
-  decisions.sort((a, b) => a.ended - b.ended);
+  decisions.sort((a, b) => a.sitting - b.sitting || a.at - b.at);
   let round = 1;
   for (;;) {
     // within the round, what comes after a pass of a section is not looked at
@@ -313,13 +343,13 @@ function plainCourse(attempts: readonly CourseAttempt[], { sections, resits }: C
       for (const one of decisions) {
         if (one.section !== section) continue;
         if (one.isPassed === true) return [];
-        if (one.isPassed === false && ++fails > resits) return [one.ended];
+        if (one.isPassed === false && ++fails > resits) return [one.sitting];
       }
       return [];
     });
     if (ends.length === 0) break;
     const end = Math.min(...ends);
-    decisions = decisions.filter(({ began }) => began > end);
+    decisions = decisions.filter(({ sitting }) => sitting > end);
     round++;
   }
   const standings = sections.map((section) => {
@@ -337,6 +367,8 @@ const attemptsArbitrary = fc.array(
     isVoid: fc.integer({ min: 0, max: 6 }).map((n) => n === 0),
     isBorderline: fc.integer({ min: 0, max: 3 }).map((n) => n === 0),
     awaitsPiece: fc.integer({ min: 0, max: 8 }).map((n) => n === 0),
+    // one of three goes on with the sitting before it
+    isNewSitting: fc.integer({ min: 0, max: 2 }).map((n) => n > 0),
   }),
   { maxLength: 14 },
 );
@@ -348,10 +380,14 @@ describe("against the rule written another way", () => {
     fc.integer({ min: 0, max: 2 }),
   );
   const asAttempts = (
-    drawn: readonly (Omit<CourseAttempt, "id" | "at" | "mark" | "passMark"> & { tenths: number })[],
-  ) =>
-    drawn.map(({ tenths, ...rest }, n) => ({
+    drawn: readonly (Omit<CourseAttempt, "id" | "at" | "mark" | "passMark" | "sittingId"> & {
+      tenths: number;
+      isNewSitting: boolean;
+    })[],
+  ): CourseAttempt[] =>
+    drawn.map(({ tenths, isNewSitting: _, ...rest }, n) => ({
       ...rest,
+      sittingId: `s${drawn.slice(0, n + 1).filter(({ isNewSitting }) => isNewSitting).length}`,
       id: `a${n}`,
       at: new Date(Date.UTC(2026, 0, 1 + n)),
       mark: tenths / 10,
@@ -390,6 +426,32 @@ describe("against the rule written another way", () => {
         expect(timeline(course).flatMap(({ attempts }) => attempts)).toEqual(course.attempts);
       }),
       { numRuns: 2_000, seed: 20261129 },
+    );
+  });
+
+  test("the order in which the sections of one sitting are taken makes no difference", () => {
+    const turns = random.chain(([drawn, sections, resits]) =>
+      fc.tuple(
+        fc.constant(drawn),
+        fc.constant({ sections, resits }),
+        fc.array(fc.nat(), { minLength: 14, maxLength: 14 }),
+      ),
+    );
+    fc.assert(
+      fc.property(turns, ([drawn, rule, order]) => {
+        const attempts = asAttempts(drawn);
+        // sections change places within their sitting; those of one section stay in order
+        const turned = attempts.map((attempt) => {
+          const own = attempts.filter(({ sittingId }) => sittingId === attempt.sittingId);
+          const isTurned = order[attempts.indexOf(own[0] as CourseAttempt)] % 2 === 1;
+          const inTurn = own.toSorted((a, b) => (a.section === b.section ? 0 : a.section === "plate" ? 1 : -1));
+          const at = isTurned ? own[inTurn.indexOf(attempt)]?.at : attempt.at;
+          return { ...attempt, at: at ?? attempt.at };
+        });
+        const [before, after] = [courseOf(attempts, rule), courseOf(turned, rule)];
+        expect([after.round, after.standings]).toEqual([before.round, before.standings]);
+      }),
+      { numRuns: 5_000, seed: 20261129 },
     );
   });
 
