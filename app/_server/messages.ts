@@ -222,6 +222,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 403,
     sentence: "This sitting is for others, or takes nobody in any more. Nothing was changed; ask your tutor.",
   },
+  "book-closed": {
+    status: 409,
+    sentence:
+      "You have a section with a closed book open, so no criteria, and nothing worked out by them, can be looked at. All of it is kept and opens again once that section is handed in; go on with the section.",
+  },
   "piece-not-made": {
     status: 409,
     sentence:

@@ -10,6 +10,7 @@ import { readGroupOfSitting, readRunPlace, readSitting } from "@/prisma/stores/s
 import type { Actor, Caller } from "./caller";
 import { type Refusal, refuse } from "./refusal";
 import { byClock } from "./sittings/change-sitting";
+import { closedBookOf } from "./sittings/closed-book";
 
 type Permitted<Value> = ({ readonly ok: true } & Value) | Refusal;
 
@@ -23,6 +24,16 @@ export function requireSignedIn({ actor }: Caller): Permitted<{ actor: Actor }> 
 export function requireOneTimeCode({ actor }: Caller): Permitted<{ actor: Actor }> {
   if (!actor) return refuse("not-signed-in");
   return actor.hasOneTimeCode ? { ok: true, actor } : refuse("not-permitted");
+}
+
+/**
+ * Somebody who may look at limits now: anybody but a learner who has a section with a closed book open. Every way to the
+ * table of some criteria, or to what is worked out by it, asks this.
+ */
+export async function requireOpenBook(caller: Caller): Promise<Permitted<{ actor: Actor }>> {
+  const signedIn = requireSignedIn(caller);
+  if (!signedIn.ok || signedIn.actor.role === "tutor") return signedIn;
+  return (await closedBookOf(signedIn.actor.id, caller.clock())) === null ? signedIn : refuse("book-closed");
 }
 
 export function requireTutor(caller: Caller): Permitted<{ actor: Actor }> {

@@ -52,6 +52,7 @@ const OWN_CODES = [
   "nobody-expected",
   "not-expected",
   "piece-not-made",
+  "book-closed",
 ] as const;
 export type RefusalCode = (typeof OWN_CODES)[number] | RunRefusal | SittingRefusal;
 

@@ -68,6 +68,7 @@ export async function showRefusal({ code }: Refusal): Promise<never> {
   }
   if (code === "own-password-needed") return redirect("/own-password");
   if (code === "not-set-up") return redirect("/setup");
+  if (code === "book-closed") return redirect("/book-closed");
   if (code === "not-permitted") return redirect("/");
   return notFound();
 }

@@ -1,4 +1,4 @@
-import type { SectionMark } from "@/lib/practice";
+import type { Book, SectionMark } from "@/lib/practice";
 import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT } from "@/lib/report";
 import type { Section } from "@/lib/results";
@@ -18,6 +18,7 @@ export interface StoredRun {
   readonly learnerName: string;
   readonly revision: number;
   readonly practiceId: string;
+  readonly book: Book;
   readonly specimenId: string;
   readonly specimen: SpecimenProgress;
   /** Whether its marks are stored. */
@@ -48,6 +49,7 @@ const withAll = {
         select: {
           id: true,
           state: true,
+          book: true,
           sequence: true,
           windowId: true,
           savedAt: true,
@@ -116,6 +118,16 @@ export async function listSittingsToSweep(): Promise<readonly string[]> {
     select: { id: true },
   });
   return rows.map(({ id }) => id);
+}
+
+/** Sittings in which a learner has a section with a closed book that was started and is not closed, as far as is stored. */
+export async function listClosedBooks(userId: string): Promise<readonly string[]> {
+  const rows = await database().sectionRun.findMany({
+    where: { userId, state: { in: ["running", "paused"] }, practice: { book: "closed" } },
+    orderBy: { id: "asc" },
+    select: { sittingId: true },
+  });
+  return rows.map(({ sittingId }) => sittingId);
 }
 
 /** How much is written in a report: counts, and nothing of what it says. */
@@ -354,6 +366,7 @@ function storedRunOf(row: SittingRow["runs"][number]): StoredRun {
     learnerName: row.user.name,
     revision: row.revision,
     practiceId: practice.id,
+    book: practice.book,
     specimenId: practice.specimenId,
     specimen: practice.specimen,
     isMarked: practice.state === "handedIn",

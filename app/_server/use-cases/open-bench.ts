@@ -6,6 +6,7 @@ import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { factsOf } from "../joint-facts";
+import { requireOpenBook } from "../permissions";
 import { type Refusal, refuse } from "../refusal";
 import type { BenchRun } from "../sitting-views";
 import { byClock } from "../sittings/change-sitting";
@@ -21,7 +22,11 @@ import { followProgress } from "./follow-progress";
 export async function openBench(caller: Caller, id: string, specimens: SpecimenSource) {
   const followed = await followProgress(caller, id, specimens);
   if (!followed.ok) return followed;
-  const { runId } = followed.practice;
+  const { runId, book } = followed.practice;
+  if (runId === null && book === "open") {
+    const reader = await requireOpenBook(caller);
+    if (!reader.ok) return reader;
+  }
   const sat = runId === null ? { ok: true as const, run: null } : await openRun(runId, caller.clock());
   if (!sat.ok) return sat;
   const made = followed.plate.state === "made" ? await readTruth(followed.practice.specimenId) : null;

@@ -2,7 +2,7 @@ import { readPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { readRunPlace } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
-import { mayKnowMarks, requireReadablePractice } from "../permissions";
+import { mayKnowMarks, requireOpenBook, requireReadablePractice } from "../permissions";
 import { refuse } from "../refusal";
 import { changeSitting, runStep } from "../sittings/change-sitting";
 
@@ -15,6 +15,8 @@ export async function readMarkSheet(caller: Caller, id: string) {
   if (!readable.ok) return readable;
   const { practice, isOwn } = readable;
   const { runId } = practice;
+  const reader = await requireOpenBook(caller);
+  if (!reader.ok) return reader;
   if (isOwn && runId !== null) {
     const now = caller.clock();
     const place = await readRunPlace(runId);

@@ -7,7 +7,7 @@ import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { describeProblem, type InputProblem } from "../input-problem";
-import { requireSignedIn } from "../permissions";
+import { requireOpenBook, requireSignedIn } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
 import { criteriaById } from "./criteria-by-id";
@@ -33,6 +33,10 @@ export async function startPractice(caller: Caller, input: unknown, specimens: S
   if (!signedIn.ok) return signedIn;
   const parsed = inputSchema.safeParse(input);
   if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  if (parsed.data.book === "open") {
+    const reader = await requireOpenBook(caller);
+    if (!reader.ok) return reader;
+  }
   const workshop = await readWorkshop();
   if (!workshop) return refuse("not-set-up");
   if ((await countOpenPractices(signedIn.actor.id)) >= MAX_OPEN_PRACTICES) return refuse("too-many-open");
