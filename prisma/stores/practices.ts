@@ -90,13 +90,15 @@ export async function countOpenPractices(userId: string): Promise<number> {
   return database().practice.count({ where: { userId, state: "open", ...forPractice } });
 }
 
-/** Puts another specimen on the bench of an open practice, in place of one that could not be made. */
-export async function replaceSpecimen(id: string, from: string, to: string): Promise<boolean> {
-  const { count } = await database().practice.updateMany({
-    where: { id, specimenId: from, state: "open" },
+/**
+ * Puts another specimen on the benches of open practices, in place of one that could not be made: on all of them at once, or
+ * on none where somebody else did that before.
+ */
+export async function replaceSpecimen(ids: readonly string[], from: string, to: string): Promise<void> {
+  await database().practice.updateMany({
+    where: { id: { in: [...ids] }, specimenId: from, state: "open" },
     data: { specimenId: to },
   });
-  return count === 1;
 }
 
 export interface Save {

@@ -15,6 +15,6 @@ export async function renewSpecimen(caller: Caller, id: string, specimens: Speci
   if ((await specimens.stageOf(specimenId)).state !== "failed") return refuse("specimen-not-failed");
   const kind = JOINT_OF[section];
   const other = (await specimens.takeReady(kind)) ?? (await specimens.requestOne(kind));
-  await replaceSpecimen(id, specimenId, other.specimenId);
+  await replaceSpecimen([id], specimenId, other.specimenId);
   return { ok: true } as const;
 }

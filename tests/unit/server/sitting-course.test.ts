@@ -231,6 +231,20 @@ test("a piece that could not be made is told on the board and ordered anew", asy
   expect(await readBoard(room.tutor, id)).toMatchObject({ board: { pieces: { ready: 4, failed: 0 } } });
 });
 
+test("a piece for all that could not be made is ordered anew once, whoever comes in, and all go on sitting the same", async () => {
+  const room = await openRoom({ forms: "same" });
+  const id = await begunSitting(room);
+  const before = (await runOf(id, room.kim)).specimenId;
+  await failSpecimen(before);
+  await Promise.all([room.kim, room.ola, room.kim].map((learner) => must(enterSitting(learner, id, room.source))));
+  const { specimenId } = await runOf(id, room.kim);
+  expect(specimenId).not.toBe(before);
+  expect((await runOf(id, room.ola)).specimenId).toBe(specimenId);
+  await must(enterSitting(room.ola, id, room.source));
+  expect((await runOf(id, room.ola)).specimenId).toBe(specimenId);
+  expect((await runOf(id, room.kim, "fillet")).specimenId).toBe((await runOf(id, room.ola, "fillet")).specimenId);
+});
+
 test("the report is closed, then as many questions are put as the paper says, and stay the same", async () => {
   const sections = defaultPaper().sections.map((one) => ({ ...one, questionCount: 3 }));
   const room = await openRoom({ sections });
