@@ -14,7 +14,10 @@ export async function removeMember(caller: Caller, classId: string, learnerId: s
   return isGone ? ({ ok: true } as const) : refuse("no-such-learner");
 }
 
-/** Moves a learner into another class of the same tutor, with their time factor and all of their work. */
+/**
+ * Moves a learner into another class of the same tutor, with their time factor. What they practise goes with them; what they
+ * sat in sittings stays with the class that it was sat in.
+ */
 export async function moveMember(caller: Caller, classId: string, learnerId: string, targetId: string) {
   const from = await requireClassInUse(caller, classId);
   if (!from.ok) return from;

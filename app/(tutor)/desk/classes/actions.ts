@@ -83,7 +83,8 @@ export async function changeMembers({ slips, turn }: MembersState, form: FormDat
     }
     case "move": {
       const moved = await moveMember(caller, id, learner, input.target ?? "");
-      return after(tell(moved, moved.ok ? `${name} is in the class ${moved.into} now, with all of their work.` : ""));
+      const done = `${name} is in the class ${moved.ok ? moved.into : ""} now. Practice and its marks have gone along; sittings stay with the class that they were sat in.`;
+      return after(tell(moved, done));
     }
     case "remove":
       return after(

@@ -100,7 +100,7 @@ export function MemberDialog({ classId, member, otherClasses, send }: MemberDial
               "move",
               <>
                 <label htmlFor={`${id}-target`} className="block text-sm text-ink-2">
-                  Move {person.name} with all of their work into
+                  Move {person.name} into
                 </label>
                 <div className="flex flex-wrap gap-3">
                   <select
@@ -118,6 +118,10 @@ export function MemberDialog({ classId, member, otherClasses, send }: MemberDial
                     Move
                   </Button>
                 </div>
+                <p className="mt-1 text-ink-2 text-sm">
+                  Practice and its marks go along. What was sat in sittings of this class stays with this class, and
+                  counts in no other.
+                </p>
               </>,
             )}
           </>
