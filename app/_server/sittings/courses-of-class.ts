@@ -1,6 +1,6 @@
 import { shownMark } from "@/lib/results";
 import { type Course, type CourseAttempt, type CourseRule, courseOf, mayShowMarks } from "@/lib/sittings";
-import { listSittingsOf, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
+import { listSittingsOf, readCourseTrace, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
 
 /** Where every learner stands in a paper of a class who has sat something of it, by learner. */
 export const coursesOfClass = async (
@@ -8,6 +8,34 @@ export const coursesOfClass = async (
   paperId: string,
   rule: CourseRule,
 ): Promise<ReadonlyMap<string, Course>> => coursesIn(await listSittingsOf(classId, paperId), rule);
+
+interface Remembered {
+  readonly trace: string;
+  readonly courses: ReadonlyMap<string, Course>;
+}
+
+/** The last courses of this process by class, paper and rule, for views that ask once a second. */
+const remembered = new Map<string, Remembered>();
+/** More classes than anybody looks at in one workshop at a time. */
+const MOST_REMEMBERED = 50;
+
+/** The same as `coursesOfClass`, worked out anew only once something in them has changed. */
+export async function coursesOfClassAgain(
+  classId: string,
+  paperId: string,
+  rule: CourseRule,
+): Promise<ReadonlyMap<string, Course>> {
+  const key = JSON.stringify([classId, paperId, rule]);
+  // before the sittings: what changes in between is found the next time
+  const trace = await readCourseTrace(classId, paperId);
+  const known = remembered.get(key);
+  if (known?.trace === trace) return known.courses;
+  const courses = await coursesOfClass(classId, paperId, rule);
+  remembered.delete(key);
+  remembered.set(key, { trace, courses });
+  for (const oldest of [...remembered.keys()].slice(0, -MOST_REMEMBERED)) remembered.delete(oldest);
+  return courses;
+}
 
 /** The same from the sittings of one paper and one class. */
 export function coursesIn(sittings: readonly StoredSitting[], rule: CourseRule): ReadonlyMap<string, Course> {

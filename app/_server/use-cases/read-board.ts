@@ -10,7 +10,7 @@ import { refuse } from "../refusal";
 import type { Board, BoardLearner, BoardRun, ClockView } from "../sitting-views";
 import { byClock } from "../sittings/change-sitting";
 import { clockView } from "../sittings/clock-view";
-import { coursesOfClass } from "../sittings/courses-of-class";
+import { coursesOfClassAgain } from "../sittings/courses-of-class";
 import { pieceOf } from "../sittings/own-view";
 
 /** A browser tells every few seconds that it is there; for so long after the last time it counts as there, ms. */
@@ -30,7 +30,7 @@ export async function readBoard(caller: Caller, id: string) {
     listPresences(id),
     listAudit([id, ...runs.map((run) => run.id)]),
     countWritten(id),
-    isOver ? coursesOfClass(stored.groupId, stored.paperId, rule) : null,
+    isOver ? coursesOfClassAgain(stored.groupId, stored.paperId, rule) : null,
   ]);
   const names = await listPeopleNames([...new Set(log.map(({ actorId }) => actorId))]);
   const pieces = new Map(stored.runs.map((one) => [one.specimenId, pieceOf(one)]));

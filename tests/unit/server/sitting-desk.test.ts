@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { sweepSittings } from "@/app/_server/sittings/sweep";
 import { closeReport } from "@/app/_server/use-cases/close-report";
+import { voidRun } from "@/app/_server/use-cases/govern-run";
 import { closeSitting } from "@/app/_server/use-cases/govern-sitting";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBoard } from "@/app/_server/use-cases/read-board";
@@ -118,6 +119,19 @@ test("where learners stand is on the board from closing on, and what is due agai
     expect(await act(room.kim)).toEqual({ ok: false, code: "not-permitted" });
     expect(await act(room.nobody)).toEqual({ ok: false, code: "not-signed-in" });
   }
+});
+
+test("the board of a closed sitting keeps up with what is changed in another one of its course", async () => {
+  const room = await openRoom();
+  const first = await olaFails(room);
+  room.at("10:40");
+  const second = await olaFails(room);
+  const again = (await plateOf(room, second, "ola")).run;
+  expect(again.placed).toMatchObject({ kind: "re-sit", outcome: "failed" });
+  expect((await plateOf(room, second, "ola")).learner.standing).toMatchObject({ round: 2 });
+  await must(voidRun(room.tutor, (await runOf(first, room.ola)).run.id, { reason: "a lamp was out" }));
+  expect((await plateOf(room, second, "ola")).run.placed).toMatchObject({ kind: "first", outcome: "failed" });
+  expect((await plateOf(room, second, "ola")).learner.standing).toMatchObject({ round: 1 });
 });
 
 test("a re-sit is planned for chosen learners and one section, and is due no more on the desk", async () => {
