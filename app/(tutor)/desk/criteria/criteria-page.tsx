@@ -3,6 +3,16 @@ import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { CAUTION } from "@/lib/criteria";
 
+/** Over a set that is not stored yet. */
+export const NEW_CRITERIA = {
+  title: "New criteria of your own",
+  lead: "Say what the set builds on, write how your workshop differs, and try each row before you store it.",
+} as const;
+
+/** Over one that is stored. */
+export const CHANGE_LEAD =
+  "What you change holds for practices begun from then on; those begun before keep the criteria they began with.";
+
 interface CriteriaPageProps {
   readonly title: string;
   readonly lead: string;

@@ -4,7 +4,6 @@ import { readOwnCriteria } from "@/app/_server/use-cases/read-criteria-sets";
 import { Notice } from "@/app/_ui/notice";
 import { draftOf } from "../_editor/draft";
 import { SetEditor } from "../_editor/set-editor";
-import { CriteriaPage } from "../criteria-page";
 
 export const metadata: Metadata = { title: "Criteria" };
 
@@ -12,17 +11,17 @@ export default async function CriteriaSetPage({ params }: PageProps<"/desk/crite
   const read = await readOwnCriteria(await currentCaller(), (await params).set);
   if (!read.ok) return showRefusal(read);
   const { id, own, basedOn, updatedAt, archivedAt } = read.set;
+  const notice = archivedAt && (
+    <div className="mt-4 max-w-3xl">
+      <Notice isGood>This set is put away: nobody can choose it until you take it back on the list of sets.</Notice>
+    </div>
+  );
   return (
-    <CriteriaPage
-      title={own.name}
-      lead="What you change holds for practices begun from then on; those begun before keep the criteria they began with."
-    >
-      {archivedAt && (
-        <div className="mt-4 max-w-3xl">
-          <Notice isGood>This set is put away: nobody can choose it until you take it back on the list of sets.</Notice>
-        </div>
-      )}
-      <SetEditor key={id} first={draftOf(own, basedOn)} firstKept={{ id, seen: updatedAt.toISOString() }} />
-    </CriteriaPage>
+    <SetEditor
+      key={id}
+      first={draftOf(own, basedOn)}
+      firstKept={{ id, seen: updatedAt.toISOString() }}
+      notice={notice}
+    />
   );
 }

@@ -5,6 +5,7 @@ import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
 import { type CriteriaGroup, type Problem, readCriteriaText } from "@/lib/criteria";
+import { CriteriaPage, NEW_CRITERIA } from "../criteria-page";
 import { type Draft, draftOf, emptyDraft, withNewRow } from "./draft";
 import { SetEditor } from "./set-editor";
 
@@ -18,10 +19,12 @@ export function NewSet({ groups }: NewSetProps) {
   const [draft, setDraft] = useState<Draft | null>(null);
   if (draft) return <SetEditor first={draft} firstKept={null} />;
   return (
-    <div className="mt-4 grid items-start gap-4 lg:grid-cols-2">
-      <FromBuiltIn groups={groups} onStart={(basedOn) => setDraft(withNewRow(emptyDraft(basedOn)))} />
-      <FromText onStart={setDraft} />
-    </div>
+    <CriteriaPage {...NEW_CRITERIA}>
+      <div className="mt-4 grid items-start gap-4 lg:grid-cols-2">
+        <FromBuiltIn groups={groups} onStart={(basedOn) => setDraft(withNewRow(emptyDraft(basedOn)))} />
+        <FromText onStart={setDraft} />
+      </div>
+    </CriteriaPage>
   );
 }
 
