@@ -1,13 +1,13 @@
 import { database } from "../client";
 import type { Prisma } from "../generated/client/client";
 
-/** Something a tutor did: to what, when, and why where a reason was asked for. */
+/** Something a tutor, or the operator of the workshop's machine, did: to what, when, and why where a reason was asked for. */
 export interface AuditEntry {
   readonly at: Date;
   readonly actorId: string;
   /** Like "add-time". */
   readonly act: string;
-  readonly subject: { readonly kind: "sitting" | "run"; readonly id: string };
+  readonly subject: { readonly kind: "sitting" | "run" | "person"; readonly id: string };
   readonly reason: string | null;
   /** What was given with it, such as minutes. */
   readonly details: Readonly<Record<string, string | number>>;

@@ -1,6 +1,7 @@
 import { byName, type Person, type Role } from "@/lib/workshop";
 import { database, isDuplicate } from "../client";
 import type { UserModel } from "../generated/client/models";
+import { type AuditEntry, auditRow } from "./audit";
 
 export interface AccountToCreate {
   readonly id: string;
@@ -68,6 +69,12 @@ export async function listPeople(role: Role): Promise<readonly Person[]> {
   return rows.map(personOf).sort(byName);
 }
 
+/** The tutor with that sign-in name, in whatever case it is typed; null where nobody has it, or a learner. */
+export async function findTutor(signInName: string): Promise<Person | null> {
+  const row = await database().user.findFirst({ where: { username: signInName.trim().toLowerCase(), role: "tutor" } });
+  return row && personOf(row);
+}
+
 /** Everybody's sign-in name and who they are. */
 export async function listSignInNames(): Promise<readonly Pick<Person, "id" | "name" | "signInName">[]> {
   const rows = await database().user.findMany({ select: { id: true, name: true, username: true } });
@@ -107,8 +114,15 @@ export interface OneTimeCode {
   readonly passwordHash: string;
 }
 
-/** Puts one-time codes in place of passwords and ends every session opened with those, for all of them or for none. */
-export async function replaceByOneTimeCodes(codes: readonly OneTimeCode[], now: Date): Promise<void> {
+/**
+ * Puts one-time codes in place of passwords and ends every session opened with those, for all of them or for none; an entry
+ * for the audit is kept with them.
+ */
+export async function replaceByOneTimeCodes(
+  codes: readonly OneTimeCode[],
+  now: Date,
+  audit: AuditEntry | null = null,
+): Promise<void> {
   const db = database();
   const userId = { in: codes.map((code) => code.userId) };
   await db.$transaction([
@@ -120,6 +134,7 @@ export async function replaceByOneTimeCodes(codes: readonly OneTimeCode[], now: 
     ),
     db.user.updateMany({ where: { id: userId }, data: { hasOneTimeCode: true } }),
     db.session.deleteMany({ where: { userId } }),
+    db.auditEntry.createMany({ data: audit ? [auditRow(audit)] : [] }),
   ]);
 }
 
