@@ -18,6 +18,24 @@ export {
   truthObservationSchema,
 } from "./observations/observation";
 export { type MarkedWork, observationsOf, type SeenClutter, type SeenTruth } from "./observations/observations-of";
+export { type Agreement, agreementOf } from "./statistics/agreement";
+export {
+  chanceAt,
+  type DetectionCurve,
+  detectionCurve,
+  findsBySize,
+  type OpenInterval,
+  type SizedFinds,
+  type WhyNoCurve,
+} from "./statistics/detection-by-size";
+export { detectionByType, type TypeDetection } from "./statistics/detection-by-type";
+export { ENOUGH } from "./statistics/enough";
+export { type FalseCalls, falseCallsOf } from "./statistics/false-calls";
+export { cohenKappa, type Kappa, squareTable } from "./statistics/kappa";
+export { type Confusion, confusions, type NamingMatrix, namingMatrix } from "./statistics/naming";
+export { type Share, shareOf } from "./statistics/share";
+export { detectionAgainstClutter, type SignalDetection, signalDetection } from "./statistics/signal-detection";
+export { dimensionSizing, type Placing, placing, type Sizing, sizingByKind, sizingByType } from "./statistics/sizing";
 export type { Counts } from "./tallies/counts";
 export type { Moments } from "./tallies/moments";
 export {

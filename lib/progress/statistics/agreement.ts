@@ -1,0 +1,45 @@
+import { type Interval, twoSidedT, twoSidedZ } from "../../math";
+import type { Moments } from "../tallies/moments";
+import { stillNeeded } from "./enough";
+
+/** How measured differs from true: written less true, in the unit of what was measured. */
+export interface Agreement {
+  readonly n: number;
+  /** Mean difference: above 0 what is written is too large. */
+  readonly bias: number;
+  readonly deviation: number;
+  readonly biasInterval: Interval;
+  /** Bias -+ 1.96 standard deviations: 95 of 100 measurements of this hand lie between. */
+  readonly limits: Interval;
+  readonly lowerLimitInterval: Interval;
+  readonly upperLimitInterval: Interval;
+  /** Which way it is off, where the interval of the bias leaves no doubt. */
+  readonly direction: "over" | "under" | "neither";
+  readonly needed: number;
+}
+
+/**
+ * Bias and limits of agreement with their 95 % intervals (J. M. Bland and D. G. Altman, Lancet i, 1986): the standard error of a
+ * limit is taken as sqrt(3 s^2 / n), Student's t with n - 1 degrees of freedom. Null below three differences.
+ */
+export function agreementOf({ n, sum, sumOfSquares }: Moments): Agreement | null {
+  if (n < 3) return null;
+  const bias = sum / n / 1000;
+  const deviation = Math.sqrt(Math.max(0, (sumOfSquares - sum ** 2 / n) / (n - 1))) / 1000;
+  const t = twoSidedT(0.95, n - 1);
+  const around = (middle: number, error: number): Interval => ({ low: middle - t * error, high: middle + t * error });
+  const reach = twoSidedZ(0.95) * deviation;
+  const biasInterval = around(bias, deviation / Math.sqrt(n));
+  const limitError = deviation * Math.sqrt(3 / n);
+  return {
+    n,
+    bias,
+    deviation,
+    biasInterval,
+    limits: { low: bias - reach, high: bias + reach },
+    lowerLimitInterval: around(bias - reach, limitError),
+    upperLimitInterval: around(bias + reach, limitError),
+    direction: biasInterval.low > 0 ? "over" : biasInterval.high < 0 ? "under" : "neither",
+    needed: stillNeeded(n),
+  };
+}

@@ -1,0 +1,51 @@
+import { CLUTTER, type Clutter } from "../../imperfections";
+import { type Interval, poissonInterval } from "../../math";
+import type { PieceTally } from "../tallies/piece-tally";
+import { type CallName, callNameSchema, type TypeTallies } from "../tallies/type-tally";
+import { type Share, shareOf } from "./share";
+
+/** Calls where nothing is to be called. */
+export interface FalseCalls {
+  readonly count: number;
+  readonly metres: number;
+  /** Per metre of weld looked at, with the exact 95 % interval of a Poisson count; null where no weld was looked at. */
+  readonly perMetre: number | null;
+  readonly interval: Interval | null;
+  /** Clutter by kind, what is most often taken for an imperfection first: how many were called of how many. */
+  readonly on: readonly { readonly kind: Clutter; readonly called: Share }[];
+  /** Those where not even clutter lies. */
+  readonly onNothing: number;
+  /** What they were called, most often first. */
+  readonly as: readonly { readonly name: CallName; readonly count: number }[];
+  /** Of the pieces without anything to find, those with a false call. */
+  readonly cleanPieces: Share;
+  /** Of the features that are too small to record, those that were called; it costs nothing. */
+  readonly neutral: Share;
+}
+
+export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls {
+  const { falseCalls: count, weldLength, clutter, falseCallsAs, falseCallsOn } = pieces;
+  const metres = weldLength / 1e6;
+  const bounds = poissonInterval(count);
+  const sum = (part: "neutral" | "neutralCalled") =>
+    Object.values(types).reduce((total, tally) => total + tally[part], 0);
+  return {
+    count,
+    metres,
+    perMetre: metres === 0 ? null : count / metres,
+    interval: metres === 0 ? null : { low: bounds.low / metres, high: bounds.high / metres },
+    on: CLUTTER.flatMap((kind) => {
+      const tally = clutter[kind];
+      return tally ? [{ kind, called: shareOf(tally.called, tally.total) }] : [];
+    }).sort((a, b) => b.called.count - a.called.count),
+    onNothing: falseCallsOn.nothing ?? 0,
+    as: callNameSchema.options
+      .flatMap((name) => {
+        const times = falseCallsAs[name];
+        return times ? [{ name, count: times }] : [];
+      })
+      .sort((a, b) => b.count - a.count),
+    cleanPieces: shareOf(pieces.cleanCalled, pieces.clean),
+    neutral: shareOf(sum("neutralCalled"), sum("neutral")),
+  };
+}
