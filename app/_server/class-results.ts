@@ -1,8 +1,9 @@
-import type { ClassResult } from "@/lib/printing";
+import { type ClassResult, PRACTICE } from "@/lib/printing";
 import type { Person } from "@/lib/workshop";
 import type { MarkedPractice } from "@/prisma/stores/practices";
+import { type SatByLearner, workOf } from "./sittings/sat-sections";
 
-/** A result with the practice that it comes from. */
+/** A result with the practice that holds its mark sheet. */
 export interface TracedResult extends ClassResult {
   readonly practiceId: string;
 }
@@ -12,13 +13,13 @@ interface MemberWithMarks {
   readonly handedIn: readonly MarkedPractice[];
 }
 
-/**
- * Everything marked that the members of a class have, for its result list and its files. Whatever else is marked than practices
- * joins in here, under the name of its work.
- */
-export const classResults = (members: readonly MemberWithMarks[]): readonly TracedResult[] =>
-  members.flatMap(({ person, handedIn }) =>
-    handedIn.flatMap(({ id, handedInAt, marks }) =>
+/** Everything marked that the members of a class have, for its result list and its files: practice, and what they sat. */
+export const classResults = (
+  members: readonly MemberWithMarks[],
+  sat: readonly SatByLearner[],
+): readonly TracedResult[] =>
+  members.flatMap(({ person, handedIn }) => [
+    ...handedIn.flatMap(({ id, handedInAt, marks }) =>
       marks.map(({ section, markThousandths, passMark, isPassed }) => ({
         practiceId: id,
         learnerId: person.id,
@@ -27,7 +28,22 @@ export const classResults = (members: readonly MemberWithMarks[]): readonly Trac
         passMark,
         isPassed,
         handedInAt,
-        work: "practice",
+        work: PRACTICE,
       })),
     ),
-  );
+    ...sat
+      .filter(({ userId }) => userId === person.id)
+      .map((one) => {
+        const { section, markThousandths, passMark, isPassed } = one.mark;
+        return {
+          practiceId: one.practiceId,
+          learnerId: person.id,
+          section,
+          markThousandths,
+          passMark,
+          isPassed,
+          handedInAt: one.closedAt,
+          work: workOf(one),
+        };
+      }),
+  ]);

@@ -1,4 +1,4 @@
-import { type FileKind, openFile } from "@/lib/printing";
+import { type FileKind, openFile, type Work } from "@/lib/printing";
 import type { Person } from "@/lib/workshop";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { printedSheetOf } from "./printed-sheet-of";
@@ -7,6 +7,7 @@ import { printedSheetOf } from "./printed-sheet-of";
 export interface InFile {
   readonly practiceId: string;
   readonly learner: Pick<Person, "name" | "signInName">;
+  readonly work: Work;
 }
 
 /**
@@ -15,9 +16,9 @@ export interface InFile {
  */
 export async function fileOf(kind: FileKind, practices: readonly InFile[]): Promise<string> {
   const file = openFile(kind);
-  for (const { practiceId, learner } of practices) {
+  for (const { practiceId, learner, work } of practices) {
     const sheet = await readHandedInPractice(practiceId);
-    if (sheet) file.add(printedSheetOf(sheet, learner));
+    if (sheet) file.add(printedSheetOf(sheet, learner, work));
   }
   return file.text();
 }

@@ -1,4 +1,4 @@
-import type { PrintedSheet } from "@/lib/printing";
+import type { PrintedSheet, Work } from "@/lib/printing";
 import { describeJoint } from "@/lib/weld";
 import type { Person } from "@/lib/workshop";
 import type { HandedInPractice } from "@/prisma/stores/practices";
@@ -7,12 +7,14 @@ import type { HandedInPractice } from "@/prisma/stores/practices";
 export function printedSheetOf(
   { practice, truth, sections }: HandedInPractice,
   { name, signInName }: Pick<Person, "name" | "signInName">,
+  work: Work,
 ): PrintedSheet {
   const { id, startedAt, handedInAt, criteria, report } = practice;
   if (!handedInAt) throw new Error(`practice ${id} was handed in at no time`);
   return {
     practiceId: id,
     learner: { name, signInName },
+    work,
     startedAt,
     handedInAt,
     joint: describeJoint(truth.joint),

@@ -66,6 +66,20 @@ export interface OwnSitting {
   readonly sections: readonly OwnSection[];
 }
 
+/** A section that somebody sat, marked. */
+export interface SatSection {
+  readonly runId: string;
+  readonly practiceId: string;
+  readonly sittingId: string;
+  readonly paperName: string;
+  readonly className: string;
+  readonly closedAt: Date;
+  readonly mark: SectionMark;
+  readonly isVoid: boolean;
+  /** What it stands for in the paper's rounds; null where the learner has left the class. */
+  readonly placed: PlacedAttempt | null;
+}
+
 /** A run on the bench, as its window follows it. */
 export interface LiveRun {
   readonly runId: string;

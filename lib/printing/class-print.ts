@@ -1,5 +1,6 @@
 import { MARKED_SECTIONS, type MarkedSection, SECTIONS, shownMark } from "../results";
 import type { Block, Printed } from "./block";
+import { isVoidWork, type Work, workWords } from "./work";
 
 /** One marked section of somebody in a class, whatever it was handed in for. */
 export interface ClassResult {
@@ -10,8 +11,7 @@ export interface ClassResult {
   readonly passMark: number;
   readonly isPassed: boolean;
   readonly handedInAt: Date;
-  /** What it was handed in for, such as "practice". */
-  readonly work: string;
+  readonly work: Work;
 }
 
 export interface ClassToPrint {
@@ -31,7 +31,10 @@ const NAMES: Readonly<Record<MarkedSection, string>> = {
   root: "Root face",
 };
 
-/** The result list of the practice of a class: a row for each learner with what they have of each section, then every piece by itself. */
+/**
+ * The result list of a class: a row for each learner with what they have of each section, practice and sittings apart, then
+ * every piece by itself. What is void stands among the pieces, marked as such, and is not counted.
+ */
 export function classPrint({ name, tutors, learners, results, at }: ClassToPrint): readonly Block[] {
   // faces were sections of their own once: they have columns only where there are such marks
   const sections = MARKED_SECTIONS.filter(
@@ -47,7 +50,7 @@ export function classPrint({ name, tutors, learners, results, at }: ClassToPrint
         [tutors.length === 1 ? "Tutor" : "Tutors", tutors.join(", ")],
         ["Learners", String(learners.length)],
         ["As of", at],
-        ["Listed here", "practice; the marks of sittings stand on their boards"],
+        ["Listed here", "practice, and what was sat in closed sittings of this class"],
       ],
     },
     {
@@ -56,15 +59,12 @@ export function classPrint({ name, tutors, learners, results, at }: ClassToPrint
       columns: [
         { name: "Learner" },
         { name: "Sign-in name" },
-        ...sections.flatMap((section) => [
-          { name: `${NAMES[section]}: pieces`, isNumber: true as const },
-          { name: `${NAMES[section]}: passed`, isNumber: true as const },
-          { name: `${NAMES[section]}: last mark`, isNumber: true as const },
-        ]),
+        ...sections.flatMap((section) => KINDS.map((kind) => ({ name: `${NAMES[section]}, ${KIND_NAMES[kind]}` }))),
       ],
       rows: learners.map((learner) => {
         const own = ofLearner(learner.id);
-        return [learner.name, learner.signInName, ...sections.flatMap((section) => standing(own, section))];
+        const cells = sections.flatMap((section) => KINDS.map((kind) => standing(own, section, kind)));
+        return [learner.name, learner.signInName, ...cells];
       }),
       empty: "Nobody is in this class.",
     },
@@ -85,10 +85,10 @@ export function classPrint({ name, tutors, learners, results, at }: ClassToPrint
           learner.name,
           NAMES[section],
           handedInAt,
-          work,
+          workWords(work),
           shownMark(markThousandths).toFixed(1),
           String(passMark),
-          isPassed ? "passed" : "not passed",
+          isVoidWork(work) ? "void" : isPassed ? "passed" : "not passed",
         ]),
       ),
       empty: "Nothing has been handed in yet.",
@@ -97,10 +97,16 @@ export function classPrint({ name, tutors, learners, results, at }: ClassToPrint
   ];
 }
 
-/** How many pieces of a section, how many of them passed, and the last mark. */
-function standing(own: readonly ClassResult[], section: MarkedSection): readonly string[] {
-  const pieces = own.filter((result) => result.section === section);
+const KINDS = ["practice", "sitting"] as const satisfies readonly Work["kind"][];
+const KIND_NAMES: Readonly<Record<Work["kind"], string>> = { practice: "practice", sitting: "sittings" };
+
+/** How many pieces of a section were passed, of how many, and the last mark. */
+function standing(own: readonly ClassResult[], section: MarkedSection, kind: Work["kind"]): string {
+  const pieces = own.filter(
+    (result) => result.section === section && result.work.kind === kind && !isVoidWork(result.work),
+  );
   const last = pieces.at(-1);
+  if (!last) return "none";
   const passed = pieces.filter(({ isPassed }) => isPassed).length;
-  return [String(pieces.length), String(passed), last ? shownMark(last.markThousandths).toFixed(1) : "none"];
+  return `${passed} of ${pieces.length} passed, last ${shownMark(last.markThousandths).toFixed(1)}`;
 }

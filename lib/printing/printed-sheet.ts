@@ -2,6 +2,7 @@ import type { ImperfectionType } from "../imperfections";
 import type { Call } from "../report";
 import type { SectionResult } from "../results";
 import type { SurfaceFace } from "../weld";
+import type { Work } from "./work";
 
 /** What was there, as far as a row of a file speaks of it; lengths in mm. */
 export interface PrintedTruth {
@@ -18,6 +19,7 @@ export interface PrintedTruth {
 export interface PrintedSheet {
   readonly practiceId: string;
   readonly learner: { readonly name: string; readonly signInName: string };
+  readonly work: Work;
   readonly startedAt: Date;
   readonly handedInAt: Date;
   /** The joint in words, as the drawing has it. */

@@ -7,7 +7,7 @@ import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { Caution } from "@/app/_ui/caution";
 import { MarksHistory } from "@/app/_ui/marks-history";
 import { PageFrame } from "@/app/_ui/page-frame";
-import { SittingMarks } from "./sitting-marks";
+import { SittingMarks } from "@/app/_ui/sitting-marks";
 
 export const metadata: Metadata = { title: "Marks" };
 
@@ -19,7 +19,13 @@ export default async function HistoryPage() {
   const { open, handedIn } = practices;
   return (
     <PageFrame title="Your marks" lead="Each piece stands on its own, against the marks it needed that day.">
-      {attempts.length > 0 && <SittingMarks attempts={attempts} />}
+      {attempts.length + handedIn.length > 0 && (
+        <>
+          <p className="mt-2 hidden print:block">Learner: {practices.person.name}</p>
+          <HistoryOnPaper personId={practices.person.id} />
+        </>
+      )}
+      {attempts.length > 0 && <SittingMarks attempts={attempts} sittings="/sitting" />}
       {attempts.length > 0 && handedIn.length > 0 && <h2 className="mt-8 font-semibold text-xl">Practice</h2>}
       {handedIn.length === 0 ? (
         <p className="mt-6">
@@ -29,11 +35,7 @@ export default async function HistoryPage() {
           </Link>
         </p>
       ) : (
-        <>
-          <p className="mt-2 hidden print:block">Learner: {practices.person.name}</p>
-          <HistoryOnPaper personId={practices.person.id} />
-          <MarksHistory practices={handedIn} />
-        </>
+        <MarksHistory practices={handedIn} />
       )}
       <Caution />
     </PageFrame>

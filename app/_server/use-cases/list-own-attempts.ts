@@ -1,29 +1,16 @@
-import type { SectionMark } from "@/lib/practice";
 import type { PlacedAttempt } from "@/lib/sittings";
 import type { Caller } from "../caller";
+import type { SatSection } from "../sitting-views";
 import { listOwnSittings } from "./list-own-sittings";
 import { readOwnCourse } from "./read-own-course";
-
-/** A section that a learner sat, marked. */
-export interface OwnAttempt {
-  readonly runId: string;
-  readonly practiceId: string;
-  readonly sittingId: string;
-  readonly paperName: string;
-  readonly className: string;
-  readonly closedAt: Date;
-  readonly mark: SectionMark;
-  /** What it stands for in the paper's rounds; null where the learner has left the class. */
-  readonly placed: PlacedAttempt | null;
-}
 
 /** Every section that the caller sat and may know the marks of, the latest first, each with its place in its paper's rounds. */
 export async function listOwnAttempts(caller: Caller) {
   const listed = await listOwnSittings(caller);
   if (!listed.ok) return listed;
   const sat = listed.sittings.flatMap((sitting) =>
-    sitting.sections.flatMap(({ mark, closedAt, runId, practiceId }) =>
-      mark && closedAt ? [{ sitting, mark, closedAt, runId, practiceId }] : [],
+    sitting.sections.flatMap(({ mark, closedAt, runId, practiceId, state }) =>
+      mark && closedAt ? [{ sitting, mark, closedAt, runId, practiceId, isVoid: state === "void" }] : [],
     ),
   );
   const papers = new Map(sat.map(({ sitting }) => [`${sitting.classId} ${sitting.paperId}`, sitting]));
@@ -34,7 +21,7 @@ export async function listOwnAttempts(caller: Caller) {
   }
   const attempts = sat
     .map(
-      ({ sitting, ...one }): OwnAttempt => ({
+      ({ sitting, ...one }): SatSection => ({
         ...one,
         sittingId: sitting.id,
         paperName: sitting.paperName,

@@ -1,21 +1,31 @@
+import { PRACTICE } from "@/lib/printing";
 import { readPerson } from "@/prisma/stores/people";
 import type { Caller } from "../caller";
 import { fileOf } from "../file-of";
 import { requireFileKind, requireOwnLearner, requireSignedIn } from "../permissions";
 import { practicesOf } from "../practices-of";
 import { refuse } from "../refusal";
+import { satOfLearner } from "../sat-of-learner";
+import { workOf } from "../sittings/sat-sections";
 
-/** All marks of one person outside sittings as a CSV file, the latest first: their own for anybody, those of their learners for a tutor. */
+/**
+ * All marks of one person as a CSV file, practice and what they sat, the latest first: their own for anybody, in sittings once they
+ * are released, and for a tutor those of their learners.
+ */
 export async function writeHistoryFile(caller: Caller, personId: string, kind: string) {
   const person = await requireOwnOrLearner(caller, personId);
   if (!person.ok) return person;
   const known = requireFileKind(kind);
   if (!known.ok) return known;
   const { learner } = person;
-  const { handedIn } = await practicesOf(learner.id);
+  const [{ handedIn }, sat] = await Promise.all([practicesOf(learner.id), satOfLearner(caller, learner.id)]);
+  const pieces = [
+    ...handedIn.map(({ id, handedInAt }) => ({ practiceId: id, at: Number(handedInAt), work: PRACTICE })),
+    ...sat.map((one) => ({ practiceId: one.practiceId, at: one.closedAt.getTime(), work: workOf(one) })),
+  ].sort((a, b) => b.at - a.at);
   const text = await fileOf(
     known.kind,
-    handedIn.map(({ id }) => ({ practiceId: id, learner })),
+    pieces.map(({ practiceId, work }) => ({ practiceId, learner, work })),
   );
   return { ok: true, name: `${known.kind}-of-${learner.signInName}`, text } as const;
 }

@@ -4,6 +4,7 @@ import { inTenths, type MarkedSection, marksInHundredths } from "../../results";
 import type { SurfaceFace } from "../../weld";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
+import { ATTEMPT_WORDS, type Work } from "../work";
 
 /** What every row begins with: whose piece it is about, and which section of it. */
 export interface OfSection {
@@ -20,13 +21,28 @@ const SECTIONS: Readonly<Record<MarkedSection, string>> = {
 
 export const FACES: Readonly<Record<SurfaceFace, string>> = { cap: "cap face", root: "root face", fillet: "weld face" };
 
-/** Who, which piece, when; the same in every file, so that files can be joined by the piece and the section. */
+type Sat = Extract<Work, { readonly kind: "sitting" }>;
+
+/** A cell that only a section of a sitting has. */
+const ofSitting =
+  (cell: (work: Sat) => string | number | null) =>
+  ({ sheet: { work } }: OfSection) =>
+    work.kind === "sitting" ? cell(work) : null;
+
+const attemptWords = (attempt: Sat["attempt"]) => attempt && ATTEMPT_WORDS[attempt];
+
+/** Who, which piece, when, and what for; the same in every file, so that files can be joined by the piece and the section. */
 export const OF_SECTION: readonly Column<OfSection>[] = [
   { header: "Learner", of: ({ sheet }) => sheet.learner.name },
   { header: "Sign-in name", of: ({ sheet }) => sheet.learner.signInName },
   { header: "Piece", of: ({ sheet }) => sheet.practiceId },
   { header: "Section", of: ({ section }) => SECTIONS[section] },
   { header: "Handed in, UTC", of: ({ sheet }) => sheet.handedInAt },
+  { header: "Work", of: ({ sheet }) => sheet.work.kind },
+  { header: "Paper", of: ofSitting(({ paper }) => paper) },
+  { header: "Round", of: ofSitting(({ round, isVoid }) => (isVoid ? null : round)) },
+  { header: "Attempt", of: ofSitting(({ attempt, isVoid }) => attemptWords(isVoid ? "void" : attempt)) },
+  { header: "Counts", of: ({ sheet: { work } }) => work.kind === "practice" || !work.isVoid },
 ];
 
 /** A number with the decimals that the screen shows, and still a number. */

@@ -86,6 +86,7 @@ describe("a result list on paper", () => {
     day: number,
     markThousandths: number,
     section: ClassResult["section"] = "plate",
+    work: ClassResult["work"] = { kind: "practice" },
   ) => ({
     learnerId,
     section,
@@ -93,7 +94,7 @@ describe("a result list on paper", () => {
     passMark: 70,
     isPassed: markThousandths >= 69_950,
     handedInAt: new Date(Date.UTC(2026, 2, day)),
-    work: "practice",
+    work,
   });
   const learners = [
     { id: "a", name: "Ana", signInName: "ana" },
@@ -111,8 +112,8 @@ describe("a result list on paper", () => {
       result("a", 4, 80_000, "fillet"),
     ]);
     expect(people.rows).toEqual([
-      ["Ana", "ana", "3", "2", "70.0", "1", "1", "80.0"],
-      ["Bo", "bo", "0", "0", "none", "0", "0", "none"],
+      ["Ana", "ana", "2 of 3 passed, last 70.0", "none", "1 of 1 passed, last 80.0", "none"],
+      ["Bo", "bo", "none", "none", "none", "none"],
     ]);
     expect(pieces.rows.map((row) => [row[0], row[4], row[6]])).toEqual([
       ["Ana", "91.2", "passed"],
@@ -123,11 +124,30 @@ describe("a result list on paper", () => {
   });
 
   it("has columns for faces by themselves only where there are such marks", () => {
-    expect(tablesOf([])[0].columns).toHaveLength(8);
+    expect(tablesOf([])[0].columns).toHaveLength(6);
     expect(
       tablesOf([result("b", 1, 50_000, "root")])[0]
-        .columns.slice(-3)
+        .columns.slice(-2)
         .map(({ name }) => name),
-    ).toEqual(["Root face: pieces", "Root face: passed", "Root face: last mark"]);
+    ).toEqual(["Root face, practice", "Root face, sittings"]);
+  });
+
+  it("tells practice from what was sat, says paper, round and attempt, and counts nothing that is void", () => {
+    const sat = { kind: "sitting", paper: "Spring paper", attempt: "first", round: 1, isVoid: false } as const;
+    const [people, pieces] = tablesOf([
+      result("a", 3, 90_000),
+      result("a", 4, 40_000, "plate", sat),
+      result("a", 5, 99_000, "plate", { ...sat, attempt: "void", isVoid: true }),
+      result("a", 6, 75_000, "plate", { ...sat, attempt: "re-sit", round: 2 }),
+      result("a", 7, 71_000, "plate", { ...sat, attempt: null, round: null }),
+    ]);
+    expect(people.rows[0].slice(2, 4)).toEqual(["1 of 1 passed, last 90.0", "2 of 3 passed, last 71.0"]);
+    expect(pieces.rows.map((row) => [row[3], row[4], row[6]])).toEqual([
+      ["practice", "90.0", "passed"],
+      ["Spring paper, round 1, first time", "40.0", "not passed"],
+      ["Spring paper, void, does not count", "99.0", "void"],
+      ["Spring paper, round 2, re-sit", "75.0", "passed"],
+      ["Spring paper", "71.0", "passed"],
+    ]);
   });
 });

@@ -98,6 +98,7 @@ function withQuestions(result: SectionResult): SectionResult {
 export const SHEET: PrintedSheet = {
   practiceId: "piece-1",
   learner: { name: 'Ása Łuk, called "Ö"', signInName: "asa" },
+  work: { kind: "practice" },
   startedAt: new Date("2026-03-02T08:00:00.000Z"),
   handedInAt: new Date("2026-03-02T09:41:07.250Z"),
   joint: "Butt plate, 10 mm",

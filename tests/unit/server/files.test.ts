@@ -140,7 +140,9 @@ test("the file and the list of a class hold what its members handed in, and noth
   expect(await pieces()).toEqual(["mine"]);
   expect(await readClassResults(tutor, "class")).toMatchObject({
     learners: [{ id: "learner" }],
-    results: [{ practiceId: "mine", section: "plate", markThousandths: 57_143, isPassed: false, work: "practice" }],
+    results: [
+      { practiceId: "mine", section: "plate", markThousandths: 57_143, isPassed: false, work: { kind: "practice" } },
+    ],
   });
   await leaveClass("class", "learner", NOW);
   expect(await pieces()).toEqual([]);

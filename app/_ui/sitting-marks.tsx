@@ -1,14 +1,21 @@
 import Link from "next/link";
-import type { OwnAttempt } from "@/app/_server/use-cases/list-own-attempts";
-import { LocalTime } from "@/app/_ui/local-time";
-import { SECTION_NAMES } from "@/app/_ui/section-names";
-import { Sheet } from "@/app/_ui/sheet";
-import { Verdict } from "@/app/_ui/verdict";
+import type { SatSection } from "@/app/_server/sitting-views";
+import { ATTEMPT_WORDS } from "@/lib/printing";
 import { shownMark } from "@/lib/results";
 import type { PlacedAttempt } from "@/lib/sittings";
+import { LocalTime } from "./local-time";
+import { SECTION_NAMES } from "./section-names";
+import { Sheet } from "./sheet";
+import { Verdict } from "./verdict";
+
+interface SittingMarksProps {
+  readonly attempts: readonly SatSection[];
+  /** Where the pages of sittings are, for whoever reads: a learner's, or on the desk. */
+  readonly sittings: "/sitting" | "/desk/sittings";
+}
 
 /** Sections sat in sittings with their marks, apart from what was practice. */
-export function SittingMarks({ attempts }: { readonly attempts: readonly OwnAttempt[] }) {
+export function SittingMarks({ attempts, sittings }: SittingMarksProps) {
   return (
     <Sheet title="Sittings" className="mt-6">
       <div className="relative overflow-x-auto">
@@ -25,20 +32,27 @@ export function SittingMarks({ attempts }: { readonly attempts: readonly OwnAtte
             </tr>
           </thead>
           <tbody>
-            {attempts.map(({ runId, practiceId, sittingId, paperName, className, closedAt, mark, placed }) => (
+            {attempts.map(({ runId, practiceId, sittingId, paperName, className, closedAt, mark, isVoid, placed }) => (
               <tr key={runId} className="border-line border-t">
                 <th scope="row" className="py-3 pr-4 font-normal">
                   <LocalTime at={closedAt} />
                 </th>
                 <td className="py-3 pr-4">
-                  <Link href={`/sitting/${sittingId}`} className="font-medium text-action underline underline-offset-4">
+                  <Link
+                    href={`${sittings}/${sittingId}`}
+                    className="font-medium text-action underline underline-offset-4"
+                  >
                     {paperName}
                   </Link>
                   <span className="block text-ink-2 text-sm">{className}</span>
                 </td>
                 <td className="py-3 pr-4">
                   {SECTION_NAMES[mark.section]}
-                  {placed && <span className="block text-ink-2 text-sm">{kindWords(placed)}</span>}
+                  {isVoid ? (
+                    <span className="block text-ink-2 text-sm">{ATTEMPT_WORDS.void}</span>
+                  ) : (
+                    placed && <span className="block text-ink-2 text-sm">{kindWords(placed)}</span>
+                  )}
                 </td>
                 <td className="py-3 pr-4">
                   <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
@@ -68,13 +82,5 @@ export function SittingMarks({ attempts }: { readonly attempts: readonly OwnAtte
   );
 }
 
-const KINDS: Readonly<Record<PlacedAttempt["kind"], string>> = {
-  first: "first time",
-  "re-sit": "re-sit",
-  borderline: "one more piece like it",
-  extra: "sat once more, changes nothing",
-  void: "void, does not count",
-};
-
 const kindWords = ({ kind, round }: PlacedAttempt): string =>
-  round === 1 ? KINDS[kind] : `${KINDS[kind]}, round ${round}`;
+  round === 1 ? ATTEMPT_WORDS[kind] : `${ATTEMPT_WORDS[kind]}, round ${round}`;
