@@ -13,6 +13,11 @@ export interface AuditEntry {
   readonly details: Readonly<Record<string, string | number>>;
 }
 
+/** What was done to a sitting or a section in it. */
+export interface SittingEntry extends AuditEntry {
+  readonly subject: { readonly kind: "sitting" | "run"; readonly id: string };
+}
+
 /** The row of an entry, to be written in the transaction of what it tells of. */
 export const auditRow = ({ subject, details, ...entry }: AuditEntry): Prisma.AuditEntryCreateManyInput => ({
   ...entry,
@@ -22,7 +27,7 @@ export const auditRow = ({ subject, details, ...entry }: AuditEntry): Prisma.Aud
 });
 
 /** What was done to a sitting and its runs, in the order in which it was done. */
-export async function listAudit(subjectIds: readonly string[]): Promise<readonly AuditEntry[]> {
+export async function listAudit(subjectIds: readonly string[]): Promise<readonly SittingEntry[]> {
   const rows = await database().auditEntry.findMany({
     where: { subjectKind: { in: ["sitting", "run"] }, subjectId: { in: [...subjectIds] } },
     orderBy: { id: "asc" },
