@@ -107,4 +107,13 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
       "The indications of a section cannot bring less than 0 marks. The mark is rounded to one decimal, and that rounded mark decides whether you pass. The lines of your mark sheet add up to it exactly, in thousandths of a mark.",
     ],
   },
+  {
+    title: "When a tutor changes a mark",
+    paragraphs: [
+      "In a sitting a tutor may overrule a line: give it any number of marks from none to what it is worth, or take the price of a false call back. The computed mark stays beside it, and your mark sheet says who changed what, when and why. It can be taken back, with a reason as well.",
+      "A question that turns out to be faulty can be annulled. It then counts as if it had not been asked, and its marks are shared out equally among the other questions of your section; where none is left they are given in full. Nobody loses by it: if you had answered it by its key, it keeps its marks.",
+      "Where a section was marked under an older version of this rule, a tutor may have it marked again under the present one. Both marks are kept, each with its version, and the tutor says which counts, and why.",
+      "Whether you pass, and what you have to sit again, goes by the reviewed mark from the moment it is changed, also after the marks were released. What you have sat meanwhile is kept.",
+    ],
+  },
 ];

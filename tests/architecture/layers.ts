@@ -18,7 +18,8 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   classes: ["workshop"],
   practice: ["weld", "criteria", "report", "results", "workshop"],
   sittings: ["weld", "report", "results", "practice"],
-  printing: ["math", "weld", "imperfections", "criteria", "report", "results", "sittings"],
+  review: ["results"],
+  printing: ["math", "weld", "imperfections", "criteria", "report", "results", "sittings", "review"],
   progress: ["math", "weld", "imperfections", "report", "results"],
 };
 

@@ -1,0 +1,36 @@
+import type { SectionPart, SectionResult } from "../results";
+import { type LineOfResult, linesOf } from "./lines";
+
+/** A line that two markings of one section differ in; null where only the other one has it. */
+export interface Difference {
+  readonly part: SectionPart;
+  readonly before: LineOfResult | null;
+  readonly after: LineOfResult | null;
+}
+
+/** Lines of two markings of the same report that bring other marks, or are there in one only. */
+export function differences(before: SectionResult, after: SectionResult): readonly Difference[] {
+  const [was, is] = [keyed(before), keyed(after)];
+  return [...new Set([...was.keys(), ...is.keys()])].flatMap((key) => {
+    const [one, other] = [was.get(key) ?? null, is.get(key) ?? null];
+    if (one && other && one.earned === other.earned && one.worth === other.worth) return [];
+    const part = (one ?? other)?.part;
+    return part ? [{ part, before: one, after: other }] : [];
+  });
+}
+
+/** Lines by what they are about, so that lines of two results can be laid side by side. */
+function keyed(result: SectionResult): ReadonlyMap<string, LineOfResult> {
+  const { indications, dimensions, sentences, questions } = result;
+  const keys = [
+    ...indications.lines.map(({ kind, truthIds, callIds }) => {
+      const isWhole = kind === "floor" || kind === "nothing-to-find";
+      return isWhole ? kind : `truths ${truthIds.join()} calls ${callIds.join()}`;
+    }),
+    ...(dimensions?.lines ?? []).map(({ dimension, station }) => `dimension ${dimension} ${station}`),
+    ...(dimensions?.statements ?? []).map(({ statement }) => `statement ${statement}`),
+    ...(sentences ? [...sentences.lines.map(({ truthId }) => `sentence ${truthId}`), "sentence on the piece"] : []),
+    ...(questions?.lines ?? []).map(({ question }) => `question ${question}`),
+  ];
+  return new Map(linesOf(result).map((line, at) => [keys[at], line]));
+}
