@@ -1,4 +1,6 @@
+import { Fragment, type ReactNode } from "react";
 import { type DimensionLine, inTenths, type StatementLine } from "@/lib/results";
+import { type LineId, lineId } from "@/lib/review";
 import { ANSWER_NAMES, DIMENSION_FACTS, nameAsked, STATEMENT_FACTS } from "@/lib/weld";
 import { marks } from "./line-words";
 import { statementStory } from "./statement-words";
@@ -6,10 +8,12 @@ import { statementStory } from "./statement-words";
 interface DimensionTableProps {
   readonly lines: readonly DimensionLine[];
   readonly statements: readonly StatementLine[];
+  /** What stands under a line; nothing where nobody said anything of it. */
+  noteOf?(id: LineId): ReactNode;
 }
 
 /** What was measured, what is true and where, how far off, how far off was allowed, what it earned; then what was stated. */
-export function DimensionTable({ lines, statements }: DimensionTableProps) {
+export function DimensionTable({ lines, statements, noteOf }: DimensionTableProps) {
   return (
     <div className="overflow-x-auto px-3">
       <table className="w-full text-left text-sm [&_td]:align-top [&_th]:align-top">
@@ -23,11 +27,17 @@ export function DimensionTable({ lines, statements }: DimensionTableProps) {
           </tr>
         </thead>
         <tbody>
-          {lines.map((line) => (
-            <DimensionRow key={nameAsked(line)} line={line} />
+          {lines.map((line, n) => (
+            <Fragment key={nameAsked(line)}>
+              <DimensionRow line={line} />
+              <NoteRow note={noteOf?.(lineId("dimensions", n))} />
+            </Fragment>
           ))}
-          {statements.map((line) => (
-            <StatementRow key={line.statement} line={line} />
+          {statements.map((line, n) => (
+            <Fragment key={line.statement}>
+              <StatementRow line={line} />
+              <NoteRow note={noteOf?.(lineId("statements", n))} />
+            </Fragment>
           ))}
         </tbody>
       </table>
@@ -36,6 +46,17 @@ export function DimensionTable({ lines, statements }: DimensionTableProps) {
         for it.
       </p>
     </div>
+  );
+}
+
+function NoteRow({ note }: { readonly note: ReactNode }) {
+  if (!note) return null;
+  return (
+    <tr>
+      <td colSpan={5} className="pt-1">
+        {note}
+      </td>
+    </tr>
   );
 }
 

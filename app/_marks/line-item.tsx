@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { CLUTTER_WORDS } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { AccountLine } from "@/lib/results";
@@ -18,10 +19,22 @@ interface LineItemProps {
   readonly missNumber: number;
   onChoose(): void;
   onUncover(): void;
+  /** What stands under it whether it is open or not. */
+  readonly note?: ReactNode;
 }
 
 /** One line of the account: closed a sign, a title and its marks; open the whole arithmetic. */
-export function LineItem({ line, truths, calls, isChosen, isCovered, missNumber, onChoose, onUncover }: LineItemProps) {
+export function LineItem({
+  line,
+  truths,
+  calls,
+  isChosen,
+  isCovered,
+  missNumber,
+  onChoose,
+  onUncover,
+  note,
+}: LineItemProps) {
   const { title, story } = lineWords(line, truths, calls);
   const signWords = line.clutter
     ? `no imperfection, but ${CLUTTER_WORDS[line.clutter.kind].name}`
@@ -80,6 +93,7 @@ export function LineItem({ line, truths, calls, isChosen, isCovered, missNumber,
           )}
         </div>
       )}
+      {note}
     </li>
   );
 }

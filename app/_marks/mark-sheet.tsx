@@ -3,8 +3,10 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import { type FaceHeights, SpecimenView, type SpecimenViewHandle } from "@/app/_bench";
 import { imperfection } from "@/lib/imperfections";
 import type { AccountLine, QuestionLine, SentenceLine } from "@/lib/results";
+import { lineId } from "@/lib/review";
 import { PIECES, type SurfaceFace } from "@/lib/weld";
 import { callHighlight, clutterHighlight, questionHighlight, truthHighlight } from "./highlights";
+import type { LineAct } from "./line-note";
 import { middleOfQuestion, placeOfLine, placeOfTruth } from "./line-place";
 import { vagueStretch } from "./line-words";
 import { PlaceProfile } from "./place-profile";
@@ -13,11 +15,19 @@ import type { SheetView } from "./sheet-view";
 import { SIGNS } from "./sign";
 
 /** The account beside the plate: choosing a line goes to its place under the torch and cuts the weld there. */
-export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
+export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; readonly lineAct?: LineAct }) {
   const [chosen, setChosen] = useState<AccountLine | null>(null);
   const [chosenSentence, setChosenSentence] = useState<SentenceLine | null>(null);
   const [chosenQuestion, setChosenQuestion] = useState<QuestionLine | null>(null);
-  const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
+  const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(
+    // a tutor looks for nothing, and what was overruled is told anyway
+    () =>
+      new Set(
+        sheet.sections.flatMap(({ indications }) =>
+          indications.lines.filter((_, at) => lineAct || sheet.review?.lines[lineId("indications", at)]?.act),
+        ),
+      ),
+  );
   const [heights, setHeights] = useState<Partial<Record<SurfaceFace, FaceHeights>>>({});
   const view = useRef<SpecimenViewHandle>(null);
   const sources = useMemo(
@@ -125,6 +135,8 @@ export function MarkSheet({ sheet }: { readonly sheet: SheetView }) {
             onChooseSentence={chooseSentence}
             onChooseQuestion={chooseQuestion}
             onUncover={uncover}
+            review={sheet.review}
+            lineAct={lineAct}
           />
         ))}
       </div>

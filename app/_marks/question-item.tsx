@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { FACE_WORDS } from "@/app/_ui/section-names";
 import type { QuestionLine } from "@/lib/results";
 import { extentWords } from "./line-words";
@@ -11,10 +12,11 @@ interface QuestionItemProps {
   readonly number: number;
   readonly isChosen: boolean;
   onChoose(): void;
+  readonly note?: ReactNode;
 }
 
 /** One question: closed whether it was answered rightly and its marks; open the options, which was right, and why. */
-export function QuestionItem({ line, number, isChosen, onChoose }: QuestionItemProps) {
+export function QuestionItem({ line, number, isChosen, onChoose, note }: QuestionItemProps) {
   const { stem, options, key, written, explanation, place } = line;
   const isRight = written === key;
   const verdict = written === null ? "not answered" : `${LETTERS[written]}: ${isRight ? "right" : "wrong"}`;
@@ -27,6 +29,7 @@ export function QuestionItem({ line, number, isChosen, onChoose }: QuestionItemP
       worth={line.worth}
       isChosen={isChosen}
       onChoose={onChoose}
+      note={note}
     >
       <ol>
         {options.map((option, n) => (

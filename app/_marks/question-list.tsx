@@ -1,16 +1,19 @@
 "use client";
+import type { ReactNode } from "react";
 import { CAUTION } from "@/lib/criteria";
 import type { QuestionLine, QuestionsResult } from "@/lib/results";
+import { type LineId, lineId } from "@/lib/review";
 import { QuestionItem } from "./question-item";
 
 interface QuestionListProps {
   readonly part: QuestionsResult;
   readonly chosen: QuestionLine | null;
   onChoose(line: QuestionLine): void;
+  noteOf(id: LineId): ReactNode;
 }
 
 /** The questions that were put, in their order. */
-export function QuestionList({ part: { lines }, chosen, onChoose }: QuestionListProps) {
+export function QuestionList({ part: { lines }, chosen, onChoose, noteOf }: QuestionListProps) {
   const right = lines.filter(({ written, key }) => written === key).length;
   return (
     <>
@@ -26,6 +29,7 @@ export function QuestionList({ part: { lines }, chosen, onChoose }: QuestionList
             number={n + 1}
             isChosen={line === chosen}
             onChoose={() => onChoose(line)}
+            note={noteOf(lineId("questions", n))}
           />
         ))}
       </ol>

@@ -1,9 +1,17 @@
 import { SECTION_NAMES } from "@/app/_ui/section-names";
 import type { SectionResult } from "@/lib/results";
+import type { ReviewView } from "./review-view";
 import { verdictWords } from "./summary-words";
 
+interface SectionVerdictProps {
+  readonly result: SectionResult;
+  /** What tutors said to it: then the reviewed mark decides, with the computed one beside it. */
+  readonly review?: ReviewView | null;
+}
+
 /** One section against its own threshold, in words and as a bar with the threshold on it. */
-export function SectionVerdict({ result }: { readonly result: SectionResult }) {
+export function SectionVerdict({ result: computed, review = null }: SectionVerdictProps) {
+  const result = review ? { ...computed, ...review.reviewed } : computed;
   return (
     <div className="rounded-md border border-line bg-sheet p-4">
       <div className="flex items-baseline justify-between gap-4">
@@ -14,6 +22,11 @@ export function SectionVerdict({ result }: { readonly result: SectionResult }) {
       </div>
       <ThresholdBar result={result} />
       <p className="text-sm text-ink-2">{verdictWords(result)}</p>
+      {review && (
+        <p className="text-sm text-ink-2">
+          Reviewed by a tutor. Computed: {computed.shown.toFixed(1)} marks, {computed.passed ? "passed" : "not passed"}.
+        </p>
+      )}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { SENTENCE_NAMES } from "@/lib/report";
 import type { SentenceLine } from "@/lib/results";
 import { sentenceStory, sentenceVerdict } from "./sentence-words";
@@ -12,10 +13,11 @@ interface SentenceItemProps {
   /** What it is about, or what decides it, is a miss that is still covered. */
   readonly isCovered: boolean;
   onChoose(): void;
+  readonly note?: ReactNode;
 }
 
 /** One sentence: closed whether it is right and its marks; open what follows from the report and from the truth. */
-export function SentenceItem({ line, title, isPiece, isChosen, isCovered, onChoose }: SentenceItemProps) {
+export function SentenceItem({ line, title, isPiece, isChosen, isCovered, onChoose, note }: SentenceItemProps) {
   const isRight = line.earned === line.worth;
   // the right answer to a covered miss stays covered with it
   const verdict = isCovered && !isPiece ? "missed, so there is no sentence" : sentenceVerdict(line, isPiece);
@@ -28,6 +30,7 @@ export function SentenceItem({ line, title, isPiece, isChosen, isCovered, onChoo
       worth={line.worth}
       isChosen={isChosen}
       onChoose={onChoose}
+      note={note}
     >
       {isCovered ? (
         <p>

@@ -1,7 +1,9 @@
 "use client";
+import type { ReactNode } from "react";
 import { FACE_NAMES } from "@/app/_ui/section-names";
 import { CAUTION } from "@/lib/criteria";
 import type { SectionResult, SentenceLine, SentencesResult } from "@/lib/results";
+import { type LineId, lineId } from "@/lib/review";
 import { truthTitle, vagueStretch } from "./line-words";
 import { SentenceItem } from "./sentence-item";
 import type { TruthView } from "./sheet-view";
@@ -13,10 +15,11 @@ interface SentenceListProps {
   readonly chosen: SentenceLine | null;
   isCovered(truthId: string | null): boolean;
   onChoose(line: SentenceLine): void;
+  noteOf(id: LineId): ReactNode;
 }
 
 /** The sentence on each imperfection, then the one on the piece, by the criteria that were in force. */
-export function SentenceList({ section, part, truths, chosen, isCovered, onChoose }: SentenceListProps) {
+export function SentenceList({ section, part, truths, chosen, isCovered, onChoose, noteOf }: SentenceListProps) {
   const { criteria, lines, piece } = part;
   const faceOf = ({ truthId }: SentenceLine) => truths.find(({ id }) => id === truthId)?.face;
   // misses are counted on each face, as among the indications
@@ -36,7 +39,7 @@ export function SentenceList({ section, part, truths, chosen, isCovered, onChoos
         By {criteria.name} ({criteria.edition}).
       </p>
       <ol>
-        {lines.map((line) => (
+        {lines.map((line, n) => (
           <SentenceItem
             key={line.truthId}
             line={line}
@@ -45,6 +48,7 @@ export function SentenceList({ section, part, truths, chosen, isCovered, onChoos
             isChosen={line === chosen}
             isCovered={isCovered(line.truthId)}
             onChoose={() => onChoose(line)}
+            note={noteOf(lineId("sentences", n))}
           />
         ))}
         <SentenceItem
@@ -54,6 +58,7 @@ export function SentenceList({ section, part, truths, chosen, isCovered, onChoos
           isChosen={piece === chosen}
           isCovered={isCovered(piece.truthId)}
           onChoose={() => onChoose(piece)}
+          note={noteOf(lineId("sentences", lines.length))}
         />
       </ol>
       <p className="border-line border-t px-3 py-2 text-ink-2 text-xs">{CAUTION}</p>

@@ -2,6 +2,7 @@ import type { Clutter, ImperfectionType } from "@/lib/imperfections";
 import type { Call } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
 import type { AskedDimension, JointFacts, JointKind, SurfaceFace } from "@/lib/weld";
+import type { ReviewView } from "./review-view";
 
 /** What was there, as the browser may know it once the report is handed in. Lengths in mm, as in the stored truth. */
 export interface TruthView {
@@ -34,8 +35,10 @@ export interface SheetView {
   readonly joint: JointFacts;
   /** Its dimensions as they really are, mm or degrees. */
   readonly dimensions: readonly (AskedDimension & { readonly value: number })[];
-  /** One, or one a face where each face was a section of its own. */
+  /** One, or one a face where each face was a section of its own: as computed, by the marking that counts. */
   readonly sections: readonly SectionResult[];
+  /** What tutors said to the mark of a section of a sitting; null where nobody did. */
+  readonly review: ReviewView | null;
   readonly truths: readonly TruthView[];
   readonly clutter: readonly ClutterView[];
   readonly calls: readonly Call[];

@@ -13,10 +13,22 @@ interface TickedLineProps {
   onChoose(): void;
   /** What is told once it is open. */
   readonly children: ReactNode;
+  /** What stands under it whether it is open or not. */
+  readonly note?: ReactNode;
 }
 
 /** A line of the mark sheet that is right or wrong: closed a tick or a cross, its title and its marks; on paper it is open. */
-export function TickedLine({ title, verdict, isRight, earned, worth, isChosen, onChoose, children }: TickedLineProps) {
+export function TickedLine({
+  title,
+  verdict,
+  isRight,
+  earned,
+  worth,
+  isChosen,
+  onChoose,
+  children,
+  note,
+}: TickedLineProps) {
   return (
     <li className={`break-inside-avoid border-line border-t ${isChosen ? "bg-paper-2" : ""}`}>
       <button
@@ -41,6 +53,7 @@ export function TickedLine({ title, verdict, isRight, earned, worth, isChosen, o
         </span>
       </button>
       <div className={`px-3 pb-4 text-sm xl:pl-13 print:block ${isChosen ? "" : "hidden"}`}>{children}</div>
+      {note}
     </li>
   );
 }

@@ -91,7 +91,9 @@ export function rulesOf({
       ? `A section that you do not pass is not sat again by itself: the whole paper is due again${several ? ", all sections of it" : ""}.`
       : `A section that you do not pass is sat again by itself, on a fresh piece, ${times}. If that does not pass it either, the whole paper is due again.`,
     ...(borderlinePiece
-      ? ["Just short of the pass mark you get one more piece like it at once, and the mean of both marks decides."]
+      ? [
+          "You may be given a second piece of a section in the same sitting; then the mean of both marks decides. Why is told with the marks.",
+        ]
       : []),
   ];
 }

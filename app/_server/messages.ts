@@ -232,6 +232,36 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "Your piece is still being made. Your clock stands still; the section opens as soon as the piece is there.",
   },
+  "not-reviewable": {
+    status: 409,
+    sentence:
+      "Marks can be changed once the sitting is closed and the section is marked, unless it is void. Nothing was changed; look at the board of the sitting.",
+  },
+  "no-such-line": {
+    status: 404,
+    sentence: "This mark sheet has no such line that can be overruled, so nothing was changed. Reload the page.",
+  },
+  "no-such-question": {
+    status: 404,
+    sentence: "This section has no such question that counts, so nothing was changed. Reload the page.",
+  },
+  "no-such-act": {
+    status: 404,
+    sentence: "There is nothing like that to take back any more, so nothing was changed. Reload the page.",
+  },
+  "review-changed": {
+    status: 409,
+    sentence:
+      "One of these marks was changed meanwhile, so nothing was done. Look at it as it stands now, then do it again if it is still right.",
+  },
+  "same-rule": {
+    status: 409,
+    sentence: "The section was marked under the present rule already. Nothing was changed, and nothing is to be done.",
+  },
+  "nothing-differs": {
+    status: 409,
+    sentence: "Under the present rule every line brings what it brought, so nothing was changed.",
+  },
 };
 
 /** One or two sentences for the person in front of the screen. */

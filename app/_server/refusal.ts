@@ -53,6 +53,13 @@ const OWN_CODES = [
   "not-expected",
   "piece-not-made",
   "book-closed",
+  "not-reviewable",
+  "no-such-line",
+  "no-such-question",
+  "no-such-act",
+  "review-changed",
+  "same-rule",
+  "nothing-differs",
 ] as const;
 export type RefusalCode = (typeof OWN_CODES)[number] | RunRefusal | SittingRefusal;
 

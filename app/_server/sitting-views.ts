@@ -62,6 +62,8 @@ export interface OwnSitting {
   /** Why it does not count; null where it does. */
   readonly voidReason: string | null;
   readonly isPaused: boolean;
+  /** When the marks were released; null before. */
+  readonly releasedAt: Date | null;
   readonly feedback: Sitting["paper"]["feedback"];
   readonly sections: readonly OwnSection[];
 }
@@ -129,8 +131,15 @@ export interface BoardRun {
   readonly voidReason: string | null;
   /** How much is written, as last saved: counts, and nothing of what it says. */
   readonly written: { readonly indications: number; readonly answers: number };
-  /** Shown mark and verdict against its pass mark, once it is marked. */
-  readonly mark: { readonly shown: number; readonly isPassed: boolean; readonly passMark: number } | null;
+  /** Shown mark that counts and its verdict against its pass mark, once it is marked. */
+  readonly mark: {
+    readonly shown: number;
+    readonly isPassed: boolean;
+    readonly passMark: number;
+    /** Where a tutor has acted on it: the mark as it was computed, and when what counts last changed. */
+    readonly computed: { readonly shown: number; readonly isPassed: boolean } | null;
+    readonly reviewedAt: Date | null;
+  } | null;
   /** What it stands for in the learner's course; null until the sitting is closed and it is marked. */
   readonly placed: Pick<PlacedAttempt, "kind" | "decidedOn" | "outcome"> | null;
   /** Whether the learner has seen what there was to find. */
@@ -175,6 +184,8 @@ export interface Board {
     readonly closedAt: Date | null;
     readonly releasedAt: Date | null;
     readonly voidReason: string | null;
+    /** Whether re-sits are due from its learners, and planned for all of them; null until it is closed. */
+    readonly resits: "none" | "due" | "planned" | null;
     /** When the sitting is over for everybody, as far as is known; null while that moves with a pause. */
     readonly endsAt: Date | null;
   };

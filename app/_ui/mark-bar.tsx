@@ -1,11 +1,12 @@
-import type { SectionMark } from "@/lib/practice";
+import { countingMark, type SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
 import { SECTION_NAMES } from "./section-names";
 import { Verdict } from "./verdict";
 
-/** One section's mark as a bar against its own threshold, and in words. */
+/** One section's mark, the one that counts, as a bar against its own threshold, and in words. */
 export function MarkBar({ mark }: { readonly mark: SectionMark }) {
-  const shown = shownMark(mark.markThousandths);
+  const { markThousandths, isPassed } = countingMark(mark);
+  const shown = shownMark(markThousandths);
   return (
     <div className="grid grid-cols-[5rem_3rem_1fr] items-center gap-x-3 text-sm sm:grid-cols-[5rem_1fr_3rem_12rem]">
       <span>{SECTION_NAMES[mark.section]}</span>
@@ -22,12 +23,12 @@ export function MarkBar({ mark }: { readonly mark: SectionMark }) {
           vectorEffect="non-scaling-stroke"
           className="fill-paper-2 forced-colors:stroke-[CanvasText] print:stroke-ink-2"
         />
-        <rect y="3" width={shown} height="6" className={mark.isPassed ? "fill-found" : "fill-missed"} />
+        <rect y="3" width={shown} height="6" className={isPassed ? "fill-found" : "fill-missed"} />
         <rect x={mark.passMark - 0.4} width="0.8" height="12" className="fill-ink" />
       </svg>
       <span className="text-right font-semibold">{shown.toFixed(1)}</span>
       <span className="whitespace-nowrap text-ink-2">
-        <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
+        <Verdict isPassed={isPassed} />, needed {mark.passMark}
       </span>
     </div>
   );

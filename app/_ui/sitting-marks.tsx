@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { SatSection } from "@/app/_server/sitting-views";
+import { countingMark } from "@/lib/practice";
 import { ATTEMPT_WORDS } from "@/lib/printing";
 import { shownMark } from "@/lib/results";
 import type { PlacedAttempt } from "@/lib/sittings";
@@ -55,10 +56,17 @@ export function SittingMarks({ attempts, sittings }: SittingMarksProps) {
                   )}
                 </td>
                 <td className="py-3 pr-4">
-                  <span className="inline-block w-12 font-semibold">{shownMark(mark.markThousandths).toFixed(1)}</span>{" "}
+                  <span className="inline-block w-12 font-semibold">
+                    {shownMark(countingMark(mark).markThousandths).toFixed(1)}
+                  </span>{" "}
                   <span className="whitespace-nowrap text-ink-2">
-                    <Verdict isPassed={mark.isPassed} />, needed {mark.passMark}
+                    <Verdict isPassed={countingMark(mark).isPassed} />, needed {mark.passMark}
                   </span>
+                  {mark.reviewed && (
+                    <span className="block text-ink-2 text-sm">
+                      reviewed by a tutor; computed {shownMark(mark.markThousandths).toFixed(1)}
+                    </span>
+                  )}
                   {placed?.kind === "borderline" && placed.decidedOn !== null && (
                     <span className="block text-ink-2 text-sm">
                       The mean of both, {placed.decidedOn.toFixed(1)}, decides: {placed.outcome}.

@@ -52,4 +52,17 @@ export interface SectionMark {
   readonly markThousandths: number;
   readonly isPassed: boolean;
   readonly ruleVersion: string;
+  /** What tutors' acts leave of it, beside what was computed; absent where no tutor has acted on it. */
+  readonly reviewed?: ReviewedMark;
 }
+
+export interface ReviewedMark {
+  readonly markThousandths: number;
+  readonly isPassed: boolean;
+  /** When an act last changed the mark that counts, or else of the first act. */
+  readonly at: Date;
+}
+
+/** The mark that counts, for passing and for what is to be sat again: as reviewed, or else as computed. */
+export const countingMark = ({ markThousandths, isPassed, reviewed }: SectionMark): Omit<ReviewedMark, "at"> =>
+  reviewed ?? { markThousandths, isPassed };

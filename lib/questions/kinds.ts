@@ -38,6 +38,7 @@ import { typeAtPlace } from "./piece/type-at-place";
 import { undercutToe } from "./piece/undercut-toe";
 import { weldWidth } from "./piece/weld-width";
 import { whichFace } from "./piece/which-face";
+import type { Source } from "./question";
 import { eyeAngle } from "./trade/eye-angle";
 import { eyeDistance } from "./trade/eye-distance";
 import { feelerStep } from "./trade/feeler-step";
@@ -109,3 +110,6 @@ export const KINDS: readonly Kind[] = [
   typeOfLook,
   whereToLook,
 ];
+
+/** Where questions of a kind come from; null for a kind of before that is asked no more. */
+export const sourceOfKind = (kind: string): Source | null => KINDS.find(({ name }) => name === kind)?.source ?? null;

@@ -1,5 +1,4 @@
 import type { Criteria } from "../criteria";
-import type { Question } from "../questions";
 import type { Report } from "../report";
 import {
   DEFAULT_DIMENSION_TOLERANCES,
@@ -24,7 +23,7 @@ import { PIECES, type SurfaceFace } from "../weld";
 import { apportion } from "./apportion";
 import { markDimensions } from "./dimensions";
 import { markIndications } from "./indications";
-import { markQuestions } from "./questions";
+import { type MarkedQuestion, markQuestions } from "./questions";
 import { WHOLE } from "./section";
 import { markSentences } from "./sentences";
 
@@ -73,7 +72,7 @@ export function markSection(
   truth: Pick<Truth, "items" | "clutter" | "dimensions" | "statements" | "joint">,
   report: Pick<Report, "calls" | "measures" | "statements" | "pieceSentence" | "answers">,
   settings: SectionSettings,
-  questions: readonly Question[] = [],
+  questions: readonly MarkedQuestion[] = [],
 ): SectionResult {
   const { passMark, weights, tolerances, dimensionTolerances, sizeUncertainty, criteria } = settings;
   const faces = FACES_OF[section];

@@ -3,12 +3,19 @@ import type { ChosenOptions } from "../report";
 import type { QuestionLine, QuestionsResult } from "../results";
 import { apportion } from "./apportion";
 
+/** What marking has to know of a question; where it comes from is none of it. */
+export type MarkedQuestion = Omit<Question, "source">;
+
 /**
  * Marks the questions of a section, `whole` thousandths between them in equal parts (to the thousandth, earlier ones first): the
  * right option earns all that a question is worth, any other or none earns nothing and costs nothing. Answers to questions that
  * were not asked count for nothing.
  */
-export function markQuestions(questions: readonly Question[], answers: ChosenOptions, whole: number): QuestionsResult {
+export function markQuestions(
+  questions: readonly MarkedQuestion[],
+  answers: ChosenOptions,
+  whole: number,
+): QuestionsResult {
   const worths = apportion(
     whole,
     questions.map(() => 1),

@@ -3,11 +3,19 @@ import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from 
 import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
+import type { ReviewAct } from "@/lib/review";
 import type { Truth } from "@/lib/specimen";
 import { database } from "../client";
-import { questionsColumn, reportColumn, resultColumn, sentencingCriteriaColumn, truthColumn } from "../columns";
+import {
+  questionsColumn,
+  reportColumn,
+  resultColumn,
+  reviewContentColumn,
+  sentencingCriteriaColumn,
+  truthColumn,
+} from "../columns";
 import { Prisma } from "../generated/client/client";
-import type { AttemptModel, PracticeModel } from "../generated/client/models";
+import type { AttemptModel, PracticeModel, ReviewActModel } from "../generated/client/models";
 
 const withAttempts = { attempts: { omit: { result: true } } } as const;
 const withRun = { ...withAttempts, run: { select: { id: true } } } as const;
@@ -29,9 +37,11 @@ export interface PracticeToCreate {
   readonly startedAt: Date;
 }
 
-/** A section's mark with its account, as it was marked at hand-in. */
+/** A section's mark with its account, as it was marked at hand-in, and what tutors said to it since. */
 export interface AccountedMark extends SectionMark {
   readonly result: SectionResult;
+  /** In the order in which they were done. */
+  readonly acts: readonly ReviewAct[];
 }
 
 /** Everything kept of a handed-in practice, as values of that day. */
@@ -156,7 +166,7 @@ export interface HandIn {
   readonly reportClosedAt: Date | null;
   readonly truth: Truth;
   readonly generatorVersion: string;
-  readonly sections: readonly (AccountedMark & { readonly id: string })[];
+  readonly sections: readonly (Omit<AccountedMark, "reviewed" | "acts"> & { readonly id: string })[];
   readonly handedInAt: Date;
 }
 
@@ -194,7 +204,7 @@ export async function handIn({
 export async function readHandedInPractice(id: string): Promise<HandedInPractice | null> {
   const row = await database().practice.findUnique({
     where: { id },
-    include: { attempts: true, run: { select: { id: true } } },
+    include: { attempts: { include: { reviewActs: { orderBy: { id: "asc" } } } }, run: { select: { id: true } } },
   });
   if (!row || row.truth === null || row.generatorVersion === null) return null;
   if (row.attempts.length === 0) throw new Error(`practice ${id} was handed in without a mark`);
@@ -205,6 +215,7 @@ export async function readHandedInPractice(id: string): Promise<HandedInPractice
     sections: inOrder(row.attempts).map((attempt) => ({
       ...markOf(attempt),
       result: resultColumn.read(attempt.result),
+      acts: attempt.reviewActs.map(reviewActOf),
     })),
   };
 }
@@ -295,6 +306,20 @@ function markOf({
   markThousandths,
   isPassed,
   ruleVersion,
+  reviewedThousandths,
+  reviewedIsPassed,
+  reviewedAt,
 }: Omit<AttemptModel, "result">): SectionMark {
-  return { section, passMark, markThousandths, isPassed, ruleVersion };
+  const computed = { section, passMark, markThousandths, isPassed, ruleVersion };
+  if (reviewedThousandths === null || reviewedIsPassed === null || reviewedAt === null) return computed;
+  const reviewed = { markThousandths: reviewedThousandths, isPassed: reviewedIsPassed, at: reviewedAt };
+  return { ...computed, reviewed };
 }
+
+export const reviewActOf = ({ id, at, actorId, actorName, content, reason }: ReviewActModel): ReviewAct => ({
+  id,
+  at,
+  by: { id: actorId, name: actorName },
+  reason,
+  what: reviewContentColumn.read(content),
+});

@@ -1,3 +1,4 @@
+import { countingMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
 import { type Course, type CourseAttempt, type CourseRule, courseOf, mayShowMarks } from "@/lib/sittings";
 import { listSittingsOf, readCourseTrace, type StoredRun, type StoredSitting } from "@/prisma/stores/sittings";
@@ -9,9 +10,14 @@ export const coursesOfClass = async (
   rule: CourseRule,
 ): Promise<ReadonlyMap<string, Course>> => coursesIn(await listSittingsOf(classId, paperId), rule);
 
-interface Remembered {
-  readonly trace: string;
+interface ClassCourses {
+  readonly sittings: readonly StoredSitting[];
+  /** By learner. */
   readonly courses: ReadonlyMap<string, Course>;
+}
+
+interface Remembered extends ClassCourses {
+  readonly trace: string;
 }
 
 /** The last courses of this process by class, paper and rule, for views that ask once a second. */
@@ -19,22 +25,19 @@ const remembered = new Map<string, Remembered>();
 /** More classes than anybody looks at in one workshop at a time. */
 const MOST_REMEMBERED = 50;
 
-/** The same as `coursesOfClass`, worked out anew only once something in them has changed. */
-export async function coursesOfClassAgain(
-  classId: string,
-  paperId: string,
-  rule: CourseRule,
-): Promise<ReadonlyMap<string, Course>> {
+/** The same with the sittings that they come from, worked out anew only once something in them has changed. */
+export async function coursesOfClassAgain(classId: string, paperId: string, rule: CourseRule): Promise<ClassCourses> {
   const key = JSON.stringify([classId, paperId, rule]);
   // before the sittings: what changes in between is found the next time
   const trace = await readCourseTrace(classId, paperId);
   const known = remembered.get(key);
-  if (known?.trace === trace) return known.courses;
-  const courses = await coursesOfClass(classId, paperId, rule);
+  if (known?.trace === trace) return known;
+  const sittings = await listSittingsOf(classId, paperId);
+  const again: Remembered = { trace, sittings, courses: coursesIn(sittings, rule) };
   remembered.delete(key);
-  remembered.set(key, { trace, courses });
+  remembered.set(key, again);
   for (const oldest of [...remembered.keys()].slice(0, -MOST_REMEMBERED)) remembered.delete(oldest);
-  return courses;
+  return again;
 }
 
 /** The same from the sittings of one paper and one class. */
@@ -90,7 +93,8 @@ function attemptsIn(
             section: run.section,
             sittingId: sitting.sitting.id,
             at: run.closedAt,
-            mark: shownMark(mark.markThousandths),
+            // what is due goes by the mark as reviewed
+            mark: shownMark(countingMark(mark).markThousandths),
             passMark: mark.passMark,
             isVoid: run.state === "void",
             isBorderline: run.isBorderline,

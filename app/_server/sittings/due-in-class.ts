@@ -48,7 +48,7 @@ function sectionsDue(course: Course): DueInClass["learners"][number]["sections"]
 }
 
 /** Who has something to sit, or is at something, in these sittings. */
-const busyWith = (sittings: readonly StoredSitting[]): ReadonlySet<string> =>
+export const busyWith = (sittings: readonly StoredSitting[]): ReadonlySet<string> =>
   new Set(
     sittings
       .filter(({ sitting }) => TO_COME.includes(sitting.state))

@@ -21,6 +21,7 @@ export function ownView(stored: StoredSitting, userId: string, now: Date): OwnSi
     wasClosed: sitting.wasClosed,
     voidReason: sitting.voided?.reason ?? null,
     isPaused: state === "paused",
+    releasedAt: sitting.releasedAt,
     feedback: paper.feedback,
     // as the paper has them, a parallel piece behind the section that it goes with
     sections: paper.sections.flatMap(({ section }) =>

@@ -1,4 +1,4 @@
-import type { SectionMark } from "@/lib/practice";
+import { countingMark, type SectionMark } from "@/lib/practice";
 import { shownMark } from "@/lib/results";
 import { type Course, courseOf, courseRule, lastDeadline, nextFor, type Paper } from "@/lib/sittings";
 import { listAudit } from "@/prisma/stores/audit";
@@ -11,6 +11,7 @@ import type { Board, BoardLearner, BoardRun, ClockView } from "../sitting-views"
 import { byClock } from "../sittings/change-sitting";
 import { clockView } from "../sittings/clock-view";
 import { coursesOfClassAgain } from "../sittings/courses-of-class";
+import { busyWith } from "../sittings/due-in-class";
 import { pieceOf } from "../sittings/own-view";
 
 /** A browser tells every few seconds that it is there; for so long after the last time it counts as there, ms. */
@@ -26,12 +27,13 @@ export async function readBoard(caller: Caller, id: string) {
   const { sitting, runs } = byClock(stored, now);
   const isOver = sitting.state === "closed" || sitting.state === "released";
   const rule = courseRule(sitting.paper);
-  const [presences, log, written, courses] = await Promise.all([
+  const [presences, log, written, over] = await Promise.all([
     listPresences(id),
     listAudit([id, ...runs.map((run) => run.id)]),
     countWritten(id),
     isOver ? coursesOfClassAgain(stored.groupId, stored.paperId, rule) : null,
   ]);
+  const courses = over?.courses ?? null;
   const names = await listPeopleNames([...new Set(log.map(({ actorId }) => actorId))]);
   const pieces = new Map(stored.runs.map((one) => [one.specimenId, pieceOf(one)]));
   const learners = [...new Set(runs.map(({ userId }) => userId))].map((userId): BoardLearner => {
@@ -70,6 +72,7 @@ export async function readBoard(caller: Caller, id: string) {
       closedAt,
       releasedAt,
       voidReason: voided?.reason ?? null,
+      resits: over && resitsOf(learners, busyWith(over.sittings)),
       endsAt:
         state === "running" && runs.every((run) => run.state !== "paused")
           ? lastDeadline({ sitting, runs }, now)
@@ -98,6 +101,13 @@ const inOrder = (runs: readonly StoredRun[], { sections }: Paper): readonly Stor
 function standingIn(course: Course): BoardLearner["standing"] {
   const { isPassed, round, due } = nextFor(course);
   return { isPassed, round, due };
+}
+
+/** Whoever sat something and has yet to pass is due again, unless a sitting of the paper is planned or on for them. */
+function resitsOf(learners: readonly BoardLearner[], busy: ReadonlySet<string>): Board["sitting"]["resits"] {
+  const due = learners.filter(({ standing, runs }) => standing?.isPassed === false && runs.some(({ mark }) => mark));
+  if (due.length === 0) return "none";
+  return due.every(({ userId }) => busy.has(userId)) ? "planned" : "due";
 }
 
 const NOTHING_WRITTEN: Written = { indications: 0, answers: 0 };
@@ -132,7 +142,16 @@ function boardRun(
 }
 
 function markOf([mark]: readonly SectionMark[]): BoardRun["mark"] {
-  return mark ? { shown: shownMark(mark.markThousandths), isPassed: mark.isPassed, passMark: mark.passMark } : null;
+  if (!mark) return null;
+  const { markThousandths, isPassed, passMark, reviewed } = mark;
+  const counting = countingMark(mark);
+  return {
+    shown: shownMark(counting.markThousandths),
+    isPassed: counting.isPassed,
+    passMark,
+    computed: reviewed ? { shown: shownMark(markThousandths), isPassed } : null,
+    reviewedAt: reviewed?.at ?? null,
+  };
 }
 
 function placeIn({ attempts }: Course, runId: string): BoardRun["placed"] {

@@ -31,6 +31,7 @@ const sitting = (changes: Partial<OwnSitting>): OwnSitting => ({
   className: "Monday class",
   state: "running",
   plannedAt: new Date(0),
+  releasedAt: null,
   wasClosed: false,
   voidReason: null,
   isPaused: false,

@@ -3,6 +3,8 @@ import type { OwnSection, OwnSitting } from "@/app/_server/sitting-views";
 import { LocalTime } from "@/app/_ui/local-time";
 import { MarkBar } from "@/app/_ui/mark-bar";
 import { SECTION_NAMES, SECTION_WORDS } from "@/app/_ui/section-names";
+import type { ReviewedMark, SectionMark } from "@/lib/practice";
+import { shownMark } from "@/lib/results";
 import { SectionTime } from "./section-time";
 import { StartSection } from "./start-section";
 
@@ -29,7 +31,7 @@ export function SectionRows({ sitting, mayStart, now }: SectionRowsProps) {
           <div className="min-w-0 flex-1 basis-80">
             <h3 className="font-semibold">
               {SECTION_NAMES[section.section]}
-              {section.isBorderline && ", one more piece like it"}
+              {section.isBorderline && ", second piece"}
             </h3>
             <p className="mt-1 text-ink-2">
               <HowItStands
@@ -42,6 +44,11 @@ export function SectionRows({ sitting, mayStart, now }: SectionRowsProps) {
             {section.mark && (
               <div className="mt-3">
                 <MarkBar mark={section.mark} />
+                {section.mark.reviewed && (
+                  <p className="mt-1 text-ink-2 text-sm">
+                    <MarkChange mark={section.mark} reviewed={section.mark.reviewed} releasedAt={sitting.releasedAt} />
+                  </p>
+                )}
               </div>
             )}
           </div>
@@ -73,6 +80,26 @@ export function SectionRows({ sitting, mayStart, now }: SectionRowsProps) {
         </li>
       ))}
     </ul>
+  );
+}
+
+interface MarkChangeProps {
+  readonly mark: SectionMark;
+  readonly reviewed: ReviewedMark;
+  readonly releasedAt: Date | null;
+}
+
+/** That a tutor has reviewed a mark, and on which date it was changed where the learner had seen another one. */
+function MarkChange({ mark, reviewed, releasedAt }: MarkChangeProps) {
+  const computed = shownMark(mark.markThousandths).toFixed(1);
+  const isLater = releasedAt !== null && reviewed.at > releasedAt;
+  const after =
+    mark.markThousandths === reviewed.markThousandths ? "It is the computed mark." : `Computed: ${computed}.`;
+  return (
+    <>
+      {isLater ? "Your mark was changed by a tutor on " : "Reviewed by a tutor on "}
+      <LocalTime at={reviewed.at} />. {after} Your mark sheet says what, when and why.
+    </>
   );
 }
 

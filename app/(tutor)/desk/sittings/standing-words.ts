@@ -9,7 +9,7 @@ export function standingWords({ isPassed, round, due }: Pick<NextInCourse, "isPa
     list(due.filter((one) => one.why === why).map(({ section }) => SECTION_WORDS[section]));
   const sentences = [
     among("re-sit") && `re-sit due: ${among("re-sit")}`,
-    among("parallel-piece") && `parallel piece open: ${among("parallel-piece")}`,
+    among("parallel-piece") && `second piece still to sit: ${among("parallel-piece")}`,
     among("first") && (round > 1 ? `round ${round} due: ${among("first")}` : `still to sit: ${among("first")}`),
   ];
   return sentences.filter(Boolean).join("; ");

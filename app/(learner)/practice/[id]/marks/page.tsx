@@ -3,6 +3,7 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { MarkSheet } from "@/app/_marks/mark-sheet";
 import { OtherStandards } from "@/app/_marks/other-standards";
+import { ReviewSummary } from "@/app/_marks/review-summary";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
 import { summaryWords } from "@/app/_marks/summary-words";
 import { PieceOnPaper } from "@/app/_paper/piece-on-paper";
@@ -26,6 +27,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     return showRefusal(read);
   }
   const { sheet, learner, isOwn, sittingId } = read;
+  const { runId } = sheet.practice;
   const view = sheetViewOf(sheet);
   const [well, dearest, practise] = summaryWords(view);
   const ownNext = sittingId ? ["Back to the sitting", `/sitting/${sittingId}`] : ["On to the next piece", "/"];
@@ -47,7 +49,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     >
       <div className="mt-4 grid gap-4 md:grid-cols-2">
         {view.sections.map((result) => (
-          <SectionVerdict key={result.section} result={result} />
+          <SectionVerdict key={result.section} result={result} review={view.review} />
         ))}
       </div>
       <div className="mt-4 flex flex-wrap items-end justify-between gap-4">
@@ -69,9 +71,18 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
           >
             How marks are given
           </Link>
+          {!isOwn && runId && (
+            <Link
+              href={`/desk/sittings/${sittingId}/marks/${runId}`}
+              className="inline-flex min-h-11 items-center rounded border border-ink-2 bg-sheet px-5 font-medium hover:bg-paper-2"
+            >
+              Review the marks
+            </Link>
+          )}
           <PieceOnPaper id={id} />
         </nav>
       </div>
+      {view.review && <ReviewSummary review={view.review} />}
       <MarkSheet sheet={view} />
       <OtherStandards sheet={view} />
       <Caution />

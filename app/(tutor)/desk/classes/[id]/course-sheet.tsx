@@ -112,7 +112,7 @@ function Round({ round: { round, attempts, outcome }, isOnly, sections, practice
 
 const JOINED_BY: Partial<Readonly<Record<PlacedAttempt["kind"], string>>> = {
   "re-sit": "re-sit",
-  borderline: "with parallel piece",
+  borderline: "with second piece",
 };
 
 interface AttemptProps {
@@ -163,5 +163,5 @@ function Outcome({ kind, outcome }: Pick<PlacedAttempt, "kind" | "outcome">) {
   if (kind === "void") return <span className="text-ink-2 text-sm">void</span>;
   if (kind === "extra") return <span className="text-ink-2 text-sm">had been passed before</span>;
   if (outcome === "passed" || outcome === "failed") return <Verdict isPassed={outcome === "passed"} />;
-  return <span className="text-ink-2 text-sm">decided with its parallel piece</span>;
+  return <span className="text-ink-2 text-sm">decided with its second piece</span>;
 }

@@ -67,7 +67,7 @@ export function RulesCard({ draft, onChange }: RulesCardProps) {
           value={draft.borderlinePiece ? "yes" : "no"}
           choices={[
             ["no", "a section is not passed"],
-            ["yes", "one more piece follows at once, and the mean of both marks decides"],
+            ["yes", "a second piece follows at once, and the mean of both marks decides"],
           ]}
           onChange={(piece) => onChange({ borderlinePiece: piece === "yes" })}
         />

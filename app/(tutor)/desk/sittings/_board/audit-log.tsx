@@ -7,7 +7,7 @@ import { actWords } from "./board-words";
 /** Who of the tutors did what, when and why; the latest first. */
 export function AuditLog({ log, learners }: Pick<Board, "log" | "learners">) {
   return (
-    <Sheet title="What tutors did" className="mt-5">
+    <Sheet title="What was done" className="mt-5">
       <ol className="mt-2">
         {log.toReversed().map((entry) => (
           <li

@@ -1,11 +1,12 @@
 import { SECTION_NAMES } from "@/app/_ui/section-names";
+import { marksInHundredths, shownMark } from "@/lib/results";
 import type { SittingState } from "@/lib/sittings";
 import { isOver } from "../sitting-words";
 import type { Board, BoardLearner, BoardRun, LogEntry } from "./board";
 
-/** "Butt plate", "Butt plate, parallel piece". */
+/** "Butt plate", "Butt plate, second piece". */
 export const runName = ({ section, isBorderline }: Pick<BoardRun, "section" | "isBorderline">): string =>
-  isBorderline ? `${SECTION_NAMES[section]}, parallel piece` : SECTION_NAMES[section];
+  isBorderline ? `${SECTION_NAMES[section]}, second piece` : SECTION_NAMES[section];
 
 /** How a section stands, in a few words. */
 export function runWords(run: BoardRun, sitting: SittingState): string {
@@ -51,6 +52,10 @@ const ACTS: Readonly<Record<string, string>> = {
   "add-time": "gave more time",
   "re-open": "opened again",
   "change-factor": "changed the extra time",
+  overrule: "overruled a line",
+  annul: "annulled a question",
+  "mark-again": "had a section marked again",
+  "take-back": "took back a change",
 };
 
 /** One act of a tutor in words: "gave more time: 10 min, Kim, butt plate". */
@@ -59,8 +64,24 @@ export function actWords({ act, subject, details }: LogEntry, learners: readonly
   const { minutes, factor, learnerId } = details;
   const amount = [minutes !== undefined && `${minutes} min`, factor !== undefined && `× ${factor}`].filter(Boolean);
   const whom = subjectWords(subject, learnerId, act, learners);
-  const rest = [...amount, ...whom];
+  const rest = [...amount, ...whom, ...reviewWords(details)];
   return rest.length > 0 ? `${what}: ${rest.join(", ")}` : what;
+}
+
+const inMarks = (thousandths: string | number): string => marksInHundredths(Number(thousandths));
+
+/** What was done to a mark: the line before and after, then mark and verdict before and after. */
+function reviewWords(details: LogEntry["details"]): readonly string[] {
+  const { line, lineBefore, lineAfter, counts, markBefore, markAfter, verdictBefore, verdictAfter } = details;
+  if (markBefore === undefined || markAfter === undefined) return [];
+  const ofLine =
+    lineBefore === undefined || lineAfter === undefined ? "" : `, ${inMarks(lineBefore)} → ${inMarks(lineAfter)}`;
+  const shown = (thousandths: string | number) => shownMark(Number(thousandths)).toFixed(1);
+  return [
+    ...(line ? [`“${line}”${ofLine}`] : []),
+    ...(counts ? [String(counts)] : []),
+    `mark ${shown(markBefore)} ${verdictBefore} → ${shown(markAfter)} ${verdictAfter}`,
+  ];
 }
 
 const SPEAKS_OF_ALL = new Set(["pause", "resume", "close", "void", "add-time"]);

@@ -31,7 +31,16 @@ const runSchema = z.object({
   voidReason: z.string().nullable(),
   /** How much is written, as last saved: a count, and nothing of what it says. */
   written: z.object({ indications: z.number(), answers: z.number() }),
-  mark: z.object({ shown: z.number(), isPassed: z.boolean(), passMark: z.number() }).nullable(),
+  mark: z
+    .object({
+      shown: z.number(),
+      isPassed: z.boolean(),
+      passMark: z.number(),
+      /** As it was computed, where a tutor has acted on it. */
+      computed: z.object({ shown: z.number(), isPassed: z.boolean() }).nullable(),
+      reviewedAt: momentOrNone,
+    })
+    .nullable(),
   /** What the section stands for in the course; null until the sitting is closed and it is marked. */
   placed: z
     .object({
@@ -87,6 +96,7 @@ const boardSchema = z.object({
     closedAt: momentOrNone,
     releasedAt: momentOrNone,
     voidReason: z.string().nullable(),
+    resits: z.enum(["none", "due", "planned"]).nullable(),
     endsAt: momentOrNone,
   }),
   pieces: z.object({ all: z.number(), ready: z.number(), failed: z.number() }),

@@ -5,12 +5,14 @@ import { Button } from "@/app/_ui/button";
 
 interface DialogProps {
   readonly title: string;
+  /** Where closing it leads, on its button. */
+  readonly back?: string;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** A question over the page; open as long as it is there. The focus goes back where it came from. */
-export function Dialog({ title, onClose, children }: DialogProps) {
+export function Dialog({ title, back = "Back to the board", onClose, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -33,7 +35,7 @@ export function Dialog({ title, onClose, children }: DialogProps) {
       {children}
       <div className="mt-6 border-line border-t pt-4">
         <Button look="quiet" onClick={() => dialog.current?.close()}>
-          Back to the board
+          {back}
         </Button>
       </div>
     </dialog>

@@ -1,5 +1,6 @@
 "use client";
 
+import Link from "next/link";
 import { useEffect, useRef, useState } from "react";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
@@ -62,7 +63,15 @@ export function LiveBoard({ initial, now }: LiveBoardProps) {
       )}
       {isOver(state) && (
         <Sheet title="Results" className="mt-5">
-          <ResultsTable learners={learners} state={state} />
+          <div className="mt-3">
+            <Link
+              href={`/desk/sittings/${sitting.id}/paper`}
+              className="inline-flex min-h-11 items-center rounded border border-ink-2 bg-sheet px-5 font-medium hover:bg-paper-2"
+            >
+              Print results and what was done
+            </Link>
+          </div>
+          <ResultsTable learners={learners} state={state} sittingId={sitting.id} />
         </Sheet>
       )}
       <Sheet title="Learners" className="mt-5">

@@ -53,14 +53,12 @@ export function NextStep({ board, ask, onDone }: NextStepProps) {
   const counting = learners.flatMap(({ runs }) => runs).filter(({ state }) => state !== "void");
   const isEverythingClosed = counting.every(({ state }) => state === "handed-in" || state === "expired");
   const isMarked = counting.every(({ state, mark }) => mark !== null || state === "waiting");
-  // who has sat nothing is planned like anybody else, and has nothing due again
-  const hasDue = learners.some(({ standing, runs }) => standing?.isPassed === false && runs.some(({ mark }) => mark));
   const { state } = sitting;
   const isOn = state === "running" || state === "paused";
   return (
     <section aria-label="Next step" className="mt-4 rounded-md border border-line bg-sheet p-5">
       <div className="grid items-center gap-x-8 gap-y-4 md:grid-cols-[1fr_auto]">
-        <div>{STEPS[state]({ board, isEverythingClosed, isMarked, hasDue })}</div>
+        <div>{STEPS[state]({ board, isEverythingClosed, isMarked })}</div>
         <div className="flex flex-wrap gap-3 md:justify-end">
           {state === "planned" && main("open", "Open the sitting")}
           {state === "open" && main("begin", "Begin")}
@@ -80,7 +78,7 @@ export function NextStep({ board, ask, onDone }: NextStepProps) {
               Release the marks
             </Button>
           )}
-          {state === "released" && hasDue && (
+          {state === "released" && sitting.resits === "due" && (
             <Link
               href={`/desk/sittings/new?class=${sitting.classId}&paper=${sitting.paperId}&who=due`}
               className="inline-flex items-center rounded bg-action px-8 py-4 font-medium text-lg text-white hover:bg-action-2"
@@ -114,8 +112,19 @@ interface StepView {
   readonly board: Board;
   readonly isEverythingClosed: boolean;
   readonly isMarked: boolean;
-  readonly hasDue: boolean;
 }
+
+const RESITS: Readonly<Record<NonNullable<Board["sitting"]["resits"]>, { title: string; words: string }>> = {
+  none: { title: "Done: the marks are released", words: "Nothing is due again from anybody who sat it." },
+  due: {
+    title: "Some sections are due again",
+    words: "A re-sit is a sitting of its own, on fresh pieces, for those who need it and the sections that they need.",
+  },
+  planned: {
+    title: "Done: the marks are released, and the re-sits are planned",
+    words: "Everybody who has something due again has a sitting of this paper to come; it is among all sittings.",
+  },
+};
 
 const STEPS: Readonly<Record<Board["sitting"]["state"], (view: StepView) => ReactNode>> = {
   planned: ({ board: { sitting } }) => (
@@ -152,23 +161,22 @@ const STEPS: Readonly<Record<Board["sitting"]["state"], (view: StepView) => Reac
   closed: ({ isMarked }) =>
     isMarked ? (
       <Step title="Look through the marks, then release them">
-        Learners see nothing until you release. Before that you can open a single section again; after it, no more.
+        Open a mark sheet to overrule a line or annul a question. Learners see nothing until you release. Before that
+        you can open a single section again; after it, no more.
       </Step>
     ) : (
       <Step title="The last saves may still be coming in">
         Marks are made within a few seconds; then you release them.
       </Step>
     ),
-  released: ({ board: { sitting }, hasDue }) => (
-    <Step title={hasDue ? "Some sections are due again" : "Done: the marks are released"}>
+  released: ({ board: { sitting } }) => (
+    <Step title={RESITS[sitting.resits ?? "none"].title}>
       {sitting.releasedAt && (
         <>
           Released on <LocalTime at={sitting.releasedAt} />.{" "}
         </>
       )}
-      {hasDue
-        ? "A re-sit is a sitting of its own, on fresh pieces, for those who need it and the sections that they need."
-        : "Nothing is due again from anybody who sat it."}
+      {RESITS[sitting.resits ?? "none"].words}
     </Step>
   ),
   void: ({ board: { sitting } }) => (

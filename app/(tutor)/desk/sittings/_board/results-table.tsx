@@ -9,9 +9,11 @@ import { runName, runWords } from "./board-words";
 export function ResultsTable({
   learners,
   state,
+  sittingId,
 }: {
   readonly learners: readonly BoardLearner[];
   readonly state: SittingState;
+  readonly sittingId: string;
 }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by the keyboard
@@ -36,7 +38,7 @@ export function ResultsTable({
                   </th>
                 )}
                 <td className="py-3 pr-4 lg:whitespace-nowrap">{runName(run)}</td>
-                <Marked run={run} state={state} name={name} />
+                <Marked run={run} state={state} name={name} sittingId={sittingId} />
                 {n === 0 && (
                   <td rowSpan={runs.length} className="py-3">
                     {standing ? standingWords(standing) : <span className="text-ink-2">not known yet</span>}
@@ -55,9 +57,10 @@ interface MarkedProps {
   readonly run: BoardRun;
   readonly state: SittingState;
   readonly name: string;
+  readonly sittingId: string;
 }
 
-function Marked({ run, state, name }: MarkedProps) {
+function Marked({ run, state, name, sittingId }: MarkedProps) {
   const { mark, placed, practiceId } = run;
   if (!mark) {
     const isAwaited = run.state === "handed-in" || run.state === "expired";
@@ -72,6 +75,9 @@ function Marked({ run, state, name }: MarkedProps) {
       <td className="py-3 pr-4 whitespace-nowrap">
         <span className="font-semibold">{mark.shown.toFixed(1)}</span>{" "}
         <span className="text-ink-2">of {mark.passMark} needed</span>
+        {mark.computed && (
+          <span className="block text-ink-2 text-sm">reviewed; computed {mark.computed.shown.toFixed(1)}</span>
+        )}
       </td>
       <td className="py-3 pr-4">
         {run.state === "void" ? (
@@ -92,7 +98,9 @@ function Marked({ run, state, name }: MarkedProps) {
       </td>
       <td className="py-0.5 pr-4">
         <Link
-          href={`/practice/${practiceId}/marks`}
+          href={
+            run.state === "void" ? `/practice/${practiceId}/marks` : `/desk/sittings/${sittingId}/marks/${run.runId}`
+          }
           aria-label={`Mark sheet of ${name}, ${runName(run).toLowerCase()}`}
           className="inline-flex min-h-11 items-center rounded font-medium text-action underline underline-offset-4 whitespace-nowrap"
         >

@@ -93,7 +93,7 @@ export function RunDialog({ sittingId, state, learner, run, onClose, onDone }: R
               onDone={({ minutes }) => onDone(`${name} may go on for ${count(Number(minutes), "minute")} from now.`)}
             >
               {name} goes on with what was last saved, for so many minutes from now, whatever was left before. A mark
-              given already is taken back and made anew.
+              given already is taken back and made anew, and what was changed about it goes with it; the log keeps that.
             </ActForm>
           )}
         </Part>
