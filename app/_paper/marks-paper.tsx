@@ -1,9 +1,11 @@
 "use client";
-import { useMemo } from "react";
+import { type ReactNode, useMemo } from "react";
 import { useLitPictures, type WantedPicture } from "@/app/_bench";
 import { DimensionTable } from "@/app/_marks/dimension-table";
+import { LineNote } from "@/app/_marks/line-note";
 import { faceOfLine, placeOfLine } from "@/app/_marks/line-place";
 import { truthTitle } from "@/app/_marks/line-words";
+import { ReviewSummary } from "@/app/_marks/review-summary";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
 import { sentenceStory, sentenceVerdict } from "@/app/_marks/sentence-words";
 import type { SheetView } from "@/app/_marks/sheet-view";
@@ -21,6 +23,7 @@ import {
   type SentenceLine,
   type SentencesResult,
 } from "@/lib/results";
+import { type LineId, lineId } from "@/lib/review";
 import { SURFACE_FACES } from "@/lib/weld";
 import { MarkedLine } from "./marked-line";
 import { PaperFrame } from "./paper-frame";
@@ -62,7 +65,7 @@ export function MarksPaper({ sheet, learner, facts }: MarksPaperProps) {
       <div className="mt-4 grid gap-4">
         {sheet.sections.map((result) => (
           <div key={result.section} className="break-inside-avoid">
-            <SectionVerdict result={result} />
+            <SectionVerdict result={result} review={sheet.review} />
           </div>
         ))}
       </div>
@@ -71,6 +74,7 @@ export function MarksPaper({ sheet, learner, facts }: MarksPaperProps) {
           <li key={words}>{words}</li>
         ))}
       </ul>
+      {sheet.review && <ReviewSummary review={sheet.review} />}
       {sheet.sections.map((result) => (
         <SectionOnPaper key={result.section} sheet={sheet} result={result} pictures={lit.pictures} wanted={wanted} />
       ))}
@@ -111,6 +115,8 @@ function SectionOnPaper({ sheet, result, pictures, wanted }: SectionOnPaperProps
   const groups = [...SURFACE_FACES, null]
     .map((face) => ({ face, lines: indications.lines.filter((line) => faceOfLine(sheet, line) === face) }))
     .filter(({ lines }) => lines.length > 0);
+  const { review } = sheet;
+  const noteOf = (id: LineId) => (review?.lines[id] ? <LineNote id={id} review={review} /> : null);
   const idOf = (line: AccountLine) => `${section} ${indications.lines.indexOf(line)}`;
   return (
     <section>
@@ -119,13 +125,15 @@ function SectionOnPaper({ sheet, result, pictures, wanted }: SectionOnPaperProps
         <section key={face ?? "whole"}>
           <h3 className="mt-2">{face ? FACE_NAMES[face] : "The piece as a whole"}</h3>
           {lines.map((line) => (
-            <MarkedLine
-              key={idOf(line)}
-              sheet={sheet}
-              line={line}
-              picture={wanted.find(({ id }) => id === idOf(line)) ?? null}
-              address={pictures[idOf(line)]}
-            />
+            <div key={idOf(line)}>
+              <MarkedLine
+                sheet={sheet}
+                line={line}
+                picture={wanted.find(({ id }) => id === idOf(line)) ?? null}
+                address={pictures[idOf(line)]}
+              />
+              {noteOf(lineId("indications", indications.lines.indexOf(line)))}
+            </div>
           ))}
         </section>
       ))}
@@ -134,19 +142,27 @@ function SectionOnPaper({ sheet, result, pictures, wanted }: SectionOnPaperProps
         <section>
           <h2>{dimensions.statements.length > 0 ? "Dimensions and statements" : "Dimensions"}</h2>
           <div className="[&>div]:px-0">
-            <DimensionTable lines={dimensions.lines} statements={dimensions.statements} />
+            <DimensionTable lines={dimensions.lines} statements={dimensions.statements} noteOf={noteOf} />
           </div>
           <Sum name="All of them" part={dimensions} />
         </section>
       )}
-      {sentences && <Sentences sheet={sheet} part={sentences} />}
-      {questions && <Questions part={questions} />}
+      {sentences && <Sentences sheet={sheet} part={sentences} noteOf={noteOf} />}
+      {questions && <Questions part={questions} noteOf={noteOf} />}
       <p className="mt-2 flex justify-between border-t-2 border-black py-2 font-semibold">
         <span>All lines together</span>
         <span>
           {marksInHundredths(result.mark)} shown as {result.shown.toFixed(1)}
         </span>
       </p>
+      {sheet.review && (
+        <p className="flex justify-between border-t border-black py-2 font-semibold">
+          <span>As reviewed</span>
+          <span>
+            {marksInHundredths(sheet.review.reviewed.mark)} shown as {sheet.review.reviewed.shown.toFixed(1)}
+          </span>
+        </p>
+      )}
     </section>
   );
 }
@@ -168,7 +184,13 @@ function Sum({
   );
 }
 
-function Sentences({ sheet, part }: { readonly sheet: SheetView; readonly part: SentencesResult }) {
+interface SentencesProps {
+  readonly sheet: SheetView;
+  readonly part: SentencesResult;
+  noteOf(id: LineId): ReactNode;
+}
+
+function Sentences({ sheet, part, noteOf }: SentencesProps) {
   const titleOf = (line: SentenceLine) => {
     const truth = sheet.truths.find(({ id }) => id === line.truthId);
     return truth ? truthTitle([truth]) : "An imperfection";
@@ -180,7 +202,7 @@ function Sentences({ sheet, part }: { readonly sheet: SheetView; readonly part: 
       <p className="pb-1">
         By {part.criteria.name} ({part.criteria.edition}).
       </p>
-      {[...part.lines, part.piece].map((line) => {
+      {[...part.lines, part.piece].map((line, at) => {
         const isPiece = line === part.piece;
         return (
           <div key={isPiece ? "piece" : line.truthId} className="paper-entry">
@@ -198,6 +220,7 @@ function Sentences({ sheet, part }: { readonly sheet: SheetView; readonly part: 
               <dt>From what is there</dt>
               <dd>{line.fromTruth.text}</dd>
             </dl>
+            {noteOf(lineId("sentences", at))}
           </div>
         );
       })}
@@ -207,7 +230,12 @@ function Sentences({ sheet, part }: { readonly sheet: SheetView; readonly part: 
   );
 }
 
-function Questions({ part }: { readonly part: QuestionsResult }) {
+interface QuestionsProps {
+  readonly part: QuestionsResult;
+  noteOf(id: LineId): ReactNode;
+}
+
+function Questions({ part, noteOf }: QuestionsProps) {
   return (
     <section>
       <h2>Questions</h2>
@@ -222,6 +250,7 @@ function Questions({ part }: { readonly part: QuestionsResult }) {
             <dt>Why</dt>
             <dd>{line.explanation}</dd>
           </dl>
+          {noteOf(lineId("questions", index))}
         </div>
       ))}
       <p className="text-[8pt]">{CAUTION}</p>

@@ -1,4 +1,5 @@
 import type { PrintedSheet, Work } from "@/lib/printing";
+import { reviewed } from "@/lib/review";
 import { describeJoint } from "@/lib/weld";
 import type { Person } from "@/lib/workshop";
 import type { HandedInPractice } from "@/prisma/stores/practices";
@@ -11,6 +12,7 @@ export function printedSheetOf(
 ): PrintedSheet {
   const { id, startedAt, handedInAt, criteria, report } = practice;
   if (!handedInAt) throw new Error(`practice ${id} was handed in at no time`);
+  const reviews = sections.map(({ result, acts }) => reviewed(result, acts));
   return {
     practiceId: id,
     learner: { name, signInName },
@@ -19,7 +21,8 @@ export function printedSheetOf(
     handedInAt,
     joint: describeJoint(truth.joint),
     criteria: criteria && `${criteria.name} (${criteria.edition})`,
-    sections: sections.map(({ result }) => result),
+    sections: reviews.map(({ base }) => base),
+    reviews,
     truths: truth.items,
     calls: report.calls,
   };

@@ -1,6 +1,7 @@
 import type { ImperfectionType } from "../imperfections";
 import type { Call } from "../report";
 import type { SectionResult } from "../results";
+import type { ReviewedSection } from "../review";
 import type { SurfaceFace } from "../weld";
 import type { Work } from "./work";
 
@@ -26,7 +27,10 @@ export interface PrintedSheet {
   readonly joint: string;
   /** Acceptance criteria in force, with their edition; null where nothing was sentenced. */
   readonly criteria: string | null;
+  /** As computed, by the marking that counts. */
   readonly sections: readonly SectionResult[];
+  /** What tutors made of each of them, in the same order. */
+  readonly reviews: readonly ReviewedSection[];
   readonly truths: readonly PrintedTruth[];
   readonly calls: readonly Call[];
 }

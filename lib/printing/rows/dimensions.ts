@@ -2,9 +2,11 @@ import type { DimensionLine, StatementLine } from "../../results";
 import { ANSWER_NAMES, DIMENSION_FACTS, STATEMENT_FACTS } from "../../weld";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
-import { EARNED, OF_SECTION, type OfSection, tenths } from "./common";
+import { OF_SECTION, type OfSection, tenths } from "./common";
+import { MARKS_OF_LINE, reviewOf, type SaidOfLine, saidOf } from "./reviewed";
 
 interface DimensionRow extends OfSection {
+  readonly said: SaidOfLine;
   readonly line: DimensionLine;
 }
 
@@ -21,15 +23,19 @@ export const DIMENSION_COLUMNS: readonly Column<DimensionRow>[] = [
   { header: "Right where it was measured", of: ({ line }) => tenths(line.actualThere) },
   { header: "Off by", of: ({ line }) => tenths(line.error) },
   { header: "Earns in full up to", of: ({ line }) => tenths(line.tolerance) },
-  ...EARNED,
+  ...MARKS_OF_LINE,
 ];
 
 export const dimensionRows = (sheet: PrintedSheet): readonly DimensionRow[] =>
-  sheet.sections.flatMap(({ section, dimensions }) =>
-    (dimensions?.lines ?? []).map((line) => ({ sheet, section, line })),
+  sheet.sections.flatMap(({ section, dimensions }, n) =>
+    (dimensions?.lines ?? []).map((line, at) => {
+      const said = saidOf(reviewOf(sheet, n), "dimensions", at, line);
+      return { sheet, section, line, said };
+    }),
   );
 
 interface StatementRow extends OfSection {
+  readonly said: SaidOfLine;
   readonly line: StatementLine;
 }
 
@@ -41,10 +47,13 @@ export const STATEMENT_COLUMNS: readonly Column<StatementRow>[] = [
   { header: "Right", of: ({ line }) => line.right.map((answer) => ANSWER_NAMES[answer]).join(" or ") },
   { header: "What decides, mm", of: ({ line }) => tenths(line.value) },
   { header: "Limit, mm", of: ({ line }) => tenths(line.limit) },
-  ...EARNED,
+  ...MARKS_OF_LINE,
 ];
 
 export const statementRows = (sheet: PrintedSheet): readonly StatementRow[] =>
-  sheet.sections.flatMap(({ section, dimensions }) =>
-    (dimensions?.statements ?? []).map((line) => ({ sheet, section, line })),
+  sheet.sections.flatMap(({ section, dimensions }, n) =>
+    (dimensions?.statements ?? []).map((line, at) => {
+      const said = saidOf(reviewOf(sheet, n), "statements", at, line);
+      return { sheet, section, line, said };
+    }),
   );

@@ -2,12 +2,14 @@ import { SENTENCE_NAMES, worstSentence } from "../../report";
 import type { AccountLine, LineKind, Part } from "../../results";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
-import { callNumbers, EARNED, FACES, OF_SECTION, type OfSection, tenths, typeWords } from "./common";
+import { callNumbers, FACES, OF_SECTION, type OfSection, tenths, typeWords } from "./common";
+import { MARKS_OF_LINE, reviewOf, type SaidOfLine, saidOf } from "./reviewed";
 
 interface IndicationRow extends OfSection {
   /** Counted from 1 within the section. */
   readonly number: number;
   readonly line: AccountLine;
+  readonly said: SaidOfLine;
 }
 
 const KINDS: Readonly<Record<LineKind, string>> = {
@@ -70,10 +72,34 @@ export const INDICATION_COLUMNS: readonly Column<IndicationRow>[] = [
       return worst && SENTENCE_NAMES[worst].toLowerCase();
     },
   },
-  ...EARNED,
+  ...MARKS_OF_LINE,
 ];
 
 export const indicationRows = (sheet: PrintedSheet): readonly IndicationRow[] =>
-  sheet.sections.flatMap(({ section, indications }) =>
-    indications.lines.map((line, index) => ({ sheet, section, number: index + 1, line })),
-  );
+  sheet.sections.flatMap(({ section, indications }, n) => {
+    const review = reviewOf(sheet, n);
+    const rows = indications.lines.map((line, index) => {
+      const said = saidOf(review, "indications", index, line);
+      return { sheet, section, number: index + 1, line, said };
+    });
+    const lift = review.floor > 0 ? liftTo0(review.floor) : null;
+    return lift ? [...rows, { sheet, section, number: rows.length + 1, ...lift }] : rows;
+  });
+
+/** What was overruled took the indications below 0 where the account had no line for it. */
+const liftTo0 = (floor: number): Pick<IndicationRow, "line" | "said"> => ({
+  line: {
+    kind: "floor",
+    truthIds: [],
+    callIds: [],
+    worth: 0,
+    earned: 0,
+    place: null,
+    kept: 1,
+    parts: [],
+    cost: 0,
+    back: 0,
+    clutter: null,
+  },
+  said: { worth: 0, earned: floor, by: null, at: null, reason: null },
+});

@@ -1,9 +1,12 @@
 import type { QuestionLine } from "../../results";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
-import { EARNED, FACES, OF_SECTION, type OfSection, tenths } from "./common";
+import { FACES, OF_SECTION, type OfSection, tenths } from "./common";
+import { MARKS_OF_LINE, reviewOf, type SaidOfLine, saidOf } from "./reviewed";
 
 interface QuestionRow extends OfSection {
+  readonly said: SaidOfLine;
+  readonly isAnnulled: boolean;
   /** Counted from 1 within the section. */
   readonly number: number;
   readonly line: QuestionLine;
@@ -27,10 +30,16 @@ export const QUESTION_COLUMNS: readonly Column<QuestionRow>[] = [
   { header: "Face", of: ({ line }) => line.place && FACES[line.place.face] },
   { header: "From, mm", of: ({ line }) => tenths(line.place?.start ?? null) },
   { header: "To, mm", of: ({ line }) => tenths(line.place?.end ?? null) },
-  ...EARNED,
+  ...MARKS_OF_LINE,
+  { header: "Annulled", of: ({ isAnnulled }) => isAnnulled },
 ];
 
 export const questionRows = (sheet: PrintedSheet): readonly QuestionRow[] =>
-  sheet.sections.flatMap(({ section, questions }) =>
-    (questions?.lines ?? []).map((line, index) => ({ sheet, section, number: index + 1, line })),
+  sheet.sections.flatMap(({ section, questions }, n) =>
+    (questions?.lines ?? []).map((line, index) => {
+      const review = reviewOf(sheet, n);
+      const said = saidOf(review, "questions", index, line);
+      const isAnnulled = review.standing.annulled.has(line.question);
+      return { sheet, section, number: index + 1, line, said, isAnnulled };
+    }),
   );

@@ -1,10 +1,13 @@
 import { SECTION_PARTS, type SectionPart, type SectionResult } from "../../results";
+import type { ReviewedSection } from "../../review";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
 import { marks, OF_SECTION, type OfSection } from "./common";
+import { reviewOf } from "./reviewed";
 
 interface SectionRow extends OfSection {
   readonly result: SectionResult;
+  readonly review: ReviewedSection;
 }
 
 const PARTS: Readonly<Record<SectionPart, string>> = {
@@ -43,13 +46,18 @@ export const SECTION_COLUMNS: readonly Column<SectionRow>[] = [
   { header: "Pass mark, of 100", of: ({ result }) => result.passMark },
   { header: "Passed", of: ({ result }) => result.passed },
   { header: "Mark, thousandths of a mark", of: ({ result }) => result.mark },
+  { header: "Reviewed mark, of 100", of: ({ review }) => review.shown },
+  { header: "Passed as reviewed", of: ({ review }) => review.passed },
+  { header: "Reviewed mark, thousandths of a mark", of: ({ review }) => review.mark },
   ...SECTION_PARTS.flatMap(ofPart),
   ...COUNTS.map(([header, count]) => ({
     header,
     of: ({ result }: SectionRow) => result.indications.totals[count],
   })),
   { header: "Marking rule", of: ({ result }) => result.ruleVersion },
+  { header: "Mark at first, of 100", of: ({ review }) => review.first.shown },
+  { header: "Marking rule at first", of: ({ review }) => review.first.ruleVersion },
 ];
 
 export const sectionRows = (sheet: PrintedSheet): readonly SectionRow[] =>
-  sheet.sections.map((result) => ({ sheet, section: result.section, result }));
+  sheet.sections.map((result, n) => ({ sheet, section: result.section, result, review: reviewOf(sheet, n) }));

@@ -2,9 +2,11 @@ import { SENTENCE_NAMES } from "../../report";
 import type { SentenceLine, SentencesResult } from "../../results";
 import type { Column } from "../csv";
 import type { PrintedSheet } from "../printed-sheet";
-import { callNumbers, EARNED, OF_SECTION, type OfSection, tenths, typeWords } from "./common";
+import { callNumbers, OF_SECTION, type OfSection, tenths, typeWords } from "./common";
+import { MARKS_OF_LINE, reviewOf, type SaidOfLine, saidOf } from "./reviewed";
 
 interface SentenceRow extends OfSection {
+  readonly said: SaidOfLine;
   readonly line: SentenceLine;
   readonly isPiece: boolean;
   readonly criteria: SentencesResult["criteria"];
@@ -29,15 +31,15 @@ export const SENTENCE_COLUMNS: readonly Column<SentenceRow>[] = [
   },
   { header: "From the report", of: ({ line }) => line.fromWritten?.text ?? null },
   { header: "From what is there", of: ({ line }) => line.fromTruth.text },
-  ...EARNED,
+  ...MARKS_OF_LINE,
 ];
 
 export const sentenceRows = (sheet: PrintedSheet): readonly SentenceRow[] =>
-  sheet.sections.flatMap(({ section, sentences }) => {
+  sheet.sections.flatMap(({ section, sentences }, n) => {
     if (!sentences) return [];
     const { criteria, lines, piece } = sentences;
-    return [
-      ...lines.map((line) => ({ sheet, section, criteria, line, isPiece: false })),
-      { sheet, section, criteria, line: piece, isPiece: true },
-    ];
+    return [...lines, piece].map((line, at) => {
+      const said = saidOf(reviewOf(sheet, n), "sentences", at, line);
+      return { sheet, section, criteria, line, said, isPiece: at === lines.length };
+    });
   });

@@ -2,6 +2,7 @@ import { iso5817 } from "../../../lib/criteria";
 import type { PrintedSheet } from "../../../lib/printing";
 import type { Call, Report } from "../../../lib/report";
 import type { QuestionsResult, SectionResult } from "../../../lib/results";
+import { reviewed } from "../../../lib/review";
 import { DEFAULT_SETTINGS, markSection } from "../../../lib/scoring";
 import type { DimensionTruth, StatementTruth } from "../../../lib/specimen";
 import { BUTT_JOINT, call, exactCall, FILLET_JOINT, truthItem } from "../../support/marking-cases";
@@ -104,6 +105,7 @@ export const SHEET: PrintedSheet = {
   joint: "Butt plate, 10 mm",
   criteria: "ISO 5817, level C (2014)",
   sections: [PLATE, FILLET],
+  reviews: [reviewed(PLATE, []), reviewed(FILLET, [])],
   truths: ITEMS,
   calls: CALLS,
 };

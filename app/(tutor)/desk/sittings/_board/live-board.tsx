@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { useEffect, useRef, useState } from "react";
+import { SaveAsCsv } from "@/app/_paper/save-as-csv";
 import { Notice } from "@/app/_ui/notice";
 import { Sheet } from "@/app/_ui/sheet";
 import { isOver, STATE_WORDS } from "../sitting-words";
@@ -63,13 +64,14 @@ export function LiveBoard({ initial, now }: LiveBoardProps) {
       )}
       {isOver(state) && (
         <Sheet title="Results" className="mt-5">
-          <div className="mt-3">
+          <div className="mt-3 flex flex-wrap gap-3">
             <Link
               href={`/desk/sittings/${sitting.id}/paper`}
               className="inline-flex min-h-11 items-center rounded border border-ink-2 bg-sheet px-5 font-medium hover:bg-paper-2"
             >
               Print results and what was done
             </Link>
+            <SaveAsCsv address={`/api/sittings/${sitting.id}/files`} />
           </div>
           <ResultsTable learners={learners} state={state} sittingId={sitting.id} />
         </Sheet>

@@ -1,0 +1,95 @@
+import type { Block, Printed } from "./block";
+
+/** A section of a sitting as its result list has it. */
+export interface SittingRow {
+  readonly learner: string;
+  /** "Butt plate". */
+  readonly section: string;
+  /** Null where it was not sat or is not marked; then `note` says why. */
+  readonly mark: {
+    readonly shown: number;
+    readonly isPassed: boolean;
+    readonly passMark: number;
+    readonly computed: { readonly shown: number; readonly isPassed: boolean } | null;
+  } | null;
+  /** What else is to be said, such as "void" or "re-sit". */
+  readonly note: string;
+}
+
+export interface SittingToPrint {
+  readonly paperName: string;
+  readonly className: string;
+  readonly plannedAt: Date;
+  readonly closedAt: Date | null;
+  readonly releasedAt: Date | null;
+  readonly rows: readonly SittingRow[];
+  /** Where each learner stands in the course of the paper, in words. */
+  readonly standings: readonly { readonly learner: string; readonly words: string }[];
+  /** What tutors did, the earliest first. */
+  readonly log: readonly {
+    readonly at: Date;
+    readonly by: string;
+    readonly what: string;
+    readonly reason: string | null;
+  }[];
+  /** When the list was made. */
+  readonly at: Date;
+}
+
+const verdict = (isPassed: boolean): string => (isPassed ? "passed" : "not passed");
+
+/** The results of a sitting, computed and as reviewed, where everybody stands, and everything that was done to it. */
+export function sittingPrint(printed: SittingToPrint): readonly Block[] {
+  const { paperName, className, plannedAt, closedAt, releasedAt, rows, standings, log, at } = printed;
+  return [
+    {
+      kind: "facts",
+      facts: [
+        ["Paper", paperName],
+        ["Class", className],
+        ["Planned for", plannedAt],
+        ["Closed", closedAt ?? "not yet"],
+        ["Marks released", releasedAt ?? "not yet"],
+        ["As of", at],
+      ],
+    },
+    {
+      kind: "table",
+      title: "Results",
+      columns: [
+        { name: "Learner" },
+        { name: "Section" },
+        { name: "Computed", isNumber: true },
+        { name: "Reviewed", isNumber: true },
+        { name: "Needed", isNumber: true },
+        { name: "Result" },
+        { name: "Note" },
+      ],
+      rows: rows.map(({ learner, section, mark, note }): readonly Printed[] => [
+        learner,
+        section,
+        mark ? (mark.computed ?? mark).shown.toFixed(1) : "",
+        mark?.computed ? mark.shown.toFixed(1) : "",
+        mark ? String(mark.passMark) : "",
+        mark ? verdict(mark.isPassed) : "",
+        note,
+      ]),
+      empty: "Nobody was expected.",
+    },
+    {
+      kind: "table",
+      title: "In the course",
+      columns: [{ name: "Learner" }, { name: "Where they stand" }],
+      rows: standings.map(({ learner, words }) => [learner, words]),
+      empty: "Where everybody stands is known once the sitting is closed.",
+    },
+    {
+      kind: "table",
+      title: "What was done",
+      columns: [{ name: "When" }, { name: "Who" }, { name: "What" }, { name: "Why" }],
+      rows: log.map((entry): readonly Printed[] => [entry.at, entry.by, entry.what, entry.reason ?? ""]),
+      empty: "Nothing was done.",
+    },
+    { kind: "signatures", of: ["Tutor"] },
+  ];
+}
