@@ -7,6 +7,7 @@ import { SECTIONS, storedResultSchema } from "@/lib/results";
 import { reviewContentSchema } from "@/lib/review";
 import { paperPieceSchema, storedPaperSchema } from "@/lib/sittings";
 import { truthSchema } from "@/lib/specimen";
+import { packedTrailSchema } from "@/lib/trail";
 import { endViewsSchema } from "@/lib/weld";
 import type { Prisma } from "./generated/client/client";
 
@@ -32,6 +33,7 @@ export const reportColumn = column(reportSchema);
 export const questionsColumn = column(z.array(questionSchema));
 export const truthColumn = column(truthSchema);
 export const endsColumn = column(endViewsSchema);
+export const trailColumn = column(packedTrailSchema);
 export const resultColumn = column(storedResultSchema);
 export const reviewContentColumn = column(reviewContentSchema);
 export const drillGaugesColumn = column(drillRoundSchema.shape.gauges);

@@ -7,6 +7,7 @@ import { lineWords, marks, vagueStretch } from "./line-words";
 import { PartTable } from "./part-table";
 import type { TruthView } from "./sheet-view";
 import { SIGNS, Sign } from "./sign";
+import { LookAtMiss } from "./trail/miss-looks";
 
 interface LineItemProps {
   readonly line: AccountLine;
@@ -88,6 +89,7 @@ export function LineItem({
           ) : (
             <>
               <p className="text-sm">{story}</p>
+              <LookAtMiss line={line} truths={truths} />
               {hasArithmetic && <PartTable line={line} />}
             </>
           )}

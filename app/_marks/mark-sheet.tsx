@@ -13,6 +13,8 @@ import { PlaceProfile } from "./place-profile";
 import { SectionAccount } from "./section-account";
 import type { SheetView } from "./sheet-view";
 import { SIGNS } from "./sign";
+import { LooksAtMisses } from "./trail/miss-looks";
+import { WhereYouLooked } from "./trail/where-you-looked";
 
 /** The account beside the plate: choosing a line goes to its place under the torch and cuts the weld there. */
 export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; readonly lineAct?: LineAct }) {
@@ -109,6 +111,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
   return (
     <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
       <div className="order-2 space-y-5 lg:order-1">
+        <LooksAtMisses misses={misses} truths={sheet.truths} />
         {misses.length > 0 && (
           <button
             type="button"
@@ -163,6 +166,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
             place={place}
           />
         )}
+        <WhereYouLooked kind={sheet.kind} at={isPlaceCovered ? null : place} />
       </div>
     </div>
   );

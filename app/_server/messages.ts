@@ -144,6 +144,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 409,
     sentence: "This practice has its piece, so it was not exchanged. Go on inspecting it.",
   },
+  "too-many-windows": {
+    status: 409,
+    sentence:
+      "This piece was opened too many times to note any more where you look. Your report is safe, and nothing is marked by it.",
+  },
   "malformed-report": {
     status: 422,
     sentence:

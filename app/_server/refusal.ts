@@ -35,6 +35,7 @@ const OWN_CODES = [
   "specimen-not-made",
   "specimen-not-failed",
   "malformed-report",
+  "too-many-windows",
   "stale-save",
   "report-open",
   "report-closed",

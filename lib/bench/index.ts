@@ -35,23 +35,26 @@ export {
   type TrayPlacement,
 } from "./gauge-tray";
 export { type GaugeOut, type Measuring, type MeasuringEvent, measure, NOTHING_OUT } from "./hold-gauge";
-export { lensScale } from "./lens";
+export { LENS_GLASS, lensScale, underLens } from "./lens";
 export { type Tick, ticksBetween } from "./ruler";
 export { isUnsent, type Saving, type SavingEvent, save, startSaving, waitBeforeSending } from "./saving";
 export { type Goal, goalsOf, takenOver } from "./take-over";
 export {
   carryTorch,
+  eighthOfTorch,
   exposureUnder,
   FIRST_TORCH,
   heightOfTorch,
   isBehindPlate,
   lampPosition,
+  lightFrom,
   MAX_ELEVATION,
   MIN_ELEVATION,
   sideOfTorch,
   stepTorch,
   TORCH_DISTANCE,
   TORCH_HEIGHTS,
+  TORCH_SIDES,
   type Torch,
   type TorchHeight,
   torchOnScreen,

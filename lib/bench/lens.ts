@@ -1,3 +1,7 @@
+import type { Px } from "../math";
+import { upOnScreen } from "../weld";
+import type { Place, Viewport } from "./viewport";
+
 /** A lens magnifies what is on the screen by this much where there is detail enough, and never by less than the other. */
 const POWER = 3.2;
 const LEAST_POWER = 2;
@@ -9,4 +13,15 @@ const MOST_SCALE = 24;
 export function lensScale(viewScale: number): number | null {
   if (viewScale * LEAST_POWER > MOST_SCALE * 1.001) return null;
   return Math.min(MOST_SCALE, Math.max(LEAST_SCALE, viewScale * POWER));
+}
+
+/** Across the glass of a lens, px. */
+export const LENS_GLASS: Px = 226;
+
+/** What is seen in a lens over a place; null where it shows nothing new. */
+export function underLens(view: Pick<Viewport, "aspect" | "scale">, place: Place): Viewport | null {
+  const scale = lensScale(view.scale);
+  if (scale === null) return null;
+  const { aspect } = view;
+  return { aspect, width: LENS_GLASS, height: LENS_GLASS, x: place.x, up: place.y * upOnScreen(aspect), scale };
 }

@@ -24,7 +24,17 @@ export const TORCH_DISTANCE: Mm = 260;
 /** Brightness of the workshop around, as in the light of lib/surface: a torch is used where it is not bright. */
 export const WORKSHOP_LIGHT = 0.21;
 
-const SIDES = ["right", "top right", "top", "top left", "left", "bottom left", "bottom", "bottom right"] as const;
+/** Where light can come from, by eighths of a turn from azimuth 0 on. */
+export const TORCH_SIDES = [
+  "right",
+  "top right",
+  "top",
+  "top left",
+  "left",
+  "bottom left",
+  "bottom",
+  "bottom right",
+] as const;
 
 const wholeTurn = (angle: Degrees): Degrees => ((angle % 360) + 360) % 360;
 
@@ -52,10 +62,11 @@ export function heightOfTorch(torch: Torch): TorchHeight {
   );
 }
 
+/** The eighth of a turn that the light comes from, 0 to 7: a place in `TORCH_SIDES`. */
+export const eighthOfTorch = ({ azimuth }: Torch): number => Math.round(wholeTurn(azimuth) / 45) % 8;
+
 /** The side of the screen the light comes from, in words. */
-export function sideOfTorch(torch: Torch): (typeof SIDES)[number] {
-  return SIDES[Math.round(wholeTurn(torch.azimuth) / 45) % 8];
-}
+export const sideOfTorch = (torch: Torch): (typeof TORCH_SIDES)[number] => TORCH_SIDES[eighthOfTorch(torch)];
 
 /** Distance of the drawn torch from the screen's edge, px, and how near to the middle a high torch comes. */
 const EDGE: Px = 34;
@@ -100,6 +111,17 @@ export function lampPosition(torch: Torch, view: Pick<Viewport, "aspect" | "x" |
 export function isBehindPlate({ azimuth }: Pick<Torch, "azimuth">, aspect: Aspect): boolean {
   const up = Math.sin((azimuth * Math.PI) / 180);
   return aspect === "base" ? up > 1e-9 : aspect === "standing" && up < -1e-9;
+}
+
+/**
+ * The torch by how its light falls on what is looked at. On a plate of a fillet it may come over the other plate's edge,
+ * steeper and from another side than it is held.
+ */
+export function lightFrom(torch: Torch, aspect: Aspect): Torch {
+  if (!isBehindPlate(torch, aspect)) return torch;
+  const [right, up, out] = towardsLamp(torch, aspect);
+  const degrees = (radians: number) => (radians * 180) / Math.PI;
+  return { azimuth: wholeTurn(degrees(Math.atan2(up, right))), elevation: degrees(Math.asin(Math.min(1, out))) };
 }
 
 /** Held where a plate stands in the way, the lamp comes over its edge to this side: so much of the way out is left. */

@@ -13,6 +13,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   questions: ["math", "random", "weld", "imperfections", "criteria", "gauges", "results", "specimen"],
   scoring: ["math", "weld", "imperfections", "criteria", "report", "results", "specimen", "questions"],
   bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
+  trail: ["math", "weld", "bench"],
   drills: ["math", "random", "gauges"],
   workshop: ["results"],
   classes: ["workshop"],

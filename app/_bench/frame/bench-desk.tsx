@@ -86,7 +86,7 @@ export function BenchDesk({ practice, marksUrl, leaveUrl, mayAskReading }: Bench
   const [areCriteriaShown, setAreCriteriaShown] = useState(false);
   const showCriteria = useCallback(() => setAreCriteriaShown(true), []);
   const [isSheetUp, setIsSheetUp] = useState(() => !window.matchMedia(LOW_SCREEN).matches);
-  const handing = useHandIn(practice.id, writing.report, autosave, marksUrl);
+  const handing = useHandIn(practice.id, writing.report, autosave, marksUrl, bench.sendTrail);
   const [questions, setQuestions] = useState<readonly AskedQuestion[] | null>(practice.questions);
   const [questionAt, setQuestionAt] = useState(() => firstUnanswered(practice.questions, writing));
   const [isNoteOpen, setIsNoteOpen] = useState(report.isLeftOut);

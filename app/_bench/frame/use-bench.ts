@@ -11,10 +11,12 @@ import {
   type TrayKind,
   toPlace,
   toScreen,
+  underLens,
 } from "@/lib/bench";
 import type { Call } from "@/lib/report";
 import { type Aspect, faceOf, PIECES } from "@/lib/weld";
 import type { Drawing } from "../overlay/drawing-band";
+import { useViewTrail } from "../trail/use-view-trail";
 import type { DragHandlers } from "../viewer/use-gestures";
 import { useHeights } from "../viewer/use-heights";
 import { useLooking } from "../viewer/use-looking";
@@ -66,6 +68,13 @@ export function useBench(practice: Practice) {
   const [begunAt, setBegun] = useState<Place | null>(null);
   const begun = isClosed ? null : begunAt;
   const coverage = useCoverage(practice.id, looking);
+  const heldLensAt = isLensHeld && hasLens ? lensAt : null;
+  // once the report is closed nothing that is seen can be called any more
+  const isLooking = view !== null && state?.kind === "ready" && looking.turningTo === null && !isClosed;
+  const sendTrail = useViewTrail(
+    practice.id,
+    isLooking ? { view, torch: looking.torch, lens: heldLensAt && underLens(view, heldLensAt) } : null,
+  );
 
   const { send } = gauge;
   const held = tool === "gauge" && gauge.out ? gauge.out.placement : null;
@@ -207,7 +216,7 @@ export function useBench(practice: Practice) {
     moveCursorTo,
     hover,
     hasLens,
-    lensAt: isLensHeld && hasLens ? lensAt : null,
+    lensAt: heldLensAt,
     toggleLens: () => setIsLensHeld((now) => hasLens && !now),
     drawing: useMemo(
       () => drawing ?? (begun && { start: begun.x, end: cursor.x, across: begun.y }),
@@ -218,6 +227,7 @@ export function useBench(practice: Practice) {
     addPoint,
     leaveOff: () => setBegun(null),
     coverage,
+    sendTrail,
     handlers,
     showCall,
     aspects,

@@ -9,8 +9,17 @@ import { forgetKeptCoverage } from "./kept-coverage";
 /** It was handed in already: for practice, and in a sitting. */
 const HANDED_IN: ReadonlySet<string> = new Set(["already-handed-in", "handed-in"]);
 
-/** Hands in the report as it stands on the screen, then goes where the marks are. */
-export function useHandIn(practiceId: string, report: Report, autosave: Autosave, marksUrl: string) {
+/** Handing in waits no longer for where somebody looked, ms. */
+const TRAIL_PATIENCE_MS = 1000;
+
+/** Hands in the report as it stands on the screen, then goes where the marks are. `sendTrail` sends what is not taken later. */
+export function useHandIn(
+  practiceId: string,
+  report: Report,
+  autosave: Autosave,
+  marksUrl: string,
+  sendTrail: () => Promise<void>,
+) {
   const [isSending, setIsSending] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
 
@@ -19,7 +28,10 @@ export function useHandIn(practiceId: string, report: Report, autosave: Autosave
     // a clean plate is a report as well, and every report that is sent has a number
     if (autosave.saving.newest === 0) autosave.edited(report);
     setProblem(null);
-    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", autosave.asOfNow());
+    // as it is now: the clock of a sitting does not wait for the trail
+    const last = autosave.asOfNow();
+    await Promise.race([sendTrail(), new Promise((resolve) => setTimeout(resolve, TRAIL_PATIENCE_MS))]);
+    const outcome = await sendReport(`/api/practice/${practiceId}/hand-in`, "POST", last);
     if (outcome.kind === "ok" || (outcome.kind === "refused" && HANDED_IN.has(outcome.code))) {
       forgetKeptReport(practiceId);
       forgetKeptCoverage(practiceId);

@@ -1,6 +1,8 @@
+import { packTrail } from "@/lib/trail";
 import { readPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { readRunPlace } from "@/prisma/stores/sittings";
+import { readViewTrail } from "@/prisma/stores/view-trails";
 import type { Caller } from "../caller";
 import { mayKnowMarks, requireOpenBook, requireReadablePractice } from "../permissions";
 import { refuse } from "../refusal";
@@ -31,5 +33,14 @@ export async function readMarkSheet(caller: Caller, id: string) {
   const learner = await readPerson(practice.userId);
   if (!sheet || !learner) return refuse("not-handed-in");
   const place = runId === null ? null : await readRunPlace(runId);
-  return { ok: true, sheet, learner, isOwn, sittingId: place?.sittingId ?? null } as const;
+  const trail = await readViewTrail(id);
+  return {
+    ok: true,
+    sheet,
+    learner,
+    isOwn,
+    sittingId: place?.sittingId ?? null,
+    /** Where the learner looked; null where it was not recorded. */
+    trail: trail && packTrail(trail),
+  } as const;
 }

@@ -5,6 +5,7 @@ import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { keepDrillRound } from "@/app/_server/use-cases/keep-drill-round";
+import { keepViewTrail } from "@/app/_server/use-cases/keep-view-trail";
 import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { makeCodes } from "@/app/_server/use-cases/make-codes";
 import { openBench } from "@/app/_server/use-cases/open-bench";
@@ -33,6 +34,8 @@ const OWNERS_ONLY: Readonly<Record<string, Use>> = {
   "read a surface": (caller, id) => readSurface(caller, id, "cap"),
   "read the ends": (caller, id) => readEnds(caller, id),
   "save a report": (caller, id) => saveReport(caller, id, { sequence: 1, report: CAP_ONLY }),
+  "keep a view trail": (caller, id) =>
+    keepViewTrail(caller, id, { windowId: "firstwindow", number: 1, trail: { version: 1, views: {} } }),
   "hand in": (caller, id) => handIn(caller, id, { sequence: 1, report: CAP_ONLY }),
   "renew a specimen": (caller, id) => renewSpecimen(caller, id, source),
 };

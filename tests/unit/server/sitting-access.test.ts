@@ -24,6 +24,7 @@ import {
   voidSitting,
 } from "@/app/_server/use-cases/govern-sitting";
 import { handIn } from "@/app/_server/use-cases/hand-in";
+import { keepViewTrail } from "@/app/_server/use-cases/keep-view-trail";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
@@ -100,6 +101,12 @@ const ROWS: readonly Row[] = [
   [
     "save",
     (caller, { practiceId }, { now }) => saveReport(caller, practiceId, save(1, now())),
+    learnerOnly("no-such-practice"),
+  ],
+  [
+    "where they looked",
+    (caller, { practiceId }) =>
+      keepViewTrail(caller, practiceId, { windowId: WINDOW, number: 1, trail: { version: 1, views: {} } }),
     learnerOnly("no-such-practice"),
   ],
   [

@@ -6,6 +6,7 @@ import { OtherStandards } from "@/app/_marks/other-standards";
 import { ReviewSummary } from "@/app/_marks/review-summary";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
 import { summaryWords } from "@/app/_marks/summary-words";
+import { TrailOfPiece } from "@/app/_marks/trail/trail-context";
 import { PieceOnPaper } from "@/app/_paper/piece-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { sheetViewOf } from "@/app/_server/sheet-view-of";
@@ -26,7 +27,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     if ("sittingId" in read) redirect(`/sitting/${read.sittingId}`);
     return showRefusal(read);
   }
-  const { sheet, learner, isOwn, sittingId } = read;
+  const { sheet, learner, isOwn, sittingId, trail } = read;
   const { runId } = sheet.practice;
   const view = sheetViewOf(sheet);
   const [well, dearest, practise] = summaryWords(view);
@@ -83,7 +84,9 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
         </nav>
       </div>
       {view.review && <ReviewSummary review={view.review} />}
-      <MarkSheet sheet={view} />
+      <TrailOfPiece trail={trail}>
+        <MarkSheet sheet={view} />
+      </TrailOfPiece>
       <OtherStandards sheet={view} />
       <Caution />
     </PageFrame>
