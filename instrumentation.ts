@@ -4,7 +4,9 @@ export async function register(): Promise<void> {
   const { specimenMaker } = await import("./app/_server/generation/specimen-maker");
   const { specimens } = await import("./app/_server/generation");
   const { keepSweeping } = await import("./app/_server/sittings/sweep");
+  const { keepTalliesBuilt } = await import("./app/_server/progress/build");
   await specimenMaker().open();
   // what a clock has closed while the server stood still is closed first of all
   keepSweeping(() => new Date(), specimens);
+  keepTalliesBuilt();
 }

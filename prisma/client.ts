@@ -4,6 +4,9 @@ import { PrismaClient } from "./generated/client/client";
 /** libsql waits for nobody unless told to. */
 const BUSY_TIMEOUT_MS = 5000;
 
+/** A class that hands in at once stands in line for the one writer that the database has, ms. */
+export const PATIENCE = { maxWait: 15_000, timeout: 15_000 };
+
 const shared = globalThis as typeof globalThis & { toelineDatabase?: PrismaClient };
 
 /**

@@ -21,7 +21,7 @@ interface Column<Value> {
  * Version 1 of every column is the only one so far. A later shape gets a schema of its own here, and `read` upgrades the
  * older ones to it.
  */
-function column<Value>(schema: z.ZodType<Value>): Column<Value> {
+export function column<Value>(schema: z.ZodType<Value>): Column<Value> {
   return {
     read: (json) => schema.parse(json),
     write: (value) => schema.parse(value) as Prisma.InputJsonValue,

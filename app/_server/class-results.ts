@@ -1,3 +1,4 @@
+import { countingMark } from "@/lib/practice";
 import { type ClassResult, PRACTICE } from "@/lib/printing";
 import type { Person } from "@/lib/workshop";
 import type { MarkedPractice } from "@/prisma/stores/practices";
@@ -34,14 +35,13 @@ export const classResults = (
     ...sat
       .filter(({ userId }) => userId === person.id)
       .map((one) => {
-        const { section, markThousandths, passMark, isPassed } = one.mark;
+        const { section, passMark } = one.mark;
         return {
           practiceId: one.practiceId,
           learnerId: person.id,
           section,
-          markThousandths,
           passMark,
-          isPassed,
+          ...countingMark(one.mark),
           handedInAt: one.closedAt,
           work: workOf(one),
         };

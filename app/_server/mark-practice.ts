@@ -1,21 +1,25 @@
 import type { Practice } from "@/lib/practice";
+import type { SectionObservations } from "@/lib/progress";
 import { DEFAULT_PAPER, type SectionOfPaper } from "@/lib/results";
 import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
 import { handIn, readQuestions } from "@/prisma/stores/practices";
 import { readTruth } from "@/prisma/stores/specimens";
 import { freshQuestions } from "./draw-questions";
+import { observe } from "./progress/observe";
 import { randomId } from "./random-id";
 
 /** What a paper says of how a section is marked. */
 type MarkedBy = Pick<SectionOfPaper, "weights" | "questions">;
 
 /**
- * Marks a practice as it is stored and closes it with truth and marks, by its paper or the usual one. False if it was saved,
- * or marked, meanwhile. Throws where its piece is not made.
+ * Marks a practice as it is stored and closes it with truth and marks, by its paper or the usual one, and with what it tells
+ * for progress; `seconds` is the time at the piece. False if it was saved, or marked, meanwhile. Throws where its piece is not
+ * made.
  */
 export async function markPractice(
   practice: Practice,
   handedInAt: Date,
+  seconds: number | null,
   { weights, questions: questionCount }: MarkedBy = DEFAULT_PAPER[practice.section],
 ): Promise<boolean> {
   const { id, specimenId, report, sequence, section, passMark, criteria, reportClosedAt } = practice;
@@ -32,6 +36,27 @@ export async function markPractice(
     reportClosedAt,
     ...answers,
     handedInAt,
-    sections: [{ id: randomId(), section, passMark, markThousandths: mark, isPassed: passed, ruleVersion, result }],
+    sections: [
+      {
+        id: randomId(),
+        section,
+        passMark,
+        markThousandths: mark,
+        isPassed: passed,
+        ruleVersion,
+        result,
+        observations: observed(id, () => observe(result, truth, report, seconds)),
+      },
+    ],
   });
+}
+
+/** Nobody's hand-in fails because progress has nothing to read from it. */
+function observed(id: string, make: () => SectionObservations): SectionObservations | null {
+  try {
+    return make();
+  } catch (error) {
+    console.error(`practice ${id} could not be observed:`, error instanceof Error ? error.message : error);
+    return null;
+  }
 }

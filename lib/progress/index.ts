@@ -37,6 +37,7 @@ export { type Share, shareOf } from "./statistics/share";
 export { detectionAgainstClutter, type SignalDetection, signalDetection } from "./statistics/signal-detection";
 export { dimensionSizing, type Placing, placing, type Sizing, sizingByKind, sizingByType } from "./statistics/sizing";
 export type { Counts } from "./tallies/counts";
+export { addSections, EMPTY_LEARNER_TALLY, type LearnerTally, wholeTally } from "./tallies/learner-tally";
 export type { Moments } from "./tallies/moments";
 export {
   addPiece,
@@ -59,3 +60,4 @@ export {
   typeTallySchema,
   UNNAMED,
 } from "./tallies/type-tally";
+export { OBSERVATION_VERSION, PROGRESS_VERSION } from "./version";

@@ -1,11 +1,12 @@
 import type { Criteria } from "@/lib/criteria";
 import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from "@/lib/practice";
+import { OBSERVATION_VERSION, type SectionObservations } from "@/lib/progress";
 import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
 import type { ReviewAct } from "@/lib/review";
 import type { Truth } from "@/lib/specimen";
-import { database } from "../client";
+import { database, PATIENCE } from "../client";
 import {
   questionsColumn,
   reportColumn,
@@ -16,6 +17,8 @@ import {
 } from "../columns";
 import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel, ReviewActModel } from "../generated/client/models";
+import { observationsColumn } from "../progress-columns";
+import { countSections } from "../tallies";
 
 const withAttempts = { attempts: { omit: { result: true } } } as const;
 const withRun = { ...withAttempts, run: { select: { id: true } } } as const;
@@ -166,11 +169,20 @@ export interface HandIn {
   readonly reportClosedAt: Date | null;
   readonly truth: Truth;
   readonly generatorVersion: string;
-  readonly sections: readonly (Omit<AccountedMark, "reviewed" | "acts"> & { readonly id: string })[];
+  readonly sections: readonly (Omit<AccountedMark, "reviewed" | "acts"> & ObservedSection)[];
   readonly handedInAt: Date;
 }
 
-/** Closes a practice and stores the truth and the marks with it, all or nothing; false if it is no longer as marked. */
+interface ObservedSection {
+  readonly id: string;
+  /** What it tells for progress; null where that could not be made out, which then is tried again later. */
+  readonly observations: SectionObservations | null;
+}
+
+/**
+ * Closes a practice and stores the truth, the marks and what they tell for progress with it, all or nothing; false if it is no
+ * longer as marked. It counts for progress at once, in a sitting once that is released.
+ */
 export async function handIn({
   id,
   sequence,
@@ -189,15 +201,32 @@ export async function handIn({
     // a step of its sitting that was read before it was marked is taken again
     await transaction.sectionRun.updateMany({ where: { practiceId: id }, data: { revision: { increment: 1 } } });
     await transaction.attempt.createMany({
-      data: sections.map(({ result, ...section }) => ({
+      data: sections.map(({ result, observations: _, ...section }) => ({
         ...section,
         practiceId: id,
         handedInAt,
         result: resultColumn.write(result),
       })),
     });
+    await transaction.attemptObservations.createMany({
+      data: sections.flatMap(({ id: attemptId, observations }) =>
+        observations
+          ? [{ attemptId, version: OBSERVATION_VERSION, value: observationsColumn.write(observations) }]
+          : [],
+      ),
+    });
+    const { userId, run } = await transaction.practice.findUniqueOrThrow({
+      where: { id },
+      select: { userId: true, run: { select: { sitting: { select: { state: true } } } } },
+    });
+    if (run === null || run.sitting.state === "released") {
+      await countSections(
+        transaction,
+        sections.map(({ id: attemptId, observations }) => ({ attemptId, userId, observations })),
+      );
+    }
     return true;
-  });
+  }, PATIENCE);
 }
 
 /** A handed-in practice with its answers, or null if there is none or it is still open. */

@@ -1,13 +1,16 @@
 import type { Book, SectionMark } from "@/lib/practice";
+import { OBSERVATION_VERSION } from "@/lib/progress";
 import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT } from "@/lib/report";
 import type { Section } from "@/lib/results";
 import { isOpen, type RunState, type SectionRun, type Sitting, type SittingWithRuns } from "@/lib/sittings";
-import { database } from "../client";
+import { database, PATIENCE } from "../client";
 import { paperColumn, questionsColumn, reportColumn } from "../columns";
 import { Prisma } from "../generated/client/client";
 import type { SectionRunModel } from "../generated/client/models";
+import { observationsColumn } from "../progress-columns";
 import { runCourseColumn, sittingCourseColumn } from "../run-columns";
+import { type CountedSection, countSections, forgetTallies } from "../tallies";
 import { type AuditEntry, auditRow } from "./audit";
 import { marksOf, type PracticeToCreate, practiceRow } from "./practices";
 import type { SpecimenProgress } from "./specimens";
@@ -245,7 +248,8 @@ export interface SittingChange {
 
 /**
  * Stores what a step has made of a sitting, all or nothing; false where another one was stored since `before` was read.
- * What is opened again loses the marks that it had been given.
+ * What is opened again loses the marks that it had been given. With the release of a sitting its sections count for progress,
+ * and what is made void after that counts no longer.
  */
 export async function storeChange(change: SittingChange): Promise<boolean> {
   const { before, next, newRuns, audit } = change;
@@ -257,6 +261,8 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
   if (!isWhole && changed.length === 0) return true;
   const { id, state, plannedAt } = next.sitting;
   const { revision } = before;
+  const counted = before.sitting.state === "released" ? [] : await countedBy(next, before.runs);
+  const uncounted = before.sitting.state === "released" ? uncountedBy(next, before.runs) : [];
   try {
     await database().$transaction(async (transaction) => {
       const kept = await transaction.sitting.updateMany({
@@ -292,6 +298,8 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
           },
         });
       }
+      await countSections(transaction, counted);
+      await forgetTallies(transaction, uncounted);
       if (audit) await transaction.auditEntry.create({ data: auditRow(audit) });
     }, PATIENCE);
     return true;
@@ -301,8 +309,34 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
   }
 }
 
-/** A class that hands in at once stands in line for the one writer that the database has, ms. */
-const PATIENCE = { maxWait: 15_000, timeout: 15_000 };
+/** What counts for progress once a sitting is as in `next`: every marked section, if it is released. */
+async function countedBy({ sitting, runs }: SittingWithRuns, stored: readonly StoredRun[]): Promise<CountedSection[]> {
+  if (sitting.state !== "released") return [];
+  const isClosed = new Set(runs.filter(({ state }) => COUNTS.includes(state)).map(({ id }) => id));
+  const marked = stored.filter(({ run, isMarked }) => isMarked && isClosed.has(run.id));
+  const attempts = await database().attempt.findMany({
+    where: { practiceId: { in: marked.map(({ practiceId }) => practiceId) } },
+    select: { id: true, practice: { select: { userId: true } }, observations: true },
+    orderBy: { id: "asc" },
+  });
+  return attempts.map(({ id, practice: { userId }, observations: row }) => ({
+    attemptId: id,
+    userId,
+    observations: row?.version === OBSERVATION_VERSION ? observationsColumn.read(row.value) : null,
+  }));
+}
+
+const COUNTS: readonly RunState[] = ["handed-in", "expired"];
+
+/** Whose sections counted in a released sitting and do so no longer. */
+function uncountedBy({ sitting, runs }: SittingWithRuns, stored: readonly StoredRun[]): string[] {
+  const stays = new Set(
+    runs.filter(({ state }) => sitting.state === "released" && COUNTS.includes(state)).map(({ id }) => id),
+  );
+  return stored.flatMap(({ run, isMarked }) =>
+    isMarked && COUNTS.includes(run.state) && !stays.has(run.id) ? [run.userId] : [],
+  );
+}
 
 /** Rolls a transaction back. */
 class Overtaken extends Error {}

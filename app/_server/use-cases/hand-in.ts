@@ -2,6 +2,7 @@ import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import { markPractice } from "../mark-practice";
 import { requireOwnPractice } from "../permissions";
+import { secondsOfPractice } from "../progress/observe";
 import { refuse } from "../refusal";
 import { handInRun } from "../sittings/hand-in-run";
 import { readLastVersion } from "./last-version";
@@ -30,7 +31,9 @@ export async function handIn(caller: Caller, id: string, input: unknown) {
   const latest = await requireOwnPractice(caller, id);
   if (!latest.ok) return latest;
   if (!(await readTruth(latest.practice.specimenId))) return refuse("specimen-not-made");
-  if (await markPractice(latest.practice, caller.clock())) return { ok: true } as const;
+  const handedInAt = caller.clock();
+  const seconds = secondsOfPractice(latest.practice.startedAt, handedInAt);
+  if (await markPractice(latest.practice, handedInAt, seconds)) return { ok: true } as const;
   // another window saved or handed in while this one was being marked
   const now = await requireOwnPractice(caller, id);
   if (!now.ok) return now;

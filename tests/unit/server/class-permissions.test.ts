@@ -13,9 +13,12 @@ import { listClasses } from "@/app/_server/use-cases/list-classes";
 import { makeCodes } from "@/app/_server/use-cases/make-codes";
 import { endOwnSessions, listOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { readClass } from "@/app/_server/use-cases/read-class";
+import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
+import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
+import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { database } from "@/prisma/client";
@@ -112,6 +115,9 @@ const ROWS: readonly Row[] = [
   ["make codes", (caller, id) => makeCodes(caller, [id]), "learner", LEARNER],
   ["sign a learner out", signOutLearner, "learner", LEARNER],
   ["read a learner", readLearner, "learner", LEARNER],
+  ["read a learner's progress", readLearnerProgress, "learner", LEARNER],
+  ["read the progress of a class", readClassProgress, "spring", CLASS],
+  ["read own progress", (caller) => readOwnProgress(caller), "", EVERYBODY],
   ["read a mark sheet", readMarkSheet, "practice", THEIRS_TO_SEE],
   ["read a surface", (caller, id) => readSurface(caller, id, "cap"), "practice", THEIRS_TO_SEE],
   [

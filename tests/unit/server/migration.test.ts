@@ -111,7 +111,9 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_papers$/),
     expect.stringMatching(/_questions_of_practices$/),
     expect.stringMatching(/_sittings$/),
+    expect.stringMatching(/_reviews_of_marks$/),
     expect.stringMatching(/_view_trails$/),
+    expect.stringMatching(/_progress$/),
   ]);
 
   // what was asked of either face is never asked more of

@@ -1,0 +1,11 @@
+/**
+ * Goes up whenever `observationsOf`, or what it is told of a piece, makes something else of the same marked section: stored
+ * observations of another version are then made anew from the stored result.
+ */
+export const OBSERVATION_VERSION = 1;
+
+/** Goes up whenever the same observations add up to another tally, or to one of another shape. */
+const TALLY_VERSION = 1;
+
+/** What stored tallies were made by; those of another one are built anew. */
+export const PROGRESS_VERSION = `${OBSERVATION_VERSION}.${TALLY_VERSION}`;

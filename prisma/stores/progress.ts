@@ -1,0 +1,196 @@
+import { type ImperfectionType, isImperfectionType } from "@/lib/imperfections";
+import {
+  EMPTY_LEARNER_TALLY,
+  type LearnerTally,
+  OBSERVATION_VERSION,
+  type PieceTally,
+  PROGRESS_VERSION,
+  type SectionObservations,
+  type TypeTally,
+} from "@/lib/progress";
+import type { MarkedSection } from "@/lib/results";
+import { database, isDuplicate, PATIENCE } from "../client";
+import type { Prisma } from "../generated/client/client";
+import { observationsColumn, sectionTallyColumn } from "../progress-columns";
+import { readTallies, writeTallies } from "../tallies";
+
+/** What counts for progress: everything handed in for practice, and of sittings what is released and not void. */
+const counts = {
+  OR: [
+    { practice: { run: { is: null } } },
+    { practice: { run: { is: { state: { in: ["handedIn", "expired"] }, sitting: { state: "released" } } } } },
+  ],
+} satisfies Prisma.AttemptWhereInput;
+
+export interface StoredTally {
+  readonly tally: LearnerTally;
+  /** False where the tallies are to be built anew and are empty or of before. */
+  readonly isCurrent: boolean;
+}
+
+/** The tallies of one learner. */
+export async function readLearnerTally(userId: string): Promise<StoredTally> {
+  const state = await readTallyState(userId);
+  const tallies = await readTallies(database(), [userId]);
+  return { tally: tallies.get(userId) ?? EMPTY_LEARNER_TALLY, isCurrent: state.isCurrent };
+}
+
+/** Whether a learner's tallies are of everything that counts, and the number of the last change of it. */
+export async function readTallyState(
+  userId: string,
+): Promise<{ readonly isCurrent: boolean; readonly revision: number }> {
+  const row = await database().learnerProgress.findUnique({ where: { userId } });
+  if (row) return { isCurrent: row.version === PROGRESS_VERSION, revision: row.revision };
+  const attempt = await database().attempt.findFirst({ where: { practice: { userId } }, select: { id: true } });
+  return { isCurrent: attempt === null, revision: 0 };
+}
+
+/** What a class is looked through by: of each type how many a learner had before them, found, and named exactly. */
+export type TypeCounts = Pick<TypeTally, "total" | "found" | "namedRight">;
+
+export interface LearnerCounts {
+  readonly isCurrent: boolean;
+  readonly sections: { readonly [section in MarkedSection]?: PieceTally };
+  readonly types: { readonly [type in ImperfectionType]?: TypeCounts };
+}
+
+/** The tallies of many learners, as far as a class is looked through by them. Whoever has none is not in it. */
+export async function readCountsOf(userIds: readonly string[]): Promise<ReadonlyMap<string, LearnerCounts>> {
+  const where = { userId: { in: [...userIds] } };
+  const [states, sections, types] = await Promise.all([
+    database().learnerProgress.findMany({ where }),
+    database().sectionTally.findMany({ where }),
+    database().typeTally.findMany({ where, omit: { value: true } }),
+  ]);
+  const sectionsOf = new Map<string, { [section in MarkedSection]?: PieceTally }>();
+  for (const { userId, section, value } of sections) {
+    const own = sectionsOf.get(userId) ?? {};
+    own[section] = sectionTallyColumn.read(value);
+    sectionsOf.set(userId, own);
+  }
+  const typesOf = new Map<string, { [type in ImperfectionType]?: TypeCounts }>();
+  for (const { userId, type, total, found, namedRight } of types) {
+    if (!isImperfectionType(type)) continue;
+    const own = typesOf.get(userId) ?? {};
+    own[type] = { total, found, namedRight };
+    typesOf.set(userId, own);
+  }
+  return new Map(
+    states.map(({ userId, version }) => [
+      userId,
+      {
+        isCurrent: version === PROGRESS_VERSION,
+        sections: sectionsOf.get(userId) ?? {},
+        types: typesOf.get(userId) ?? {},
+      },
+    ]),
+  );
+}
+
+/** What a learner's latest sections that count tell, the latest first. Holds truth. */
+export async function listLatestObservations(userId: string, atMost: number): Promise<readonly SectionObservations[]> {
+  const rows = await database().attempt.findMany({
+    where: { practice: { userId }, observations: { is: { version: OBSERVATION_VERSION } }, ...counts },
+    orderBy: [{ handedInAt: "desc" }, { id: "asc" }],
+    take: atMost,
+    select: { observations: { select: { value: true } } },
+  });
+  return rows.flatMap(({ observations }) => (observations ? [observationsColumn.read(observations.value)] : []));
+}
+
+/** A marked section of a learner. */
+export interface ObservableAttempt {
+  readonly id: string;
+  readonly practiceId: string;
+  readonly section: MarkedSection;
+}
+
+/** Marked sections of a learner whose observations are missing or of another version, whether they count or not. */
+export async function listUnobserved(userId: string): Promise<readonly ObservableAttempt[]> {
+  return database().attempt.findMany({
+    where: {
+      practice: { userId },
+      OR: [{ observations: { is: null } }, { observations: { is: { version: { not: OBSERVATION_VERSION } } } }],
+    },
+    orderBy: { id: "asc" },
+    select: { id: true, practiceId: true, section: true },
+  });
+}
+
+/** Keeps what a marked section tells; one that is gone meanwhile is left out. */
+export async function storeObservations(attemptId: string, observations: SectionObservations): Promise<void> {
+  const kept = { version: OBSERVATION_VERSION, value: observationsColumn.write(observations) };
+  await database().$transaction(async (transaction) => {
+    const attempt = await transaction.attempt.findUnique({ where: { id: attemptId }, select: { id: true } });
+    if (!attempt) return;
+    await transaction.attemptObservations.upsert({
+      where: { attemptId },
+      create: { attemptId, ...kept },
+      update: kept,
+    });
+  }, PATIENCE);
+}
+
+/** Sections that count for a learner, in an order that stays. */
+export async function listCounted(userId: string): Promise<readonly string[]> {
+  const rows = await database().attempt.findMany({
+    where: { practice: { userId }, ...counts },
+    orderBy: { id: "asc" },
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
+/** What these sections tell, in any order; those that nothing is kept of are left out. */
+export async function readObservations(attemptIds: readonly string[]): Promise<readonly SectionObservations[]> {
+  const rows = await database().attemptObservations.findMany({
+    where: { attemptId: { in: [...attemptIds] }, version: OBSERVATION_VERSION },
+  });
+  return rows.map(({ value }) => observationsColumn.read(value));
+}
+
+/** Keeps tallies that were built from what counted at a revision; false where that has changed since. */
+export async function storeBuiltTally(userId: string, revision: number, tally: LearnerTally): Promise<boolean> {
+  return database().$transaction(async (transaction) => {
+    const { count } = await transaction.learnerProgress.updateMany({
+      where: { userId, revision },
+      data: { version: PROGRESS_VERSION },
+    });
+    if (count === 0) return false;
+    await writeTallies(transaction, [[userId, tally]]);
+    return true;
+  }, PATIENCE);
+}
+
+/** Learners whose tallies are to be built anew. */
+export async function listToBuild(): Promise<readonly string[]> {
+  const rows = await database().learnerProgress.findMany({
+    where: { version: { not: PROGRESS_VERSION } },
+    orderBy: { userId: "asc" },
+    select: { userId: true },
+  });
+  return rows.map(({ userId }) => userId);
+}
+
+/** Learners with marks of whom no tallies were ever kept. */
+export async function listWithoutTallies(): Promise<readonly string[]> {
+  const rows = await database().user.findMany({
+    where: { progress: { is: null }, practices: { some: { attempts: { some: {} } } } },
+    orderBy: { id: "asc" },
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
+/** Notes that tallies are kept of a learner, and says at which revision they are. */
+export async function beginBuilding(userId: string): Promise<number> {
+  const found = await database().learnerProgress.findUnique({ where: { userId } });
+  if (found) return found.revision;
+  try {
+    await database().learnerProgress.create({ data: { userId } });
+    return 0;
+  } catch (error) {
+    if (!isDuplicate(error)) throw error;
+    return (await database().learnerProgress.findUniqueOrThrow({ where: { userId } })).revision;
+  }
+}

@@ -1,0 +1,245 @@
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { buildAllTallies, noteEverybody } from "@/app/_server/progress/build";
+import { settleSitting } from "@/app/_server/sittings/settle";
+import { voidRun } from "@/app/_server/use-cases/govern-run";
+import { closeSitting, releaseSitting, voidSitting } from "@/app/_server/use-cases/govern-sitting";
+import { handIn } from "@/app/_server/use-cases/hand-in";
+import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
+import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
+import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
+import { EMPTY_LEARNER_TALLY } from "@/lib/progress";
+import { EMPTY_REPORT, type Report } from "@/lib/report";
+import { database } from "@/prisma/client";
+import { beginBuilding, readTallyState, storeBuiltTally } from "@/prisma/stores/progress";
+import { freshDatabaseForEachTest } from "../../support/database";
+import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
+import { CAP_ONLY, NOW, openPractice, openTestWorkshop } from "./workshop";
+
+freshDatabaseForEachTest();
+afterEach(() => vi.restoreAllMocks());
+
+/** Reports the hollow in the root, named as something else and 0.3 mm too deep, with a call where nothing is. */
+const ROOT_ONLY: Report = {
+  ...EMPTY_REPORT,
+  calls: [
+    { id: "a", face: "root", type: "sagging", start: 52, end: 79, across: 0, size: 1.1, sentence: null },
+    { id: "b", face: "cap", type: "spatter", start: 250, end: 260, across: 40, size: null, sentence: null },
+  ],
+};
+
+const known = async (learner: Room["kim"]) => (await must(readOwnProgress(learner))).progress;
+const handInNew = async (learner: Room["kim"], id: string, report: Report = CAP_ONLY) =>
+  must(handIn(learner, await openPractice(learner, id), { sequence: 1, report }));
+
+describe("practice", () => {
+  test("counts with its hand-in: what was found, missed, called for nothing and measured", async () => {
+    const { learner } = await openTestWorkshop();
+    await handInNew(learner, "first");
+    await handInNew(learner, "second", ROOT_ONLY);
+    const { tally, history, latest } = await known(learner);
+    expect(Object.keys(tally.types).sort()).toEqual(["root-concavity", "surface-pore"]);
+    expect(tally.types["surface-pore"]).toMatchObject({ total: 2, found: 1, namedRight: 1 });
+    expect(tally.types["root-concavity"]).toMatchObject({
+      total: 2,
+      found: 1,
+      namedRight: 0,
+      calledAs: { sagging: 1 },
+      size: { n: 1, sum: 300, sumOfSquares: 90_000 },
+    });
+    // both faces of two plates of 300 mm
+    expect(tally.sections).toMatchObject({ plate: { pieces: 2, weldLength: 1_200_000, falseCalls: 1, timed: 2 } });
+    expect(history).toMatchObject([
+      { kind: "practice", section: "plate", passMark: 60.5, at: NOW, round: null, repeats: null },
+      { kind: "practice", section: "plate" },
+    ]);
+    expect(latest.flatMap(({ truths }) => truths.filter(({ found }) => found).map(({ truthId }) => truthId))).toEqual(
+      expect.arrayContaining(["cap-1", "root-1"]),
+    );
+  });
+
+  test("that is open tells nothing, and its truth is nowhere in what is read", async () => {
+    const { learner } = await openTestWorkshop();
+    await openPractice(learner);
+    const progress = await known(learner);
+    expect(progress).toEqual({ tally: EMPTY_LEARNER_TALLY, history: [], latest: [] });
+  });
+
+  test("handed in twice at once counts twice, and the same one twice counts once", async () => {
+    const { learner } = await openTestWorkshop();
+    const [one, two] = [await openPractice(learner, "one"), await openPractice(learner, "two")];
+    const last = { sequence: 1, report: CAP_ONLY };
+    const answers = await Promise.all([
+      handIn(learner, one, last),
+      handIn(learner, two, last),
+      handIn(learner, one, last),
+    ]);
+    expect(answers.filter(({ ok }) => ok)).toHaveLength(2);
+    expect((await known(learner)).tally.types["surface-pore"]).toMatchObject({ total: 2, found: 2 });
+  });
+
+  test("of somebody else is not in it", async () => {
+    const { learner, other } = await openTestWorkshop();
+    await handInNew(learner, "mine");
+    expect((await known(other)).tally).toEqual(EMPTY_LEARNER_TALLY);
+  });
+
+  test("left lying over a night has no time", async () => {
+    const { learner } = await openTestWorkshop();
+    const id = await openPractice(learner);
+    const nextDay = { ...learner, clock: () => new Date(NOW.getTime() + 14 * 3_600_000) };
+    await must(handIn(nextDay, id, { sequence: 1, report: CAP_ONLY }));
+    expect((await known(learner)).tally.sections.plate).toMatchObject({ pieces: 1, timed: 0, seconds: 0 });
+  });
+});
+
+/** A sitting in which kim has handed in her plate, closed and marked. */
+async function marked(room: Room): Promise<{ id: string; runId: string }> {
+  const id = await begunSitting(room);
+  const { runId, practiceId } = await started(id, room.kim);
+  room.at("10:40");
+  await must(handIn(room.kim, practiceId, save(1, room.now())));
+  room.at("11:00");
+  await must(closeSitting(room.tutor, id));
+  room.at("11:01");
+  await settleSitting(id, room.now(), room.source);
+  return { id, runId };
+}
+
+describe("a sitting", () => {
+  test("counts with its release and not before, for nobody", async () => {
+    const room = await openRoom();
+    const { id } = await marked(room);
+    const nothing = { tally: EMPTY_LEARNER_TALLY, history: [], latest: [] };
+    expect(await known(room.kim)).toEqual(nothing);
+    expect((await must(readLearnerProgress(room.tutor, "kim"))).progress).toEqual(nothing);
+    expect((await must(readClassProgress(room.tutor, "class"))).together).toEqual({ sections: {}, types: {} });
+
+    await must(releaseSitting(room.tutor, id));
+    const { tally, history } = await known(room.kim);
+    expect(tally.types["surface-pore"]).toMatchObject({ total: 1, found: 1 });
+    // 40 minutes by the clock of the section
+    expect(tally.sections.plate).toMatchObject({ pieces: 1, seconds: 2400, timed: 1 });
+    expect(history).toMatchObject([{ kind: "first", round: 1, repeats: null, section: "plate" }]);
+    const { learners, together, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
+    expect(beingBuilt).toBe(0);
+    expect(learners.map(({ person, types }) => [person.id, types["root-concavity"]])).toEqual([
+      ["kim", { total: 1, found: 0, namedRight: 0 }],
+      ["ola", undefined],
+    ]);
+    expect(together.types).toEqual({
+      "root-concavity": { total: 1, found: 0, namedRight: 0 },
+      "surface-pore": { total: 1, found: 1, namedRight: 1 },
+    });
+    await must(releaseSitting(room.tutor, id));
+    expect((await known(room.kim)).tally).toEqual(tally);
+  });
+
+  test("released even where marks were shown at once", async () => {
+    const room = await openRoom({ feedback: "at-once" });
+    await marked(room);
+    expect((await known(room.kim)).tally).toEqual(EMPTY_LEARNER_TALLY);
+  });
+
+  test.each([
+    ["the whole", (room: Room, { id }: { id: string }) => voidSitting(room.tutor, id, { reason: "a fire alarm" })],
+    [
+      "the section",
+      (room: Room, { runId }: { runId: string }) => voidRun(room.tutor, runId, { reason: "a fire alarm" }),
+    ],
+  ])("made void after its release counts no longer: %s", async (_, makeVoid) => {
+    const room = await openRoom();
+    await handInNew(room.kim, "alone");
+    const before = (await known(room.kim)).tally;
+    const sat = await marked(room);
+    await must(releaseSitting(room.tutor, sat.id));
+    expect((await known(room.kim)).tally.sections.plate?.pieces).toBe(2);
+
+    await must<{ readonly ok: boolean }>(makeVoid(room, sat));
+    const { learners, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
+    expect(beingBuilt).toBe(1);
+    expect(learners.find(({ person }) => person.id === "kim")).toMatchObject({ isCurrent: false, types: {} });
+    await buildAllTallies();
+    expect((await must(readClassProgress(room.tutor, "class"))).beingBuilt).toBe(0);
+    const after = await known(room.kim);
+    expect(after.tally).toEqual(before);
+    expect(after.history).toHaveLength(1);
+    expect(after.latest).toHaveLength(1);
+  });
+});
+
+describe("tallies that are missing or of another version", () => {
+  const forget = async () => {
+    await database().attemptObservations.deleteMany();
+    await database().typeTally.deleteMany();
+    await database().sectionTally.deleteMany();
+    await database().learnerProgress.deleteMany();
+  };
+
+  async function threePieces() {
+    const { learner } = await openTestWorkshop();
+    await handInNew(learner, "first");
+    await handInNew(learner, "second", ROOT_ONLY);
+    await handInNew(learner, "third");
+    return { learner, tally: (await known(learner)).tally };
+  }
+
+  test("are built from what is stored, and come to the same", async () => {
+    const { learner, tally } = await threePieces();
+    await forget();
+    await noteEverybody();
+    await buildAllTallies();
+    expect(await readTallyState("learner")).toMatchObject({ isCurrent: true });
+    expect((await known(learner)).tally).toEqual(tally);
+  });
+
+  test("are added to by nobody meanwhile, and hold what was handed in meanwhile", async () => {
+    const { learner } = await threePieces();
+    await forget();
+    await handInNew(learner, "fourth");
+    expect(await database().typeTally.count()).toBe(0);
+    expect((await known(learner)).tally.types["surface-pore"]).toMatchObject({ total: 4, found: 3 });
+  });
+
+  test("are not kept where something came in while they were built", async () => {
+    const { learner, tally } = await threePieces();
+    await forget();
+    const revision = await beginBuilding("learner");
+    await handInNew(learner, "fourth");
+    expect(await storeBuiltTally("learner", revision, tally)).toBe(false);
+    expect((await known(learner)).tally.sections.plate?.pieces).toBe(4);
+  });
+
+  test("go on from where building was broken off", async () => {
+    const { learner, tally } = await threePieces();
+    const kept = await database().attemptObservations.findFirstOrThrow({ orderBy: { attemptId: "asc" } });
+    await forget();
+    await database().attemptObservations.create({ data: { ...kept, value: kept.value ?? {} } });
+    // it would be in the way if it were observed once more
+    const { practiceId } = await database().attempt.findUniqueOrThrow({ where: { id: kept.attemptId } });
+    await database().practice.update({ where: { id: practiceId }, data: { truth: {} } });
+    const errors = vi.spyOn(console, "error").mockImplementation(() => {});
+    expect((await known(learner)).tally).toEqual(tally);
+    expect(errors).not.toHaveBeenCalled();
+  });
+
+  test("are built once more for another version", async () => {
+    const { learner, tally } = await threePieces();
+    await database().attemptObservations.updateMany({ data: { version: 0, value: {} } });
+    await database().typeTally.updateMany({ data: { value: {} } });
+    await database().learnerProgress.updateMany({ data: { version: "0.0" } });
+    await buildAllTallies();
+    expect((await known(learner)).tally).toEqual(tally);
+  });
+
+  test("are built without a piece that cannot be read, which is said", async () => {
+    const { learner } = await threePieces();
+    await forget();
+    await database().practice.update({ where: { id: "second" }, data: { truth: {} } });
+    const errors = vi.spyOn(console, "error").mockImplementation(() => {});
+    const read = (await known(learner)).tally;
+    expect(errors).toHaveBeenCalledOnce();
+    expect(read.sections.plate?.pieces).toBe(2);
+    expect((await known(learner)).tally).toEqual(read);
+    expect(errors).toHaveBeenCalledOnce();
+  });
+});
