@@ -1,4 +1,18 @@
 export {
+  type CalibrationRow,
+  type Correction,
+  calibrate,
+  calibrationRows,
+  calibrationStep,
+} from "./learner/calibrate";
+export { AIM, type Candidate, type CandidateIndication, type LookAlikes, weaknessWith } from "./learner/candidate";
+export { type Choice, chooseNext, NEXT, type PracticeAims, practiceAims, type Reason } from "./learner/choose-next";
+export { afterPractice, type Due, dueAt, dueness } from "./learner/due";
+export { afterSection, type Learner, learnerSchema, NEW_LEARNER } from "./learner/learner";
+export { afterOutcome, chanceOf, NEW_SKILL, type Skill, type Standing, standingOf, timesSeen } from "./learner/skill";
+export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";
+export { type MarkDistribution, markDistribution } from "./marks/distribution";
+export {
   type ClutterObservation,
   clutterObservationSchema,
   type DimensionObservation,
@@ -18,6 +32,14 @@ export {
   truthObservationSchema,
 } from "./observations/observation";
 export { type MarkedWork, observationsOf, type SeenClutter, type SeenTruth } from "./observations/observations-of";
+export {
+  type AnsweredItem,
+  analyseItems,
+  type ItemAnalysis,
+  type OptionCount,
+  type Suspicion,
+} from "./questions/item-analysis";
+export { type Reliability, reliabilityOf } from "./questions/reliability";
 export { type Agreement, agreementOf } from "./statistics/agreement";
 export {
   chanceAt,

@@ -1,0 +1,98 @@
+import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
+import { logistic } from "../../math";
+import type { SectionObservations } from "../observations/observation";
+import type { Learner } from "./learner";
+
+/** One imperfection that somebody of a known ability found or missed. */
+export interface CalibrationRow {
+  readonly type: ImperfectionType;
+  /** What strikes the eye of it, mm. */
+  readonly size: number;
+  /** The learner's general skill before that piece less the model's difficulty, logits. */
+  readonly ahead: number;
+  readonly found: boolean;
+}
+
+/**
+ * What a section adds to the calibration. The learner is the one before it. Only the general skill counts: what all learners find
+ * hard in a type shows in their standings with it, and has to go into its difficulty instead.
+ */
+export const calibrationRows = (learner: Learner, { truths }: SectionObservations): CalibrationRow[] =>
+  truths
+    .filter(({ neutral }) => !neutral)
+    .map(({ type, eye, difficulty, found }) => ({
+      type,
+      size: eye.value,
+      ahead: learner.found.general.value - difficulty,
+      found,
+    }));
+
+/** How imperfections of one type and about one size turned out against the model. */
+export interface Correction {
+  readonly type: ImperfectionType;
+  /** Number of the size's step: half an e-fold (65 %) of the size that strikes the eye. */
+  readonly step: number;
+  readonly observations: number;
+  /** To be added to the model's difficulty, logits: above 0 they are harder than it says. */
+  readonly shift: number;
+  /** Standard error of the shift. */
+  readonly error: number;
+}
+
+const STEP = 0.5;
+export const calibrationStep = (size: number): number => Math.round(Math.log(size) / STEP) + 0;
+
+/** How far shifts scatter before anything is known, and how little they may, logits; common practice, no source. */
+const SCATTER = { first: 0.5, least: 0.1 };
+const ROUNDS = 30;
+
+/**
+ * Re-estimates difficulties by type and size from what learners found, drawn towards the model: each shift is the most probable one
+ * under a normal prior about 0, whose scatter is that of all shifts together (empirical Bayes by expectation maximisation with a
+ * normal approximation; penalised maximum likelihood, cf. B. Efron and C. Morris, J. Am. Stat. Assoc. 70, 1975). Few observations
+ * move little. It says how difficulty is expected for later pieces; no mark ever depends on it.
+ */
+export function calibrate(rows: readonly CalibrationRow[]): Correction[] {
+  const cells = new Map<string, CalibrationRow[]>();
+  for (const row of rows) {
+    const key = `${row.type} ${calibrationStep(row.size)}`;
+    const cell = cells.get(key);
+    if (cell) cell.push(row);
+    else cells.set(key, [row]);
+  }
+  const all = [...cells.values()];
+  let scatter = SCATTER.first;
+  let shifts = all.map((cell) => shiftOf(cell, scatter));
+  for (let round = 0; round < ROUNDS && all.length > 1; round++) {
+    const meanSquare = shifts.reduce((sum, { shift, error }) => sum + shift ** 2 + error ** 2, 0) / shifts.length;
+    scatter = Math.max(SCATTER.least, Math.sqrt(meanSquare));
+    shifts = all.map((cell) => shiftOf(cell, scatter));
+  }
+  return all
+    .map((cell, n) => ({
+      type: cell[0].type,
+      step: calibrationStep(cell[0].size),
+      observations: cell.length,
+      ...shifts[n],
+    }))
+    .sort((a, b) => IMPERFECTION_TYPES.indexOf(a.type) - IMPERFECTION_TYPES.indexOf(b.type) || a.step - b.step);
+}
+
+/** The most probable shift of one cell and its error, by Newton's method: the penalised likelihood is concave. */
+function shiftOf(cell: readonly CalibrationRow[], scatter: number): { shift: number; error: number } {
+  let shift = 0;
+  let information = 1 / scatter ** 2;
+  for (let n = 0; n < 50; n++) {
+    let gradient = -shift / scatter ** 2;
+    information = 1 / scatter ** 2;
+    for (const { ahead, found } of cell) {
+      const p = logistic(ahead - shift);
+      gradient += p - Number(found);
+      information += p * (1 - p);
+    }
+    const move = Math.max(-1, Math.min(1, gradient / information));
+    shift += move;
+    if (Math.abs(move) < 1e-10) break;
+  }
+  return { shift, error: 1 / Math.sqrt(information) };
+}
