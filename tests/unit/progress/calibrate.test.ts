@@ -43,13 +43,16 @@ describe("difficulties from what was found", () => {
       calibrate(finds("any", 1, () => 0)).map((one) => ({ ...one, shift: 0 })),
       truth,
     );
-    const errors = [8, 40, 200].map((perCell) =>
-      errorOf(calibrate(finds("some", perCell, (type, size) => truth(type, calibrationStep(size)))), truth),
-    );
-    expect(errors[0]).toBeLessThan(0.9 * model);
+    const errors = [8, 40, 200].map((perCell) => {
+      const rounds = Array.from({ length: 8 }, (_, n) =>
+        errorOf(calibrate(finds(`some ${n}`, perCell, (type, size) => truth(type, calibrationStep(size)))), truth),
+      );
+      return rounds.reduce((sum, error) => sum + error, 0) / rounds.length;
+    });
+    expect(errors[0]).toBeLessThan(0.85 * model);
     expect(errors[1]).toBeLessThan(errors[0]);
     expect(errors[2]).toBeLessThan(errors[1]);
-    expect(errors[2]).toBeLessThan(0.25);
+    expect(errors[2]).toBeLessThan(0.3);
   });
 
   test("stay with the model where the model is right", () => {
