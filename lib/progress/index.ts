@@ -12,6 +12,7 @@ export { afterSection, type Learner, learnerSchema, NEW_LEARNER } from "./learne
 export { afterOutcome, chanceOf, NEW_SKILL, type Skill, type Standing, standingOf, timesSeen } from "./learner/skill";
 export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";
 export { type MarkDistribution, markDistribution } from "./marks/distribution";
+export { partScores } from "./marks/part-scores";
 export {
   type ClutterObservation,
   clutterObservationSchema,
@@ -39,6 +40,7 @@ export {
   type OptionCount,
   type Suspicion,
 } from "./questions/item-analysis";
+export { itemsOf, type SharedItem } from "./questions/items-of";
 export { type Reliability, reliabilityOf } from "./questions/reliability";
 export { type Agreement, agreementOf } from "./statistics/agreement";
 export {

@@ -30,6 +30,8 @@ export interface Merits {
   readonly lookAlikes: number;
   /** Types that were not on the last piece. */
   readonly change: number;
+  /** While the learner warms up: there is much to find. */
+  readonly density: number;
 }
 
 export interface Appraisal {
@@ -50,7 +52,12 @@ const WEIGHTS: Readonly<Record<keyof Merits, number>> = {
   due: 0.5,
   lookAlikes: 0.15,
   change: 0.15,
+  density: 0.5,
 };
+/** So many first pieces warm up: they are never clean, and have much to find. */
+export const WARM_UP = 3;
+/** So many indications are much. */
+const DENSE = 12;
 /** Chance to find that is aimed at with every type. */
 export const AIM = 0.85;
 /** So many observations halve what is uncertain of a type. */
@@ -71,6 +78,7 @@ export function appraise(learner: Learner, candidate: Candidate, now: number): A
     due: mean(({ type }) => dueness(learner.due[type], now)) / 2,
     lookAlikes: pair ? 1 : 0,
     change: mean(({ type }) => Number(!last.includes(type))),
+    density: learner.recent.length < WARM_UP ? Math.min(1, indications.length / DENSE) : 0,
   };
   const score = (Object.keys(WEIGHTS) as (keyof Merits)[]).reduce((sum, key) => sum + WEIGHTS[key] * merits[key], 0);
   return {

@@ -1,5 +1,13 @@
 import type { ImperfectionType } from "../../imperfections";
-import { type Appraisal, appraise, type Candidate, chiefMerit, type LookAlikes, weaknessWith } from "./candidate";
+import {
+  type Appraisal,
+  appraise,
+  type Candidate,
+  chiefMerit,
+  type LookAlikes,
+  WARM_UP,
+  weaknessWith,
+} from "./candidate";
 import { dueness } from "./due";
 import type { Learner } from "./learner";
 import { timesSeen } from "./skill";
@@ -10,7 +18,7 @@ import { timesSeen } from "./skill";
  */
 export type Reason =
   | { readonly kind: "clean" }
-  | { readonly kind: "first" }
+  | { readonly kind: "warm-up" }
   | { readonly kind: "new"; readonly types: readonly ImperfectionType[] }
   | { readonly kind: "weak"; readonly type: ImperfectionType }
   | { readonly kind: "due"; readonly type: ImperfectionType }
@@ -35,8 +43,6 @@ export const NEXT = {
   mostNew: 2,
   /** Share of clean pieces among the last ones, and the chance of one where that leaves it open. */
   clean: { low: 0.15, high: 0.3, usual: 0.22 },
-  /** No clean piece among the first ones. */
-  warmUp: 3,
 } as const;
 
 /**
@@ -74,7 +80,7 @@ function missBy({ meanChance, newTypes }: Appraisal): number {
 
 function isCleanNext({ recent }: Learner, draw: number): boolean {
   const { low, high, usual } = NEXT.clean;
-  if (recent.length < NEXT.warmUp) return false;
+  if (recent.length < WARM_UP) return false;
   const count = recent.filter((types) => types.length === 0).length;
   const pieces = recent.length + 1;
   if ((count + 1) / pieces > high) return false;
@@ -84,7 +90,7 @@ function isCleanNext({ recent }: Learner, draw: number): boolean {
 
 function reasonFor(learner: Learner, appraisal: Appraisal, now: number): Reason {
   const { types, newTypes, pair } = appraisal;
-  if (learner.found.general.n === 0) return { kind: "first" };
+  if (learner.found.general.n === 0) return { kind: "warm-up" };
   const most = (of: (type: ImperfectionType) => number): ImperfectionType =>
     types.reduce((one, other) => (of(other) > of(one) ? other : one));
   switch (chiefMerit(appraisal)) {
@@ -98,6 +104,8 @@ function reasonFor(learner: Learner, appraisal: Appraisal, now: number): Reason 
       return newTypes.length > 0
         ? { kind: "new", types: newTypes }
         : { kind: "uncertain", type: most((type) => -timesSeen(learner.found, type)) };
+    case "density":
+      return { kind: "warm-up" };
     case "change":
       return { kind: "change" };
   }

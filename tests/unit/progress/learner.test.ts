@@ -138,7 +138,12 @@ describe("what comes next", () => {
       0,
       0,
     );
-    expect(choice).toMatchObject({ candidate: { id: "two" }, reason: { kind: "first" }, isFitting: true });
+    expect(choice).toMatchObject({ candidate: { id: "two" }, reason: { kind: "warm-up" }, isFitting: true });
+  });
+
+  test("while a learner warms up, what has much to find comes first", () => {
+    const [dense, sparse] = [piece("dense", ...Array(12).fill("spatter")), piece("sparse", "spatter")];
+    expect(chooseNext(NEW_LEARNER, [sparse, dense], 0, 0).candidate.id).toBe("dense");
   });
 
   test("what is found too seldom comes before what is found well", () => {

@@ -1,0 +1,37 @@
+import type { QuestionLine } from "../../results";
+import type { AnsweredItem } from "./item-analysis";
+
+/** A question as several learners had it, with its words. */
+export interface SharedItem extends AnsweredItem {
+  readonly kind: string;
+  readonly stem: string;
+  /** In alphabetical order: learners may have had them in any. */
+  readonly texts: readonly string[];
+}
+
+/**
+ * The questions of several learners' sections, those with the same words taken as one, in the order in which they first came: on the
+ * same piece everybody has the same, on pieces of their own hardly anybody has. Its id is its stem and its options.
+ */
+export function itemsOf(byLearner: readonly (readonly QuestionLine[])[]): SharedItem[] {
+  const items = new Map<string, Omit<SharedItem, "chosen"> & { chosen: (number | null | undefined)[] }>();
+  for (const [learner, lines] of byLearner.entries()) {
+    for (const { kind, stem, options, key, written } of lines) {
+      const texts = [...options].sort();
+      const id = [stem, ...texts].join("\n");
+      const place = (option: number) => texts.indexOf(options[option]);
+      const item = items.get(id) ?? {
+        id,
+        kind,
+        stem,
+        texts,
+        key: place(key),
+        options: texts.length,
+        chosen: byLearner.map(() => undefined),
+      };
+      item.chosen[learner] = written === null ? null : place(written);
+      items.set(id, item);
+    }
+  }
+  return [...items.values()];
+}

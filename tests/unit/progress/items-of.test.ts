@@ -1,0 +1,99 @@
+import { expect, test } from "vitest";
+import { analyseItems, itemsOf, observationsOf, partScores, reliabilityOf } from "@/lib/progress";
+import { randomStream } from "@/lib/random";
+import { EMPTY_REPORT } from "@/lib/report";
+import type { QuestionLine } from "@/lib/results";
+import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
+import { seenItems } from "@/lib/specimen";
+import { difficultyOf } from "@/lib/specimen/difficulty";
+import { syntheticFillet, syntheticPlate } from "../../support/synthetic-truths";
+
+const line = (options: readonly string[], written: number | null): QuestionLine => ({
+  question: "q1",
+  kind: "what-number",
+  stem: "Which number has undercut?",
+  options: [...options],
+  key: options.indexOf("501"),
+  written,
+  explanation: "",
+  place: null,
+  worth: 100,
+  earned: 0,
+});
+
+test("the same question in another order of options is one item", () => {
+  const items = itemsOf([
+    [line(["501", "502", "503", "504"], 0)],
+    [line(["504", "503", "501", "502"], 0)],
+    [],
+    [line(["502", "501", "504", "503"], null), { ...line(["501", "502", "503", "504"], 1), stem: "Another?" }],
+  ]);
+  expect(items).toMatchObject([
+    {
+      stem: "Which number has undercut?",
+      texts: ["501", "502", "503", "504"],
+      key: 0,
+      chosen: [0, 3, undefined, null],
+    },
+    { stem: "Another?", chosen: [undefined, undefined, undefined, 1] },
+  ]);
+  expect(analyseItems(items)[0]).toMatchObject({ asked: 3, right: 1, blank: 1 });
+});
+
+test("parts of marked sections go into the reliability of their mark", () => {
+  const truth = syntheticPlate(randomStream("parts"));
+  const results = [0, 3, 6].map((count) => {
+    const calls = truth.items.slice(0, count).map((item) => ({
+      id: item.id,
+      face: item.face,
+      type: item.type,
+      start: item.start,
+      end: item.end,
+      across: item.across,
+      size: item.size,
+      sentence: null,
+    }));
+    return markSection("plate", truth, { ...EMPTY_REPORT, calls }, DEFAULT_SETTINGS.plate);
+  });
+  const rows = results.map((result) => partScores(result).flatMap((score) => score ?? []));
+  expect(rows.map((row) => row.length)).toEqual([2, 2, 2]);
+  const { mean } = reliabilityOf(rows);
+  expect(mean).toBeCloseTo(results.reduce((sum, { mark }) => sum + mark, 0) / 3000, 6);
+});
+
+test("how well imperfections of a finished plate are seen is what its blueprint goes by; a fillet's place is told by its leg", () => {
+  const outline = [
+    [0, 0],
+    [4, 0],
+    [4, 3],
+  ] as const;
+  const plate = syntheticPlate(randomStream("seen"));
+  const items = plate.items.map((item) => ({ ...item, outline }));
+  for (const seen of seenItems({ ...plate, items })) {
+    expect(seen.difficulty).toBe(difficultyOf(seen, seen.face, plate.joint));
+    expect(seen.eye.value).toBeGreaterThan(0);
+  }
+  const fillet = syntheticFillet(randomStream("seen"));
+  const pore = {
+    ...fillet.items[0],
+    type: "surface-pore" as const,
+    start: 50,
+    end: 50,
+    size: 1,
+    outline,
+  };
+  const [bead, plateAway] = seenItems({
+    ...fillet,
+    items: [pore, pore].map((item, n) => ({ ...item, across: 40 * n })),
+  });
+  // pores on the bead are seen a little less well than those on the plate by 0.2 logits, in either joint
+  expect(bead.difficulty - plateAway.difficulty).toBeCloseTo(0.2, 10);
+  const observed = observationsOf({
+    result: markSection("fillet", { ...fillet, items: [pore] }, EMPTY_REPORT, DEFAULT_SETTINGS.fillet),
+    truths: [bead],
+    clutter: [],
+    calls: [],
+    seconds: 60,
+  });
+  expect(observed).toMatchObject({ weldLength: 200, section: "fillet", seconds: 60 });
+});
