@@ -7,19 +7,18 @@ export const countOne = <Name extends string>(counts: Counts<Name>, name: Name, 
   [name]: (counts[name] ?? 0) + by,
 });
 
-/** Adds up two counts by what `add` makes of a name that stands in both; the names come out in alphabetical order. */
+/** Both records together: what stands in one as it is, what stands in both by what `add` makes of it. */
 export function mergeBy<Name extends string, T>(
   a: { readonly [name in Name]?: T },
   b: { readonly [name in Name]?: T },
   add: (one: T, other: T) => T,
 ): { readonly [name in Name]?: T } {
-  const names = [...new Set([...Object.keys(a), ...Object.keys(b)])].sort() as Name[];
-  return Object.fromEntries(
-    names.map((name) => {
-      const [one, other] = [a[name], b[name]];
-      return [name, one === undefined ? other : other === undefined ? one : add(one, other)];
-    }),
-  ) as { readonly [name in Name]?: T };
+  const merged: { [name in Name]?: T } = { ...a };
+  for (const name of Object.keys(b) as Name[]) {
+    const [one, other] = [merged[name], b[name]];
+    merged[name] = one === undefined || other === undefined ? (one ?? other) : add(one, other);
+  }
+  return merged;
 }
 
 export const addCounts = <Name extends string>(a: Counts<Name>, b: Counts<Name>): Counts<Name> =>

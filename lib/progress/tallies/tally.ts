@@ -6,7 +6,7 @@ import { addTruth, EMPTY_TYPE_TALLY, mergeTypeTallies, type TypeTallies } from "
 /**
  * What progress needs of any number of handed-in sections, of a learner or of a class: as large after a thousand sections as after
  * ten. Stored in parts, a row for each learner and type and one for each learner. All of it is whole numbers, so that the order of
- * adding makes no difference and a class is the sum of its learners.
+ * adding makes no difference and a class is the sum of its learners. A section of a sitting goes in once its marks may be known.
  */
 export interface Tally {
   readonly pieces: PieceTally;
