@@ -16,16 +16,12 @@ const windowInput = z.strictObject({ windowId: windowIdSchema });
  * Starting again changes nothing.
  */
 export async function startSection(caller: Caller, runId: string, input: unknown) {
-  const parsed = windowInput.safeParse(input);
-  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
-  return step(caller, runId, { kind: "start", ...parsed.data });
+  return step(caller, runId, "start", input);
 }
 
 /** Makes a window the one that writes; every other one is read-only from then on. */
 export async function takeOver(caller: Caller, runId: string, input: unknown) {
-  const parsed = windowInput.safeParse(input);
-  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
-  return step(caller, runId, { kind: "take-over", ...parsed.data });
+  return step(caller, runId, "take-over", input);
 }
 
 /** How the caller's section stands, and the server's time to go by. */
@@ -44,16 +40,18 @@ export async function noteStillThere(caller: Caller, runId: string): Promise<voi
   if (own.ok) await notePresence(own.sittingId, own.actor.id, caller.clock());
 }
 
-/** Takes a learner's step of a section, answered with how it stands. */
-async function step(caller: Caller, runId: string, event: RunEvent) {
+/** Takes a step of a learner's window in a section, answered with how it stands. */
+async function step(caller: Caller, runId: string, kind: "start" | "take-over", input: unknown) {
   const own = await requireOwnRun(caller, runId);
   if (!own.ok) return own;
+  const parsed = windowInput.safeParse(input);
+  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  const event: RunEvent = { kind, ...parsed.data };
   const now = caller.clock();
   const changed = await changeSitting(own.sittingId, now, (whole, stored): Change => {
     const kept = stored.runs.find(({ run }) => run.id === runId);
-    const isStart = event.kind === "start";
     const change = runStep(whole, runId, event, now);
-    const isStarting = isStart && !change.code && change.next !== whole;
+    const isStarting = kind === "start" && !change.code && change.next !== whole;
     // the clock does not go before there is something to look at
     if (isStarting && kept && pieceOf(kept) !== "ready") return { next: whole, code: "piece-not-made" };
     return { ...change, concernsOthers: isStarting };

@@ -1,25 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Caller } from "@/app/_server/caller";
 import { hashPassword, isPassword } from "@/app/_server/passwords";
-import { addLearner, addTutor } from "@/app/_server/use-cases/add-person";
 import { chooseOwnPassword } from "@/app/_server/use-cases/choose-own-password";
-import { moveMember, removeMember, setTimeFactor } from "@/app/_server/use-cases/class-members";
-import { addClassTutor, removeClassTutor } from "@/app/_server/use-cases/class-tutors";
-import { archiveClass, changeClass, changeJoinCode, makeClass } from "@/app/_server/use-cases/edit-class";
-import { enrolList, previewList } from "@/app/_server/use-cases/enrol-list";
+import { archiveClass } from "@/app/_server/use-cases/edit-class";
 import { handIn } from "@/app/_server/use-cases/hand-in";
-import { joinClass, listOwnClasses } from "@/app/_server/use-cases/join-class";
-import { listClasses } from "@/app/_server/use-cases/list-classes";
-import { makeCodes } from "@/app/_server/use-cases/make-codes";
 import { endOwnSessions, listOwnSessions } from "@/app/_server/use-cases/own-sessions";
-import { readClass } from "@/app/_server/use-cases/read-class";
-import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
-import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
-import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
-import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
-import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { database } from "@/prisma/client";
 import { createClass, enrol, leaveClass, setJoinCode } from "@/prisma/stores/classes";
@@ -61,94 +48,6 @@ async function everybody() {
     tutor,
   };
 }
-type Who = keyof Awaited<ReturnType<typeof everybody>>;
-
-type Use = (caller: Caller, id: string) => Promise<{ readonly ok: boolean; readonly code?: string }>;
-type Row = readonly [
-  name: string,
-  use: Use,
-  /** What it is done to, or nothing in particular. */
-  subject: string,
-  /** The code each is refused with, or "ok". */
-  answers: Readonly<Record<Exclude<Who, "nobody" | "newcomer">, string>>,
-];
-
-const TUTORS_OWN = (missing: string) => ({
-  learner: "not-permitted",
-  other: "not-permitted",
-  foreign: missing,
-  tutor: "ok",
-});
-const ANY_TUTOR = { learner: "not-permitted", other: "not-permitted", foreign: "ok", tutor: "ok" };
-const EVERYBODY = { learner: "ok", other: "ok", foreign: "ok", tutor: "ok" };
-const THEIRS_TO_SEE = { learner: "ok", other: "no-such-practice", foreign: "no-such-practice", tutor: "ok" };
-const CLASS = TUTORS_OWN("no-such-class");
-const LEARNER = TUTORS_OWN("no-such-learner");
-const LIST = "Tomo Reyes";
-const AGREED = [{ row: 1, outcome: "new", name: "Tomo Reyes", signInName: "tomo.reyes" }];
-
-const ROWS: readonly Row[] = [
-  ["make a class", (caller) => makeClass(caller, { name: "New", notes: "" }), "", ANY_TUTOR],
-  ["list classes", (caller) => listClasses(caller), "", ANY_TUTOR],
-  ["read the desk", (caller) => readDesk(caller), "", ANY_TUTOR],
-  ["add a learner", (caller) => addLearner(caller, { name: "X", signInName: `x-${caller.actor?.id}` }), "", ANY_TUTOR],
-  ["add a tutor", (caller) => addTutor(caller, { name: "X", signInName: `y-${caller.actor?.id}` }), "", ANY_TUTOR],
-  ["read a class", readClass, "spring", CLASS],
-  ["change a class", (caller, id) => changeClass(caller, id, { name: "Other", notes: "" }), "spring", CLASS],
-  ["archive a class", (caller, id) => archiveClass(caller, id, true), "spring", CLASS],
-  ["change a join code", (caller, id) => changeJoinCode(caller, id, true), "spring", CLASS],
-  ["preview a list", (caller, id) => previewList(caller, id, LIST), "spring", CLASS],
-  ["enrol a list", (caller, id) => enrolList(caller, id, LIST, AGREED), "spring", CLASS],
-  ["add a tutor to a class", (caller, id) => addClassTutor(caller, id, "foreign"), "spring", CLASS],
-  [
-    "remove a tutor from a class",
-    async (caller, id) => {
-      const removed = await removeClassTutor(caller, id, "tutor");
-      return !removed.ok && removed.code === "last-tutor" ? { ok: true } : removed;
-    },
-    "spring",
-    CLASS,
-  ],
-  ["set a time factor", (caller, id) => setTimeFactor(caller, id, "learner", 1.5), "spring", CLASS],
-  ["remove a member", (caller, id) => removeMember(caller, id, "learner"), "spring", CLASS],
-  ["move a member", (caller, id) => moveMember(caller, id, "learner", "autumn"), "spring", CLASS],
-  ["make codes", (caller, id) => makeCodes(caller, [id]), "learner", LEARNER],
-  ["sign a learner out", signOutLearner, "learner", LEARNER],
-  ["read a learner", readLearner, "learner", LEARNER],
-  ["read a learner's progress", readLearnerProgress, "learner", LEARNER],
-  ["read the progress of a class", readClassProgress, "spring", CLASS],
-  ["read own progress", (caller) => readOwnProgress(caller), "", EVERYBODY],
-  ["read a mark sheet", readMarkSheet, "practice", THEIRS_TO_SEE],
-  ["read a surface", (caller, id) => readSurface(caller, id, "cap"), "practice", THEIRS_TO_SEE],
-  [
-    "join a class",
-    (caller) => joinClass(caller, "KMT4RW"),
-    "",
-    {
-      learner: "ok",
-      other: "ok",
-      foreign: "not-permitted",
-      tutor: "not-permitted",
-    },
-  ],
-  ["list own classes", (caller) => listOwnClasses(caller), "", EVERYBODY],
-  ["list own sessions", (caller) => listOwnSessions(caller), "", EVERYBODY],
-  ["end own sessions", (caller) => endOwnSessions(caller, null), "", EVERYBODY],
-];
-
-describe.each(ROWS)("%s", (_name, use, subject, answers) => {
-  test("answers each as it should, and a stranger like somebody who asks for what there is not", async () => {
-    const people = await everybody();
-    const expected = { nobody: "not-signed-in", newcomer: "own-password-needed", ...answers };
-    // whoever may do it comes last, since it changes what is there
-    for (const who of ["nobody", "newcomer", "other", "foreign", "learner", "tutor"] as const) {
-      const answer = await use(people[who], subject);
-      expect(answer.ok ? "ok" : answer.code, who).toBe(expected[who]);
-      if (!answer.ok && subject !== "") expect(answer, who).toEqual(await use(people[who], "no-such-id"));
-    }
-  });
-});
-
 describe("a learner changes hands", () => {
   test("out of every class every tutor works with them, in another class only its own do", async () => {
     const { tutor, foreign } = await everybody();
@@ -246,4 +145,13 @@ describe("sessions", () => {
     expect(await left()).toEqual(["other"]);
     expect(await listOwnSessions(other)).toMatchObject({ sessions: [{ id: "other" }] });
   });
+});
+
+test("a tutor reads learners only, without what they are still writing", async () => {
+  const { tutor, learner } = await openTestWorkshop();
+  await openPractice(learner);
+  expect(await readLearner(tutor, "learner")).toMatchObject({ learner: { id: "learner" }, openCount: 1, handedIn: [] });
+  for (const id of ["tutor", "nobody", "practice"]) {
+    expect(await readLearner(tutor, id)).toEqual({ ok: false, code: "no-such-learner" });
+  }
 });

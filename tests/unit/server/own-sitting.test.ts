@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import type { Caller } from "@/app/_server/caller";
 import { enterSitting } from "@/app/_server/use-cases/enter-sitting";
 import {
   beginSitting,
@@ -18,24 +17,6 @@ import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, makeAll, must, openRoom, plannedSitting, runOf, save, started, WINDOW } from "./sitting-room";
 
 freshDatabaseForEachTest();
-
-const codeOf = async (answer: Promise<{ readonly ok: boolean; readonly code?: string }>) => {
-  const { ok, code } = await answer;
-  return ok ? "ok" : code;
-};
-
-test("the front page of a sitting is for its learners, and nobody else learns that there is one", async () => {
-  const room = await openRoom();
-  const id = await plannedSitting(room);
-  const asked = (caller: Caller) => codeOf(readOwnSitting(caller, id));
-  expect(await asked(room.nobody)).toBe("not-signed-in");
-  expect(await asked(room.kim)).toBe("ok");
-  expect(await asked(room.ola)).toBe("ok");
-  expect(await asked(room.tutor)).toBe("no-such-sitting");
-  expect(await asked(room.stranger)).toBe("no-such-sitting");
-  expect(await codeOf(readOwnSitting(room.kim, "no-such-id"))).toBe("no-such-sitting");
-  expect(await codeOf(listOwnAttempts(room.nobody))).toBe("not-signed-in");
-});
 
 test("it tells the paper, the learner's own time, and whether they have come in", async () => {
   const room = await openRoom();

@@ -210,21 +210,3 @@ describe("put away and copied", () => {
     expect(await copyPaper(tutor, "nothing")).toEqual({ ok: false, code: "no-such-paper" });
   });
 });
-
-describe.each<[string, (caller: Parameters<typeof listPapers>[0], id: string) => Promise<object>]>([
-  ["list papers", (caller) => listPapers(caller)],
-  ["begin a paper", (caller) => beginPaper(caller)],
-  ["read a paper", readPaper],
-  ["save a paper", (caller, id) => savePaper(caller, id, { paper, seen: NOW.toISOString() })],
-  ["make a paper", (caller) => savePaper(caller, null, { paper, seen: null })],
-  ["put a paper away", (caller, id) => archivePaper(caller, id, true)],
-  ["copy a paper", copyPaper],
-])("%s", (_name, use) => {
-  test("is for a tutor only", async () => {
-    const { tutor, learner, id } = await withPaper();
-    expect(await use({ actor: null, clock: tutor.clock }, id)).toEqual({ ok: false, code: "not-signed-in" });
-    expect(await use(learner, id)).toEqual({ ok: false, code: "not-permitted" });
-    expect(await listPapers(tutor)).toMatchObject({ papers: [{ updatedAt: NOW, archivedAt: null }] });
-    expect(await use(tutor, id)).toMatchObject({ ok: true });
-  });
-});

@@ -211,10 +211,10 @@ export async function openPractice({ actor }: Caller, id = "practice", section: 
 }
 
 /** Specimens from the database alone: nobody makes the ones that are asked for. */
-export function testSource(): SpecimenSource {
+export function testSource(named = "asked"): SpecimenSource {
   let asked = 0;
   const order = async (kind: JointKind, piece: PaperPiece | null, orderedFor: OrderedFor) => {
-    const specimenId = `asked-${asked++}`;
+    const specimenId = `${named}-${asked++}`;
     await orderSpecimen({ id: specimenId, kind, seed: `secret-seed-of-${specimenId}`, asked: piece }, orderedFor, NOW);
     return { specimenId };
   };

@@ -3,9 +3,9 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { DrillDesk } from "@/app/_drills/drill-desk";
 import { DRILL_WORDS } from "@/app/_drills/drill-words";
+import { requireSignedIn } from "@/app/_server/permissions";
 import { randomId } from "@/app/_server/random-id";
-import { refuse } from "@/app/_server/refusal";
-import { currentActor, showRefusal } from "@/app/_server/session";
+import { currentCaller, showRefusal } from "@/app/_server/session";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { DRILLS, type Drill } from "@/lib/drills";
@@ -18,7 +18,8 @@ export async function generateMetadata({ params }: PageProps<"/drills/[name]">):
 }
 
 export default async function DrillPage({ params }: PageProps<"/drills/[name]">) {
-  if (!(await currentActor())) return showRefusal(refuse("not-signed-in"));
+  const signedIn = requireSignedIn(await currentCaller());
+  if (!signedIn.ok) return showRefusal(signedIn);
   const drill = drillOf((await params).name);
   if (!drill) return notFound();
   const { title, does } = DRILL_WORDS[drill];
