@@ -22,13 +22,13 @@ export class OwnServer {
     return { ...process.env, PORT: String(this.port), HOST: "127.0.0.1", DATABASE_URL: `file:${this.file}` };
   }
 
-  /** Empties the database and fills it with people, a class and a paper. */
-  seed(): void {
+  /** Empties the database and fills it with people, a class and a paper, by a script with its arguments. */
+  seed(script: readonly string[] = ["tests/support/seed-sitting.ts", PASSWORD]): void {
     for (const ending of ["", "-wal", "-shm"]) rmSync(this.file + ending, { force: true });
     const run = (args: string[]) => execFileSync(process.execPath, args, { env: this.env, stdio: "inherit" });
     const migrate = "const m = await import('./prisma/tools/migrate.mjs'); m.migrate(process.env.DATABASE_URL)";
     run(["--input-type=module", "-e", migrate]);
-    run(["--import", "tsx", "tests/support/seed-sitting.ts", PASSWORD]);
+    run(["--import", "tsx", ...script]);
   }
 
   async start(): Promise<void> {
@@ -107,6 +107,12 @@ export class Session {
     });
     const text = await response.text();
     return { status: response.status, body: text === "" ? null : JSON.parse(text) };
+  }
+
+  /** What is sent as bytes is read to its end; only how much it is goes on. */
+  async fetchBytes(path: string): Promise<Answer> {
+    const response = await fetch(this.address + path, { headers: { cookie: this.cookie } });
+    return { status: response.status, body: { bytes: (await response.arrayBuffer()).byteLength } };
   }
 
   /** Follows a live view; what has come is in `events`. */
