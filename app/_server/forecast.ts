@@ -1,4 +1,3 @@
-import { setImmediate } from "node:timers/promises";
 import type { PaperSection } from "@/lib/sittings";
 import {
   checkBlueprint,
@@ -15,6 +14,9 @@ import { filletBlueprint, isFilletOf, plateBlueprint } from "./piece-blueprint";
 /** What can be said of a blueprint from pieces that are drawn and not made. */
 export type Outlook = Pick<BlueprintView, "refusal" | "forecast">;
 
+/** The section's piece as the paper asks for it. */
+export type OutlookOrder = Pick<PaperSection, "section" | "piece">;
+
 const PIECES = 8;
 /** With so many draws without room before there are enough pieces, the blueprint counts as one that nobody can meet. */
 const MOST_FAILED = 8;
@@ -24,20 +26,19 @@ const MOST_SEEDS = 20_000;
 const seedOf = (n: number): string => `paper look ${n}`;
 
 /**
- * Whether pieces of a section can be made, how hard they are and how sure their marks will be. Drawn one at a time with room
- * between for others, since a server has one thread for everybody's saves; the same piece always has the same outlook.
+ * Whether pieces of a section can be made, how hard they are and how sure their marks will be; the same piece always has the same
+ * outlook. It takes a second or two, and so is for a worker thread: a server has one other for everybody's saves.
  */
-export async function outlookOf({ section, piece }: Pick<PaperSection, "section" | "piece">): Promise<Outlook> {
+export function outlookOf({ section, piece }: OutlookOrder): Outlook {
   return section === "plate" ? plateOutlook(piece) : filletOutlook(piece);
 }
 
-async function plateOutlook(piece: PaperSection["piece"]): Promise<Outlook> {
+function plateOutlook(piece: PaperSection["piece"]): Outlook {
   const checked = checkBlueprint(plateBlueprint(piece));
   if (!checked.ok) return { refusal: explainRefusal(checked), forecast: null };
   const drawn: (readonly SectionTruth[])[] = [];
   const refusals: string[] = [];
   for (let n = 0; drawn.length < PIECES; n++) {
-    await setImmediate();
     const plate = predictPlate(seedOf(n), checked.blueprint);
     if (plate.ok) drawn.push(plate.faces);
     else refusals.push(explainRefusal(plate));
@@ -46,10 +47,9 @@ async function plateOutlook(piece: PaperSection["piece"]): Promise<Outlook> {
   return { refusal: null, forecast: forecastOf(drawn, refusals.length) };
 }
 
-async function filletOutlook(piece: PaperSection["piece"]): Promise<Outlook> {
+function filletOutlook(piece: PaperSection["piece"]): Outlook {
   const drawn: (readonly SectionTruth[])[] = [];
   for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES; n++) {
-    if (n % 50 === 0) await setImmediate();
     if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), filletBlueprint(piece))]);
   }
   if (drawn.length === 0) {

@@ -2,7 +2,9 @@ import { execFileSync } from "node:child_process";
 import { resolve } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
+import { outlookOf } from "@/app/_server/forecast";
 import { openPool } from "@/app/_server/generation/pool";
+import { defaultPaper } from "@/lib/sittings";
 import { truthSchema } from "@/lib/specimen";
 import { decodeFace, FILLET_STRIP_GRID } from "@/lib/surface";
 import { endViewsSchema } from "@/lib/weld";
@@ -13,7 +15,12 @@ test("a worker thread makes a whole fillet: surface, ends and truth as they are 
   const stages: string[] = [];
   const onStage = (stage: string) => void (stages[stages.length - 1] !== stage && stages.push(stage));
   const made = await pool.make({ seed: "worker fillet", asked: null, face: "fillet" }, { urgent: true, onStage });
+  const { piece } = defaultPaper().sections[0];
+  const asked = { section: "plate", piece } as const;
+  const [outlook, alone] = [await pool.foresee(asked), outlookOf(asked)];
   await pool.close();
+  expect(outlook.forecast?.pieces).toBe(8);
+  expect(outlook, "what is foreseen does not depend on the thread").toEqual(alone);
   if (made.face !== "fillet") throw new Error(`made ${made.face}`);
   // once a try
   const once = ["cutting the plates", "welding", "cleaning", "measuring"];

@@ -8,4 +8,5 @@ export const specimens: SpecimenSource = {
   orderAhead: (kind, asked) => specimenMaker().orderAhead(kind, asked),
   hurry: (specimenId) => specimenMaker().hurry(specimenId),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
+  foresee: (order) => specimenMaker().foresee(order),
 };

@@ -1,18 +1,26 @@
 import { Worker } from "node:worker_threads";
+import type { Outlook, OutlookOrder } from "../forecast";
 import type { FaceOrder, MadeFace } from "./make-face";
 
-export interface JobRequest extends FaceOrder {
+/** A face to be made, or what can be said of pieces that are drawn and not made. */
+export type Task =
+  | { readonly kind: "face"; readonly order: FaceOrder }
+  | { readonly kind: "outlook"; readonly order: OutlookOrder };
+
+export interface JobRequest {
   readonly job: number;
+  readonly task: Task;
 }
 
 export type JobAnswer =
   | { readonly job: number; readonly kind: "stage"; readonly stage: string }
-  | { readonly job: number; readonly kind: "made"; readonly made: MadeFace }
+  | { readonly job: number; readonly kind: "done"; readonly done: MadeFace | Outlook }
   | { readonly job: number; readonly kind: "failed"; readonly reason: string };
 
 interface Waiting extends JobRequest {
   readonly onStage: (stage: string) => void;
-  readonly resolve: (made: MadeFace) => void;
+  /** With what its task comes to. */
+  readonly resolve: (done: never) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -27,6 +35,8 @@ interface Hand {
  */
 export interface Pool {
   make(order: FaceOrder, options: { urgent: boolean; onStage?: (stage: string) => void }): Promise<MadeFace>;
+  /** Somebody waits for it as well, and it takes a second or two. */
+  foresee(order: OutlookOrder): Promise<Outlook>;
   close(): Promise<void>;
 }
 
@@ -46,7 +56,7 @@ export function openPool(workerFile: string, size: number): Pool {
       if (answer.kind === "stage") return waiting.onStage(answer.stage);
       hand.busy = null;
       hand.worker.unref();
-      if (answer.kind === "made") waiting.resolve(answer.made);
+      if (answer.kind === "done") waiting.resolve(answer.done as never);
       else waiting.reject(new Error(answer.reason));
       assign();
     });
@@ -76,20 +86,23 @@ export function openPool(workerFile: string, size: number): Pool {
       hand.busy = next;
       // an idle thread keeps no process alive, one at work does
       hand.worker.ref();
-      const { job, seed, asked, face } = next;
-      const request: JobRequest = { job, seed, asked, face };
+      const { job, task } = next;
+      const request: JobRequest = { job, task };
       hand.worker.postMessage(request);
     }
   }
 
+  /** What a task comes to: a face for a face, an outlook for an outlook. */
+  function run<Done>(task: Task, queue: Waiting[], onStage: (stage: string) => void = () => undefined): Promise<Done> {
+    return new Promise<Done>((resolve, reject) => {
+      queue.push({ task, job: jobs++, onStage, resolve, reject });
+      assign();
+    });
+  }
+
   return {
-    make(order, options) {
-      return new Promise((resolve, reject) => {
-        const onStage = options.onStage ?? (() => undefined);
-        (options.urgent ? urgent : ahead).push({ ...order, job: jobs++, onStage, resolve, reject });
-        assign();
-      });
-    },
+    make: (order, options) => run<MadeFace>({ kind: "face", order }, options.urgent ? urgent : ahead, options.onStage),
+    foresee: (order) => run<Outlook>({ kind: "outlook", order }, urgent),
     async close() {
       closed = true;
       await Promise.all(hands.map((hand) => hand.worker.terminate()));

@@ -98,6 +98,7 @@ function createMaker(workerFile: string): SpecimenMaker {
       await hurrySpecimen(specimenId);
       void work();
     },
+    foresee: (order) => pool.foresee(order),
     async stageOf(specimenId) {
       return (await readSpecimenProgress(specimenId)) ?? { state: "failed", stage: "" };
     },

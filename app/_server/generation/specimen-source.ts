@@ -1,6 +1,7 @@
 import type { PaperPiece } from "@/lib/sittings";
 import type { JointKind } from "@/lib/weld";
 import type { SpecimenProgress } from "@/prisma/stores/specimens";
+import type { Outlook, OutlookOrder } from "../forecast";
 
 /** Where use cases get specimens from. Ids are opaque: nothing about a specimen can be read off its id. */
 export interface SpecimenSource {
@@ -16,4 +17,6 @@ export interface SpecimenSource {
   /** Somebody has come and waits for one that was ordered ahead. */
   hurry(specimenId: string): Promise<void>;
   stageOf(specimenId: string): Promise<SpecimenProgress>;
+  /** What can be said of pieces as a paper asks for them, from some that are drawn and not made. */
+  foresee(order: OutlookOrder): Promise<Outlook>;
 }

@@ -1,5 +1,6 @@
 import { setFlagsFromString } from "node:v8";
 import { parentPort } from "node:worker_threads";
+import { outlookOf } from "../forecast";
 import { makeFace } from "./make-face";
 import { MAKING_FLAGS } from "./making-flags";
 import type { JobAnswer, JobRequest } from "./pool";
@@ -9,12 +10,13 @@ for (const flag of MAKING_FLAGS) setFlagsFromString(flag);
 if (!parentPort) throw new Error("the specimen worker runs in a worker thread only");
 const port = parentPort;
 
-port.on("message", async ({ job, ...order }: JobRequest) => {
+port.on("message", async ({ job, task }: JobRequest) => {
   const answer = (message: JobAnswer, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
   try {
-    const made = await makeFace(order, (stage) => answer({ job, kind: "stage", stage }));
+    if (task.kind === "outlook") return answer({ job, kind: "done", done: outlookOf(task.order) });
+    const made = await makeFace(task.order, (stage) => answer({ job, kind: "stage", stage }));
     const packed = new Uint8Array(made.packed);
-    answer({ job, kind: "made", made: { ...made, packed } }, [packed.buffer]);
+    answer({ job, kind: "done", done: { ...made, packed } }, [packed.buffer]);
   } catch (error) {
     answer({ job, kind: "failed", reason: error instanceof Error ? (error.stack ?? error.message) : String(error) });
   }

@@ -3,7 +3,8 @@ import type { SectionBlueprint } from "@/lib/specimen";
 import { FACES, type Face } from "@/lib/weld";
 import type { BlueprintFace, BlueprintView } from "../blueprint-view";
 import type { Caller } from "../caller";
-import { type Outlook, outlookOf } from "../forecast";
+import type { Outlook } from "../forecast";
+import type { SpecimenSource } from "../generation/specimen-source";
 import { problemsByField } from "../input-problem";
 import { requireTutor } from "../permissions";
 import { filletBlueprint, plateBlueprint } from "../piece-blueprint";
@@ -16,7 +17,11 @@ const outlooks = new Map<string, Promise<Outlook>>();
  * What a section's piece is made to, for a tutor: the blueprint as a table, whether it can be met, and how hard it is.
  * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given.
  */
-export async function readBlueprint(caller: Caller, input: { readonly section: unknown; readonly piece: unknown }) {
+export async function readBlueprint(
+  caller: Caller,
+  input: { readonly section: unknown; readonly piece: unknown },
+  specimens: SpecimenSource,
+) {
   const tutor = requireTutor(caller);
   if (!tutor.ok) return tutor;
   const paper = defaultPaper();
@@ -25,7 +30,7 @@ export async function readBlueprint(caller: Caller, input: { readonly section: u
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const [{ section, piece }] = parsed.data.sections;
   const key = JSON.stringify([section, piece.blueprint, piece.process, piece.position, piece.thickness]);
-  const outlook = outlooks.get(key) ?? outlookOf({ section, piece });
+  const outlook = outlooks.get(key) ?? specimens.foresee({ section, piece });
   outlooks.set(key, outlook);
   outlook.catch(() => outlooks.delete(key));
   const blueprint: BlueprintView = { faces: facesOf({ section, piece }), ...(await outlook) };

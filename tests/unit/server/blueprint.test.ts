@@ -3,13 +3,14 @@ import type { Caller } from "@/app/_server/caller";
 import { isFilletOf } from "@/app/_server/piece-blueprint";
 import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
 import { drawCleanFillet } from "@/lib/specimen";
-import { NOW } from "./workshop";
+import { NOW, testSource } from "./workshop";
 
 const tutor: Caller = { actor: { id: "tutor", name: "tutor", role: "tutor", hasOneTimeCode: false }, clock: () => NOW };
+const source = testSource();
 const DRAWN = { blueprint: "assessment", process: "drawn", position: "drawn", thickness: "drawn" };
 
 async function view(section: string, piece: object) {
-  const read = await readBlueprint(tutor, { section, piece });
+  const read = await readBlueprint(tutor, { section, piece }, source);
   if (!read.ok) throw new Error(JSON.stringify(read));
   return read.blueprint;
 }
@@ -42,9 +43,15 @@ describe("a plate's blueprint", () => {
   });
 
   test("is refused by field where a paper could not have it", async () => {
-    const read = await readBlueprint(tutor, { section: "plate", piece: { ...DRAWN, position: "PB", thickness: 12.5 } });
+    const read = await readBlueprint(
+      tutor,
+      { section: "plate", piece: { ...DRAWN, position: "PB", thickness: 12.5 } },
+      source,
+    );
     expect(read).toMatchObject({ ok: false, code: "invalid-input" });
-    expect(await readBlueprint(tutor, { section: "pipe", piece: DRAWN })).toMatchObject({ code: "invalid-input" });
+    expect(await readBlueprint(tutor, { section: "pipe", piece: DRAWN }, source)).toMatchObject({
+      code: "invalid-input",
+    });
   });
 });
 

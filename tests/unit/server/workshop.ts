@@ -1,4 +1,5 @@
 import type { Caller } from "@/app/_server/caller";
+import { outlookOf } from "@/app/_server/forecast";
 import type { SpecimenSource } from "@/app/_server/generation/specimen-source";
 import { hashPassword } from "@/app/_server/passwords";
 import type { Report } from "@/lib/report";
@@ -226,6 +227,7 @@ export function testSource(named = "asked"): SpecimenSource {
     requestOne: (kind, piece) => order(kind, piece ?? null, "awaited"),
     orderAhead: (kind, piece) => order(kind, piece, "ahead"),
     hurry: hurrySpecimen,
+    foresee: async (order) => outlookOf(order),
     stageOf: async (id) => (await readSpecimenProgress(id)) ?? { state: "failed", stage: "" },
   };
 }

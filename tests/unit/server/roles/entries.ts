@@ -53,6 +53,14 @@ const ofRun = (act: string, as: string, body: object = {}): RouteRow => ({
   as,
 });
 
+const ofReview = (act: string, as: string): RouteRow => ({
+  at: "api/runs/[id]/review/[act]",
+  method: "POST",
+  params: (it) => ({ ...run(it), act }),
+  body: () => ({}),
+  as,
+});
+
 export const ROUTES: readonly RouteRow[] = [
   // which of the sign-in library's paths are open is tested beside it
   { at: "api/auth/[...all]", method: "GET", as: EVERYBODY },
@@ -94,6 +102,7 @@ export const ROUTES: readonly RouteRow[] = [
   { at: "api/practice/[id]/hand-in", method: "POST", params: open, body: () => ({}), as: "handIn" },
   { at: "api/practice/[id]/progress", method: "GET", params: open, as: "followProgress" },
   { at: "api/practice/[id]/report", method: "PUT", params: open, body: () => ({}), as: "saveReport" },
+  { at: "api/practice/[id]/view-trail", method: "PUT", params: open, body: () => ({}), as: "keepViewTrail" },
   { at: "api/practice/[id]/specimen", method: "POST", params: open, body: () => ({}), as: "renewSpecimen" },
   {
     at: "api/practice/[id]/surface/[face]",
@@ -103,6 +112,12 @@ export const ROUTES: readonly RouteRow[] = [
   },
   { at: "api/sittings", method: "POST", body: (it) => ({ classId: it.class }), as: "planSitting" },
   { at: "api/sittings/[id]", method: "GET", params: sitting, as: "readBoard" },
+  {
+    at: "api/sittings/[id]/files/[kind]",
+    method: "GET",
+    params: (it) => ({ ...sitting(it), kind: "sections" }),
+    as: "writeSittingFile",
+  },
   { at: "api/sittings/[id]/live", method: "GET", params: sitting, as: "readBoard" },
   { at: "api/sittings/[id]/enter", method: "POST", params: sitting, body: () => ({}), as: "enterSitting" },
   {
@@ -132,6 +147,12 @@ export const ROUTES: readonly RouteRow[] = [
   ofRun("add-time", "addTime", MORE),
   ofRun("re-open", "reopenRun", MORE),
   ofRun("void", "voidRun", WHY),
+  ofReview("overrule", "overruleLine"),
+  ofReview("take-back", "takeBackReview"),
+  ofReview("preview-annul", "previewAnnulment"),
+  ofReview("annul", "annulQuestion"),
+  ofReview("preview-mark-again", "previewMarkAgain"),
+  ofReview("mark-again", "markAgain"),
 ];
 
 export const PAGES: readonly PageRow[] = [
@@ -148,6 +169,7 @@ export const PAGES: readonly PageRow[] = [
   { at: "(learner)/rule", as: EVERYBODY },
   { at: "(learner)/sitting/[id]", params: sitting, as: "readOwnSitting" },
   { at: "(print)/desk/classes/[id]/paper", params: group, as: "readClassResults" },
+  { at: "(print)/desk/sittings/[id]/paper", params: sitting, as: "readBoard" },
   { at: "(print)/practice/[id]/paper/marks", params: done, as: "readMarkSheet" },
   { at: "(print)/practice/[id]/paper/piece", params: open, as: "readPieceSheet" },
   { at: "(print)/practice/[id]/paper/piece", params: done, search: { answers: "yes" }, as: "readMarkSheet" },
@@ -171,6 +193,11 @@ export const PAGES: readonly PageRow[] = [
   { at: "(tutor)/desk/sittings", as: "readSittingsDesk" },
   { at: "(tutor)/desk/sittings/new", as: "readPlanChoices" },
   { at: "(tutor)/desk/sittings/[id]", params: sitting, as: "readBoard" },
+  {
+    at: "(tutor)/desk/sittings/[id]/marks/[runId]",
+    params: (it) => ({ ...sitting(it), runId: it.run }),
+    as: "readReview",
+  },
 ];
 
 const member =

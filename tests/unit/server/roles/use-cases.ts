@@ -1,6 +1,7 @@
 import type { Caller } from "@/app/_server/caller";
 import { addCriteria } from "@/app/_server/use-cases/add-criteria";
 import { addLearner, addTutor } from "@/app/_server/use-cases/add-person";
+import { annulQuestion, previewAnnulment } from "@/app/_server/use-cases/annul-question";
 import { archiveCriteria } from "@/app/_server/use-cases/archive-criteria";
 import { archivePaper } from "@/app/_server/use-cases/archive-paper";
 import { beginPaper } from "@/app/_server/use-cases/begin-paper";
@@ -40,6 +41,7 @@ import { handIn } from "@/app/_server/use-cases/hand-in";
 import { joinClass, listOwnClasses } from "@/app/_server/use-cases/join-class";
 import { joinWorkshop } from "@/app/_server/use-cases/join-workshop";
 import { keepDrillRound } from "@/app/_server/use-cases/keep-drill-round";
+import { keepViewTrail } from "@/app/_server/use-cases/keep-view-trail";
 import { listClasses } from "@/app/_server/use-cases/list-classes";
 import { listCriteria } from "@/app/_server/use-cases/list-criteria";
 import { listOwnAttempts } from "@/app/_server/use-cases/list-own-attempts";
@@ -47,8 +49,10 @@ import { listOwnPractices } from "@/app/_server/use-cases/list-own-practices";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { listPapers } from "@/app/_server/use-cases/list-papers";
 import { makeCodes } from "@/app/_server/use-cases/make-codes";
+import { markAgain, previewMarkAgain } from "@/app/_server/use-cases/mark-again";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { openDemoWorkshop } from "@/app/_server/use-cases/open-demo-workshop";
+import { overruleLine } from "@/app/_server/use-cases/overrule-line";
 import { endOwnSessions, listOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
@@ -69,6 +73,7 @@ import { readOwnSitting } from "@/app/_server/use-cases/read-own-sitting";
 import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
 import { readPlanChoices } from "@/app/_server/use-cases/read-plan-choices";
+import { readReview } from "@/app/_server/use-cases/read-review";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { readToday } from "@/app/_server/use-cases/read-today";
@@ -79,9 +84,11 @@ import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
 import { noteStillThere, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
+import { takeBackReview } from "@/app/_server/use-cases/take-back-review";
 import { writeClassFile } from "@/app/_server/use-cases/write-class-file";
 import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
 import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
+import { writeSittingFile } from "@/app/_server/use-cases/write-sitting-file";
 import { defaultPaper } from "@/lib/sittings";
 import { listPresences } from "@/prisma/stores/sittings";
 import { moment, save, WINDOW } from "../sitting-room";
@@ -147,6 +154,7 @@ const MORE = { minutes: 5, ...WHY };
 const WRITER = { windowId: WINDOW };
 const VERSION = { sequence: 1, report: CAP_ONLY };
 const SAVE = save(1, moment("10:00"));
+const TRAIL = { windowId: WINDOW, number: 1, trail: { version: 1, views: {} } };
 const LAST = { window: { id: WINDOW, base: 0 } };
 const ROUND = { drill: "find-largest", gauges: ["depth-gauge"], asked: 3, right: 1, medianError: 0.2, seconds: 60 };
 
@@ -212,6 +220,7 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["readSurface handed in", ownersAndTutorsOf("no-such-practice"), (who, { done }) => readSurface(who, done, "cap")],
   ["readEnds", ownersOf("no-such-practice"), (who, { open }) => readEnds(who, open)],
   ["saveReport", ownersOf("no-such-practice"), (who, { open }) => saveReport(who, open, VERSION)],
+  ["keepViewTrail", ownersOf("no-such-practice"), (who, { open }) => keepViewTrail(who, open, TRAIL)],
   ["closeReport", ownersOf("no-such-practice"), (who, { open }) => closeReport(who, open, VERSION)],
   ["handIn", ownersOf("no-such-practice"), (who, { open }) => handIn(who, open, VERSION)],
   ["readMarkSheet", ownersAndTutorsOf("no-such-practice"), (who, { done }) => readMarkSheet(who, done)],
@@ -253,7 +262,7 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["savePaper new", TUTORS, (who) => savePaper(who, null, { paper: defaultPaper(), seen: null })],
   ["copyPaper", TUTORS, (who, { paper }) => copyPaper(who, paper)],
   ["archivePaper", TUTORS, (who, { paper }) => archivePaper(who, paper, true)],
-  ["readBlueprint", TUTORS, (who) => readBlueprint(who, { section: "none", piece: {} })],
+  ["readBlueprint", TUTORS, (who) => readBlueprint(who, { section: "none", piece: {} }, source)],
 
   // a sitting, for its tutors
   ["planSitting", tutorsOf("no-such-class"), (who, it) => planSitting(who, { ...PLAN, classId: it.class }, source)],
@@ -278,6 +287,16 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["voidRun", OF_RUN, (who, { run }) => voidRun(who, run, WHY)],
   ["reopenRun", OF_RUN, (who, { run }) => reopenRun(who, run, MORE)],
 
+  // the marks of a sitting, for its tutors
+  ["readReview", OF_RUN, (who, { run }) => readReview(who, run)],
+  ["overruleLine", OF_RUN, (who, { run }) => overruleLine(who, run, {})],
+  ["previewAnnulment", OF_RUN, (who, { run }) => previewAnnulment(who, run, {})],
+  ["annulQuestion", OF_RUN, (who, { run }) => annulQuestion(who, run, {})],
+  ["previewMarkAgain", OF_RUN, (who, { run }) => previewMarkAgain(who, run)],
+  ["markAgain", OF_RUN, (who, { run }) => markAgain(who, run, {})],
+  ["takeBackReview", OF_RUN, (who, { run }) => takeBackReview(who, run, {})],
+  ["writeSittingFile", OF_SITTING, (who, { sitting }) => writeSittingFile(who, sitting, "sections")],
+
   // a sitting, for its learners
   ["listOwnSittings", SIGNED_IN, (who) => listOwnSittings(who)],
   ["readOwnSitting", membersOf("no-such-sitting"), (who, { sitting }) => readOwnSitting(who, sitting)],
@@ -290,6 +309,11 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["openBench of a section", ownersOf("no-such-practice"), (who, { section }) => openBench(who, section, source)],
   ["readSurface of a section", ownersOf("no-such-practice"), (who, { section }) => readSurface(who, section, "cap")],
   ["saveReport of a section", ownersOf("no-such-practice"), (who, { section }) => saveReport(who, section, SAVE)],
+  [
+    "keepViewTrail of a section",
+    ownersOf("no-such-practice"),
+    (who, { section }) => keepViewTrail(who, section, TRAIL),
+  ],
   ["closeReport of a section", ownersOf("no-such-practice"), (who, { section }) => closeReport(who, section, LAST)],
   ["handIn of a section", ownersOf("no-such-practice"), (who, { section }) => handIn(who, section, LAST)],
   ["readMarkSheet of a section", UNRELEASED, (who, { section }) => readMarkSheet(who, section)],
