@@ -2,7 +2,7 @@ import { PRACTICE } from "@/lib/printing";
 import { readPerson } from "@/prisma/stores/people";
 import type { Caller } from "../caller";
 import { fileOf } from "../file-of";
-import { requireFileKind, requireOwnLearner, requireSignedIn } from "../permissions";
+import { requireFileKind, requireOpenBook, requireOwnLearner } from "../permissions";
 import { practicesOf } from "../practices-of";
 import { refuse } from "../refusal";
 import { satOfLearner } from "../sat-of-learner";
@@ -31,7 +31,8 @@ export async function writeHistoryFile(caller: Caller, personId: string, kind: s
 }
 
 async function requireOwnOrLearner(caller: Caller, personId: string) {
-  const signedIn = requireSignedIn(caller);
+  // what is told of sentences names limits and clauses
+  const signedIn = await requireOpenBook(caller);
   if (!signedIn.ok) return signedIn;
   if (personId !== signedIn.actor.id) return requireOwnLearner(caller, personId);
   const learner = await readPerson(personId);

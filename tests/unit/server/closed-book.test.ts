@@ -8,6 +8,7 @@ import { readInHouseCriteria } from "@/app/_server/use-cases/read-in-house-crite
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
+import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
 import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
 import { defaultPaper, type PaperSection } from "@/lib/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
@@ -38,11 +39,12 @@ async function waysToTheBook(room: Room, caller: Caller, of = caller.actor?.id) 
     await openBench(caller, `open-${of}`, room.source),
     await readMarkSheet(caller, `done-${of}`),
     await writePracticeFile(caller, `done-${of}`, "sentences"),
+    await writeHistoryFile(caller, `${of}`, "sentences"),
   ];
   return answers.map((answer) => (answer.ok ? "ok" : answer.code));
 }
 
-const OPEN = ["ok", "ok", "ok", "ok", "ok"];
+const OPEN = ["ok", "ok", "ok", "ok", "ok", "ok"];
 const SHUT = OPEN.map(() => "book-closed");
 
 test("while a section with a closed book is open nothing shows its learner any criteria; others are not touched", async () => {
@@ -52,7 +54,7 @@ test("while a section with a closed book is open nothing shows its learner any c
   expect(await waysToTheBook(room, room.kim)).toEqual(SHUT);
   expect(await readClosedBook(room.kim)).toEqual({ ok: true, sittingId: id });
   expect(await waysToTheBook(room, room.ola), "who has not started").toEqual(OPEN);
-  expect(await waysToTheBook(room, room.tutor, "kim")).toEqual(["ok", "ok", "no-such-practice", "ok", "ok"]);
+  expect(await waysToTheBook(room, room.tutor, "kim")).toEqual(["ok", "ok", "no-such-practice", "ok", "ok", "ok"]);
   // the section itself goes on, a piece by heart may be taken, and what was being written is still kept
   expect(await openBench(room.kim, practiceId, room.source)).toMatchObject({ ok: true });
   expect(await startPractice(room.kim, { book: "closed" }, room.source)).toMatchObject({ ok: true });
