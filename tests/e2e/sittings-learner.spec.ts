@@ -8,6 +8,8 @@ const server = new OwnServer(Number(process.env.PORT ?? 3213) + 1001, `${process
 const MADE_WITHIN_MS = 150_000;
 /** A live view looks once a second, on a machine that may be busy. */
 const TOLD_WITHIN_MS = 15_000;
+/** How long the network is gone in the middle of a section. */
+const GAP_MS = 60_000;
 
 test.setTimeout(300_000);
 test.afterAll(() => server.kill());
@@ -61,7 +63,7 @@ test("a learner sits a section: time, gaps, windows, a killed browser, an expire
   const [fillet] = defaultPaper().sections.filter(({ section }) => section === "fillet");
   const section = {
     ...fillet,
-    minutes: 5,
+    minutes: 8,
     piece: { ...fillet.piece, blueprint: "clean" },
     aids: { criteriaTable: "closed", lens: false, asksReading: false },
   };
@@ -78,7 +80,7 @@ test("a learner sits a section: time, gaps, windows, a killed browser, an expire
   await expect(today.getByText("Fillet by heart, Monday class.")).toBeVisible();
   await today.getByRole("link", { name: "Read the paper" }).click();
   await expect(today.getByRole("heading", { name: "Fillet by heart" })).toBeVisible();
-  await expect(today.getByText("5 minutes", { exact: true })).toBeVisible();
+  await expect(today.getByText("8 minutes", { exact: true })).toBeVisible();
   await expect(today.getByText("You have no lens.")).toBeVisible();
   await expect(today.getByText("You see your mark sheets when the tutor releases them.")).toBeVisible();
   await expect(today.getByRole("button", { name: "Come in" })).toHaveCount(0);
@@ -115,15 +117,35 @@ test("a learner sits a section: time, gaps, windows, a killed browser, an expire
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   });
 
-  await test.step("a gap in the network: what is written is kept, and sent when it is back", async () => {
+  await test.step("a closed book is closed everywhere: no limits in another tab, and no piece with an open book", async () => {
+    const other = await context.newPage();
+    await other.goto(`${server.address}/limits`);
+    await expect(other.getByRole("heading", { name: "The book is closed" })).toBeVisible();
+    await expect(other.locator("body")).not.toContainText("ISO 5817");
+    expect((await new AxeBuilder({ page: other }).analyze()).violations).toEqual([]);
+    await expect(other.getByRole("link", { name: "To your sitting" })).toHaveAttribute(
+      "href",
+      `/sitting/${planned.id}`,
+    );
+    await other.close();
+    const taken = await ilse.send("POST", "/api/practice", { book: "open" });
+    expect([taken.status, taken.body.code]).toEqual([409, "book-closed"]);
+    expect((await tutor.fetchBytes("/limits")).status).toBe(200);
+  });
+
+  await test.step("a gap of a minute in the network: what is written is kept, and sent when it is back", async () => {
     await writeRow(page);
     await expect(saveNote(page)).toHaveText(/^Saved \d\d:\d\d/);
     await context.setOffline(true);
+    const gone = Date.now();
     await writeRow(page);
     await expect(page.locator("[data-offline]")).toContainText(/No connection since \d\d:\d\d/);
     await expect(saveNote(page)).toContainText("Not saved");
+    await page.waitForTimeout(gone + GAP_MS / 2 - Date.now());
     await writeRow(page);
-    await page.waitForTimeout(4000);
+    await page.waitForTimeout(gone + GAP_MS - Date.now());
+    // the clock goes on from what is known of the server's, and nothing has come there
+    expect(await clockError(page, ilse, runId)).toBeLessThanOrEqual(1);
     expect((await stored()).sequence).toBe(1);
     await context.setOffline(false);
     await expect(page.locator("[data-offline]")).toHaveCount(0, { timeout: TOLD_WITHIN_MS });
@@ -233,4 +255,58 @@ test("a learner sits a section: time, gaps, windows, a killed browser, an expire
     await expect(row).toContainText("first time");
     await expect(row).toContainText("not passed");
   });
+});
+
+test("a paper of two sections is sat one after the other, each on its own clock", async ({ browser }) => {
+  const tutor = await server.signIn("maren");
+  const bruno = await server.signIn("bruno");
+  const paper = {
+    ...defaultPaper(),
+    name: "Plate, then fillet",
+    sections: defaultPaper().sections.map((one) => ({ ...one, piece: { ...one.piece, blueprint: "clean" } })),
+  };
+  const { body: kept } = await tutor.send("POST", "/api/papers", { paper, seen: null });
+  const plan = { classId: "class", paperId: kept.id, plannedAt: new Date().toISOString(), who: "class" };
+  const { body: planned } = await tutor.send("POST", "/api/sittings", { ...plan, learnerIds: ["bruno"] });
+  const at = `/api/sittings/${planned.id}`;
+  for (const act of ["open", "begin"]) expect((await tutor.send("POST", `${at}/${act}`)).status).toBe(200);
+  const sections = async () => (await bruno.send("POST", `${at}/enter`)).body.sitting.sections;
+
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: "en-GB" });
+  const page = await signInAt(context, "bruno");
+  await page.goto(`${server.address}/sitting/${planned.id}`);
+  await page.getByRole("button", { name: "Come in" }).click();
+  await page.getByRole("button", { name: "Start the butt plate" }).click({ timeout: MADE_WITHIN_MS });
+  await waitForPicture(page);
+  await writeRow(page);
+  await expect(saveNote(page)).toHaveText(/^Saved/);
+
+  // one is sat at a time, and the clock of the other one stands
+  await expect.poll(async () => (await sections())[1].piece, { timeout: MADE_WITHIN_MS }).toBe("ready");
+  const [plate, fillet] = await sections();
+  expect([plate.state, fillet.state, fillet.clock.state]).toEqual(["running", "waiting", "not-started"]);
+  const early = await bruno.send("POST", `/api/runs/${fillet.runId}/start`, { windowId: "window01" });
+  expect([early.status, early.body.code]).toEqual([409, "other-section-open"]);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Hand in without the questions" }).click();
+  await expect(page).toHaveURL(`${server.address}/sitting/${planned.id}`);
+  await expect(page.locator('[data-section="plate"]')).toContainText("Handed in");
+
+  await start(page);
+  expect(await clockError(page, bruno, fillet.runId)).toBeLessThanOrEqual(1);
+  const seconds = Number(await page.locator("[data-seconds-left]").getAttribute("data-seconds-left"));
+  expect(seconds, "the whole time of the fillet").toBeGreaterThan(29 * 60);
+  await expect(rows(page)).not.toContainText("1 indication");
+  await writeRow(page);
+  await expect(saveNote(page)).toHaveText(/^Saved/);
+  await page.getByRole("button", { name: "Hand in" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Hand in without the questions" }).click();
+  await expect(page.locator('[data-section="fillet"]')).toContainText("Handed in");
+  await expect(page.getByRole("button", { name: /^Start the/ })).toHaveCount(0);
+  expect((await sections()).map(({ state }: { state: string }) => state)).toEqual(["handed-in", "handed-in"]);
+  expect((await tutor.send("POST", `${at}/close`)).status).toBe(200);
+  await expect.poll(async () => (await tutor.send("POST", `${at}/release`)).status, { timeout: 30_000 }).toBe(200);
+  await expect(page.locator('[data-section="plate"]')).toContainText(/passed, needed 70/, { timeout: TOLD_WITHIN_MS });
+  await expect(page.locator('[data-section="fillet"]')).toContainText(/passed, needed 70/);
+  await context.close();
 });
