@@ -90,6 +90,11 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
   await sentenceEverything(page, id);
   await expect(saved(page)).toHaveText(/Saved \d/);
 
+  // a closer look, long enough to be noted; it outlasts the window as well
+  await plateOf(page).focus();
+  for (let n = 0; n < 4; n++) await page.keyboard.press("+");
+  await page.waitForTimeout(4_000);
+
   // the browser is closed and opened again: everything is still there
   await page.reload();
   await expect(page.locator("[data-report] h2")).toContainText(`${truth.length} indications`);
@@ -137,6 +142,11 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
     .click();
   await expect(page.getByRole("img", { name: /^Section at/ })).toBeVisible({ timeout: 60_000 });
   await waitForPicture(page);
+
+  // and what the bench noted of where it was looked at
+  const looked = page.getByRole("region", { name: "Where you looked" });
+  await expect(looked).toContainText(/: [1-9]\d* of 300 mm of weld looked at close up/);
+  await expect(looked).toContainText("It gives no marks and changes none.");
 
   // what the standards would have said of it, each with its limit
   await page.getByText("How would standards judge this piece?").click();

@@ -27,7 +27,7 @@ export function lookWords(time: TimeInSight): string {
       return `You looked here for ${seconds(close)}, but never with the torch low.`;
     case "passed-over": {
       const sides = sideWords(time);
-      return `You looked here and passed over it: ${seconds(close)} close up, ${seconds(low)} of them with the torch low${sides && ` (from the ${sides})`}.`;
+      return `You looked here and passed over it: ${seconds(close)} close up, ${seconds(low)} of that with the torch low${sides && ` (from the ${sides})`}.`;
     }
   }
 }
