@@ -3,12 +3,13 @@ import {
   addSections,
   EMPTY_LEARNER_TALLY,
   type LearnerTally,
+  overviewOf,
   PROGRESS_VERSION,
   type SectionObservations,
 } from "@/lib/progress";
 import type { Prisma } from "./generated/client/client";
 import type { SectionTallyModel, TypeTallyModel } from "./generated/client/models";
-import { sectionTallyColumn, typeTallyColumn } from "./progress-columns";
+import { overviewColumn, sectionTallyColumn, typeTallyColumn } from "./progress-columns";
 
 type Transaction = Prisma.TransactionClient;
 
@@ -105,7 +106,7 @@ const tallyOf = (sections: readonly SectionTallyModel[], types: readonly TypeTal
   ),
 });
 
-/** Puts tallies in place of what is stored of the same learners. */
+/** Puts tallies in place of what is stored of the same learners, whose progress is noted already. */
 export async function writeTallies(
   transaction: Transaction,
   tallies: readonly (readonly [userId: string, tally: LearnerTally])[],
@@ -116,16 +117,17 @@ export async function writeTallies(
   await transaction.typeTally.deleteMany({ where });
   await transaction.sectionTally.createMany({ data: tallies.flatMap(([userId, tally]) => sectionRows(userId, tally)) });
   await transaction.typeTally.createMany({ data: tallies.flatMap(([userId, tally]) => typeRows(userId, tally)) });
+  for (const [userId, tally] of tallies) {
+    const overview = overviewColumn.write(overviewOf(tally));
+    await transaction.learnerProgress.update({ where: { userId }, data: { overview } });
+  }
 }
 
 const sectionRows = (userId: string, { sections }: LearnerTally): Prisma.SectionTallyCreateManyInput[] =>
   entriesOf(sections).map(([section, tally]) => ({ userId, section, value: sectionTallyColumn.write(tally) }));
 
 const typeRows = (userId: string, { types }: LearnerTally): Prisma.TypeTallyCreateManyInput[] =>
-  entriesOf(types).map(([type, tally]) => {
-    const { total, found, namedRight } = tally;
-    return { userId, type, total, found, namedRight, value: typeTallyColumn.write(tally) };
-  });
+  entriesOf(types).map(([type, tally]) => ({ userId, type, value: typeTallyColumn.write(tally) }));
 
 const entriesOf = <Name extends string, T>(record: { readonly [name in Name]?: T }) =>
   Object.entries(record) as [Name, T][];

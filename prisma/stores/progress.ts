@@ -1,17 +1,16 @@
-import { type ImperfectionType, isImperfectionType } from "@/lib/imperfections";
 import {
   EMPTY_LEARNER_TALLY,
+  EMPTY_OVERVIEW,
   type LearnerTally,
   OBSERVATION_VERSION,
-  type PieceTally,
+  type Overview,
   PROGRESS_VERSION,
   type SectionObservations,
-  type TypeTally,
 } from "@/lib/progress";
 import type { MarkedSection } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
 import type { Prisma } from "../generated/client/client";
-import { observationsColumn, sectionTallyColumn } from "../progress-columns";
+import { observationsColumn, overviewColumn } from "../progress-columns";
 import { readTallies, writeTallies } from "../tallies";
 
 /** What counts for progress: everything handed in for practice, and of sittings what is released and not void. */
@@ -45,47 +44,29 @@ export async function readTallyState(
   return { isCurrent: attempt === null, revision: 0 };
 }
 
-/** What a class is looked through by: of each type how many a learner had before them, found, and named exactly. */
-export type TypeCounts = Pick<TypeTally, "total" | "found" | "namedRight">;
-
-export interface LearnerCounts {
+export interface StoredOverview {
+  readonly overview: Overview;
+  /** As with the tally. */
   readonly isCurrent: boolean;
-  readonly sections: { readonly [section in MarkedSection]?: PieceTally };
-  readonly types: { readonly [type in ImperfectionType]?: TypeCounts };
 }
 
-/** The tallies of many learners, as far as a class is looked through by them. Whoever has none is not in it. */
-export async function readCountsOf(userIds: readonly string[]): Promise<ReadonlyMap<string, LearnerCounts>> {
-  const where = { userId: { in: [...userIds] } };
-  const [states, sections, types] = await Promise.all([
-    database().learnerProgress.findMany({ where }),
-    database().sectionTally.findMany({ where }),
-    database().typeTally.findMany({ where, omit: { value: true } }),
-  ]);
-  const sectionsOf = new Map<string, { [section in MarkedSection]?: PieceTally }>();
-  for (const { userId, section, value } of sections) {
-    const own = sectionsOf.get(userId) ?? {};
-    own[section] = sectionTallyColumn.read(value);
-    sectionsOf.set(userId, own);
-  }
-  const typesOf = new Map<string, { [type in ImperfectionType]?: TypeCounts }>();
-  for (const { userId, type, total, found, namedRight } of types) {
-    if (!isImperfectionType(type)) continue;
-    const own = typesOf.get(userId) ?? {};
-    own[type] = { total, found, namedRight };
-    typesOf.set(userId, own);
-  }
+/** The extracts of many learners' tallies. Whoever has none is not in it. */
+export async function readOverviews(userIds: readonly string[]): Promise<ReadonlyMap<string, StoredOverview>> {
+  const rows = await database().learnerProgress.findMany({ where: { userId: { in: [...userIds] } } });
   return new Map(
-    states.map(({ userId, version }) => [
+    rows.map(({ userId, version, overview }) => [
       userId,
       {
+        overview: overview === null || version !== PROGRESS_VERSION ? EMPTY_OVERVIEW : overviewColumn.read(overview),
         isCurrent: version === PROGRESS_VERSION,
-        sections: sectionsOf.get(userId) ?? {},
-        types: typesOf.get(userId) ?? {},
       },
     ]),
   );
 }
+
+/** The whole tallies of many learners, as they are stored. */
+export const readTalliesOf = (userIds: readonly string[]): Promise<ReadonlyMap<string, LearnerTally>> =>
+  readTallies(database(), userIds);
 
 /** What a learner's latest sections that count tell, the latest first. Holds truth. */
 export async function listLatestObservations(userId: string, atMost: number): Promise<readonly SectionObservations[]> {

@@ -9,6 +9,7 @@ const parts: Record<string, () => Promise<string[]>> = {
   specimen: async () => (await import("./specimen")).benchSpecimen({ long: isLong }),
   "read-back": async () => (await import("./read-back")).benchReadBack({ long: isLong }),
   careful: async () => (await import("./careful")).benchCareful({ long: isLong }),
+  progress: async () => (await import("./progress")).benchProgress(),
   browser: async () => (await import("./browser")).benchBrowser(),
 };
 

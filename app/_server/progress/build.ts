@@ -14,7 +14,7 @@ import {
 import { observeStored } from "./observe";
 
 /** So many sections are read at once. */
-const AT_ONCE = 25;
+const AT_ONCE = 10;
 /** Somebody who hands in again and again meanwhile is left to the next round. */
 const TRIES = 5;
 

@@ -112,7 +112,7 @@ function addAll<Name extends string, T>(rows: readonly (readonly [Name, T])[], a
 }
 
 type Called = z.infer<typeof calledAndTotal>;
-const addCalled = (a: Called, b: Called): Called => ({ total: a.total + b.total, called: a.called + b.called });
+export const addCalled = (a: Called, b: Called): Called => ({ total: a.total + b.total, called: a.called + b.called });
 
 type DimensionTally = z.infer<typeof dimensionTallySchema>;
 const addDimensions = (a: DimensionTally, b: DimensionTally): DimensionTally => ({

@@ -122,7 +122,7 @@ describe("a sitting", () => {
     expect(history).toMatchObject([{ kind: "first", round: 1, repeats: null, section: "plate" }]);
     const { learners, together, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
     expect(beingBuilt).toBe(0);
-    expect(learners.map(({ person, types }) => [person.id, types["root-concavity"]])).toEqual([
+    expect(learners.map(({ person, overview }) => [person.id, overview.types["root-concavity"]])).toEqual([
       ["kim", { total: 1, found: 0, namedRight: 0 }],
       ["ola", undefined],
     ]);
@@ -157,7 +157,10 @@ describe("a sitting", () => {
     await must<{ readonly ok: boolean }>(makeVoid(room, sat));
     const { learners, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
     expect(beingBuilt).toBe(1);
-    expect(learners.find(({ person }) => person.id === "kim")).toMatchObject({ isCurrent: false, types: {} });
+    expect(learners.find(({ person }) => person.id === "kim")).toMatchObject({
+      isCurrent: false,
+      overview: { sections: {}, types: {} },
+    });
     await buildAllTallies();
     expect((await must(readClassProgress(room.tutor, "class"))).beingBuilt).toBe(0);
     const after = await known(room.kim);

@@ -11,6 +11,7 @@ CREATE TABLE "LearnerProgress" (
     "userId" TEXT NOT NULL PRIMARY KEY,
     "version" TEXT NOT NULL DEFAULT '',
     "revision" INTEGER NOT NULL DEFAULT 0,
+    "overview" JSONB,
     CONSTRAINT "LearnerProgress_userId_fkey" FOREIGN KEY ("userId") REFERENCES "User" ("id") ON DELETE CASCADE ON UPDATE CASCADE
 );
 
@@ -28,9 +29,6 @@ CREATE TABLE "SectionTally" (
 CREATE TABLE "TypeTally" (
     "userId" TEXT NOT NULL,
     "type" TEXT NOT NULL,
-    "total" INTEGER NOT NULL,
-    "found" INTEGER NOT NULL,
-    "namedRight" INTEGER NOT NULL,
     "value" JSONB NOT NULL,
 
     PRIMARY KEY ("userId", "type"),

@@ -1,0 +1,83 @@
+import { z } from "zod";
+import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
+import { MARKED_SECTIONS } from "../../results";
+import { addCounts, mergeBy } from "./counts";
+import type { LearnerTally } from "./learner-tally";
+import { addCalled, pieceTallySchema } from "./piece-tally";
+import { typeTallySchema } from "./type-tally";
+
+const sectionCountsSchema = pieceTallySchema.pick({
+  pieces: true,
+  passed: true,
+  clean: true,
+  cleanCalled: true,
+  weldLength: true,
+  seconds: true,
+  timed: true,
+  marks: true,
+  falseCalls: true,
+  falseCallsOn: true,
+  clutter: true,
+});
+export type SectionCounts = z.infer<typeof sectionCountsSchema>;
+
+const typeCountsSchema = typeTallySchema.pick({ total: true, found: true, namedRight: true });
+/** Of one type how many there were, were found, and were named exactly. */
+export type TypeCounts = z.infer<typeof typeCountsSchema>;
+
+/** What a class is looked through by: an extract of a learner's tally, small enough to read for everybody at once. */
+export const overviewSchema = z.strictObject({
+  sections: z.partialRecord(z.enum(MARKED_SECTIONS), sectionCountsSchema),
+  types: z.partialRecord(
+    z.enum(IMPERFECTION_TYPES as readonly [ImperfectionType, ...ImperfectionType[]]),
+    typeCountsSchema,
+  ),
+});
+export type Overview = z.infer<typeof overviewSchema>;
+
+export const EMPTY_OVERVIEW: Overview = { sections: {}, types: {} };
+
+/** The extract of a tally. */
+export const overviewOf = ({ sections, types }: LearnerTally): Overview => ({
+  // strict objects take no field beside their own, so that each is put down by name
+  sections: mapValues(sections, (tally) => {
+    const { pieces, passed, clean, cleanCalled, weldLength, seconds, timed } = tally;
+    const { marks, falseCalls, falseCallsOn, clutter } = tally;
+    return { pieces, passed, clean, cleanCalled, weldLength, seconds, timed, marks, falseCalls, falseCallsOn, clutter };
+  }),
+  types: mapValues(types, ({ total, found, namedRight }) => ({ total, found, namedRight })),
+});
+
+function mapValues<Name extends string, From, To>(
+  record: { readonly [name in Name]?: From },
+  make: (value: From) => To,
+): { [name in Name]?: To } {
+  const entries = Object.entries(record) as [Name, From][];
+  return Object.fromEntries(entries.map(([name, value]) => [name, make(value)])) as { [name in Name]?: To };
+}
+
+/** Both together, as of a class. */
+export const addOverviews = (a: Overview, b: Overview): Overview => ({
+  sections: mergeBy(a.sections, b.sections, addSectionCounts),
+  types: mergeBy(a.types, b.types, addTypeCounts),
+});
+
+const addSectionCounts = (a: SectionCounts, b: SectionCounts): SectionCounts => ({
+  pieces: a.pieces + b.pieces,
+  passed: a.passed + b.passed,
+  clean: a.clean + b.clean,
+  cleanCalled: a.cleanCalled + b.cleanCalled,
+  weldLength: a.weldLength + b.weldLength,
+  seconds: a.seconds + b.seconds,
+  timed: a.timed + b.timed,
+  marks: a.marks + b.marks,
+  falseCalls: a.falseCalls + b.falseCalls,
+  falseCallsOn: addCounts(a.falseCallsOn, b.falseCallsOn),
+  clutter: mergeBy(a.clutter, b.clutter, addCalled),
+});
+
+const addTypeCounts = (a: TypeCounts, b: TypeCounts): TypeCounts => ({
+  total: a.total + b.total,
+  found: a.found + b.found,
+  namedRight: a.namedRight + b.namedRight,
+});
