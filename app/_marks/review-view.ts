@@ -49,6 +49,8 @@ export interface ReviewView {
     readonly lines: readonly { readonly line: string; readonly before: number | null; readonly after: number | null }[];
   } | null;
   readonly parts: ReviewedSection["parts"];
+  /** What lifts the indications to 0 as reviewed, where the account has no line for it; thousandths. */
+  readonly floor: number;
   /** Lines that something was said of, or that are worth something else now. */
   readonly lines: Readonly<Record<LineId, LineReview>>;
   /** Everything that was done, the earliest first. */
@@ -80,6 +82,7 @@ export function reviewView(section: ReviewedSection, acts: readonly ReviewAct[],
       })),
     },
     parts,
+    floor: section.floor,
     lines: Object.fromEntries(
       lines.flatMap((line): readonly (readonly [LineId, LineReview])[] => {
         const { worth, earned } = line.reviewed;

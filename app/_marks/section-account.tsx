@@ -52,7 +52,7 @@ export function SectionAccount(props: SectionAccountProps) {
       {groups.map(({ face, lines }) => (
         <FaceLines key={face ?? "whole"} {...props} face={face} lines={lines} noteOf={noteOf} />
       ))}
-      <Sum name="All indications" part={indications} reviewed={review?.parts.indications} />
+      <Sum name="All indications" part={indications} reviewed={review?.parts.indications} lift={review?.floor} />
       {dimensions && (
         <>
           <h3 className="break-after-avoid border-t border-line px-3 pt-4 pb-2 font-semibold">
@@ -158,16 +158,21 @@ interface SumProps {
   readonly name: string;
   readonly part: { readonly worth: number; readonly earned: number };
   readonly reviewed?: { readonly earned: number };
+  /** What lifts a sum as reviewed to 0, thousandths. */
+  readonly lift?: number;
 }
 
-function Sum({ name, part, reviewed }: SumProps) {
+function Sum({ name, part, reviewed, lift = 0 }: SumProps) {
   return (
     <p className="flex justify-between border-t border-ink-2 px-3 py-2 font-medium">
       <span>{name}</span>
       <span>
         {marks(part.earned)} <span className="font-normal text-ink-2">of {marks(part.worth)}</span>
         {reviewed && reviewed.earned !== part.earned && (
-          <span className="block text-right text-sm">as reviewed {marks(reviewed.earned)}</span>
+          <span className="block text-right text-sm">
+            as reviewed {marks(reviewed.earned)}
+            {lift > 0 && `, lifted by ${marks(lift)} to no less than 0`}
+          </span>
         )}
       </span>
     </p>

@@ -133,9 +133,9 @@ test("an overruling turns a fail into a pass: beside the computed mark, signed, 
   // prints and files have the same figures
   const { text } = await must(writePracticeFile(room.ola, ola.practiceId, "sections"));
   const shown = (thousandths: number) => shownMark(thousandths).toString();
-  const [row] = Papa.parse<Record<string, string>>(text.slice(1), { header: true, skipEmptyLines: true }).data;
+  const [line] = Papa.parse<Record<string, string>>(text.slice(1), { header: true, skipEmptyLines: true }).data;
   const [computed, counting] = [before.markThousandths, before.markThousandths + miss.worth];
-  expect(row).toMatchObject({
+  expect(line).toMatchObject({
     "Mark, of 100": shown(computed),
     "Mark, thousandths of a mark": String(computed),
     Passed: "no",
