@@ -112,7 +112,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
     <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
       <div className="order-2 space-y-5 lg:order-1">
         <LooksAtMisses misses={misses} truths={sheet.truths} />
-        {misses.length > 0 && (
+        {misses.length > 0 && !lineAct && (
           <button
             type="button"
             className="min-h-11 w-full cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper-2 disabled:opacity-60 print:hidden"
