@@ -7,6 +7,7 @@ import { marks } from "@/app/_marks/line-words";
 import { PartTable } from "@/app/_marks/part-table";
 import { FILE_KINDS, type FileKind, openFile, type PrintedSheet } from "@/lib/printing";
 import { shownMark } from "@/lib/results";
+import { reviewed } from "@/lib/review";
 import { FILLET, PLATE, SHEET } from "./sheet";
 
 type Row = Readonly<Record<string, string>>;
@@ -78,6 +79,28 @@ describe("the figures", () => {
       expect(sum).toBe(Number(row["Mark, thousandths of a mark"]));
       expect(Number(row["Mark, of 100"])).toBe(shownMark(sum));
     }
+  });
+
+  it("of all lines add up to the reviewed mark where tutors changed some, with who and why", () => {
+    const miss = PLATE.indications.lines.findIndex(({ kind }) => kind === "missed");
+    const stray = PLATE.indications.lines.findIndex(({ kind }) => kind === "false-call");
+    const said = { at: new Date("2026-03-03T08:00:00.000Z"), by: { id: "t", name: "T. Utor" }, reason: "seen by lens" };
+    const given = (id: number, at: number, worth: number) =>
+      ({ ...said, id, what: { kind: "overrule", base: null, line: `indications ${at}`, marks: worth } }) as const;
+    const acts = [given(1, miss, PLATE.indications.lines[miss].worth), given(2, stray, 0)];
+    const sheet = { ...SHEET, reviews: [reviewed(PLATE, acts), reviewed(FILLET, [])] };
+    const [plate] = rowsOf("sections", [sheet]);
+    const lines = FILE_KINDS.filter((kind) => kind !== "sections").flatMap((kind) => rowsOf(kind, [sheet]));
+    const sum = lines
+      .filter(({ Section }) => Section === "butt plate")
+      .reduce((total, line) => total + Number(line["Reviewed, thousandths of a mark"]), 0);
+    expect(String(sum)).toBe(plate["Reviewed mark, thousandths of a mark"]);
+    expect(sum).toBeGreaterThan(PLATE.mark);
+    expect(plate["Mark, thousandths of a mark"]).toBe(String(PLATE.mark));
+    expect(lines.filter((line) => line["Why it was changed"] === "seen by lens")).toMatchObject([
+      { "What became of it": "missed", "Changed by": "T. Utor", "Changed, UTC": "2026-03-03T08:00:00.000Z" },
+      { "What became of it": "nothing there", "Reviewed, thousandths of a mark": "0" },
+    ]);
   });
 
   it("of a section are those of its result", () => {

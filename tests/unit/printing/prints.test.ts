@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type ClassResult, classPrint, piecePages, reportPrint } from "@/lib/printing";
+import { type ClassResult, classPrint, piecePages, reportPrint, sittingPrint } from "@/lib/printing";
 import { stripsOf } from "@/lib/printing/strips";
 import { JOINT_KINDS, PIECES } from "@/lib/weld";
 import { REPORT, SHEET } from "./sheet";
@@ -149,5 +149,49 @@ describe("a result list on paper", () => {
       ["Spring paper, round 2, re-sit", "75.0", "passed"],
       ["Spring paper", "71.0", "passed"],
     ]);
+  });
+});
+
+describe("the results of a sitting on paper", () => {
+  const at = new Date("2026-03-02T12:00:00.000Z");
+  const blocks = sittingPrint({
+    paperName: "Spring paper",
+    className: "Monday class",
+    plannedAt: at,
+    closedAt: at,
+    releasedAt: null,
+    rows: [
+      {
+        learner: "Kim",
+        section: "Butt plate",
+        mark: { shown: 71, isPassed: true, passMark: 70, computed: { shown: 68.4, isPassed: false } },
+        note: "",
+      },
+      {
+        learner: "Ola",
+        section: "Butt plate",
+        mark: { shown: 90, isPassed: true, passMark: 70, computed: null },
+        note: "",
+      },
+      { learner: "Pia", section: "Butt plate", mark: null, note: "not sat" },
+    ],
+    standings: [],
+    log: [{ at, by: "T. Utor", what: "overruled a line", reason: "seen by lens" }],
+    at,
+  });
+  const table = (title: string) => blocks.find((block) => block.kind === "table" && block.title === title);
+
+  it("have the computed and the reviewed mark side by side, and the verdict of the one that counts", () => {
+    expect(table("Results")).toMatchObject({
+      rows: [
+        ["Kim", "Butt plate", "68.4", "71.0", "70", "passed", ""],
+        ["Ola", "Butt plate", "90.0", "", "70", "passed", ""],
+        ["Pia", "Butt plate", "", "", "", "", "not sat"],
+      ],
+    });
+  });
+
+  it("say who did what, when and why", () => {
+    expect(table("What was done")).toMatchObject({ rows: [[at, "T. Utor", "overruled a line", "seen by lens"]] });
   });
 });

@@ -92,13 +92,13 @@ interface MarkChangeProps {
 /** That a tutor has reviewed a mark, and on which date it was changed where the learner had seen another one. */
 function MarkChange({ mark, reviewed, releasedAt }: MarkChangeProps) {
   const computed = shownMark(mark.markThousandths).toFixed(1);
-  const isLater = releasedAt !== null && reviewed.at > releasedAt;
-  const after =
-    mark.markThousandths === reviewed.markThousandths ? "It is the computed mark." : `Computed: ${computed}.`;
+  const isAsComputed = mark.markThousandths === reviewed.markThousandths;
+  const isLater = releasedAt !== null && reviewed.at > releasedAt && !isAsComputed;
   return (
     <>
       {isLater ? "Your mark was changed by a tutor on " : "Reviewed by a tutor on "}
-      <LocalTime at={reviewed.at} />. {after} Your mark sheet says what, when and why.
+      <LocalTime at={reviewed.at} />. {isAsComputed ? "It stands as computed." : `Computed: ${computed}.`} Your mark
+      sheet says what, when and why.
     </>
   );
 }

@@ -12,7 +12,8 @@ export default async function MarksPaperPage({ params }: PageProps<"/practice/[i
   const { id } = await params;
   const read = await readMarkSheet(await currentCaller(), id);
   if (!read.ok) return showRefusal(read);
-  const { practice, truth, sections } = read.sheet;
+  const { practice, truth } = read.sheet;
+  const view = sheetViewOf(read.sheet);
   if (!practice.handedInAt) return showRefusal({ ok: false, code: "not-handed-in" });
   const facts = marksFacts({
     learner: read.learner,
@@ -20,7 +21,7 @@ export default async function MarksPaperPage({ params }: PageProps<"/practice/[i
     joint: describeJoint(truth.joint),
     criteria: practice.criteria,
     handedInAt: practice.handedInAt,
-    ruleVersion: sections[0].ruleVersion,
+    ruleVersion: view.sections[0].ruleVersion,
   });
-  return <MarksPaper sheet={sheetViewOf(read.sheet)} learner={read.learner.name} facts={facts} />;
+  return <MarksPaper sheet={view} learner={read.learner.name} facts={facts} />;
 }
