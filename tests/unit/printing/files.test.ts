@@ -98,8 +98,8 @@ describe("the figures", () => {
     expect(sum).toBeGreaterThan(PLATE.mark);
     expect(plate["Mark, thousandths of a mark"]).toBe(String(PLATE.mark));
     expect(lines.filter((line) => line["Why it was changed"] === "seen by lens")).toMatchObject([
-      { "What became of it": "missed", "Changed by": "T. Utor", "Changed, UTC": "2026-03-03T08:00:00.000Z" },
       { "What became of it": "nothing there", "Reviewed, thousandths of a mark": "0" },
+      { "What became of it": "missed", "Changed by": "T. Utor", "Changed, UTC": "2026-03-03T08:00:00.000Z" },
     ]);
   });
 
