@@ -5,8 +5,10 @@ export async function register(): Promise<void> {
   const { specimens } = await import("./app/_server/generation");
   const { keepSweeping } = await import("./app/_server/sittings/sweep");
   const { keepTalliesBuilt } = await import("./app/_server/progress/build");
+  const { keepWritingDemo } = await import("./seed/demo/keep-writing");
   await specimenMaker().open();
   // what a clock has closed while the server stood still is closed first of all
   keepSweeping(() => new Date(), specimens);
   keepTalliesBuilt();
+  keepWritingDemo(specimenMaker(), specimens);
 }

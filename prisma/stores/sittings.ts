@@ -12,6 +12,7 @@ import { observationsColumn } from "../progress-columns";
 import { runCourseColumn, sittingCourseColumn } from "../run-columns";
 import { type CountedSection, countSections, forgetTallies } from "../tallies";
 import { type AuditEntry, auditRow } from "./audit";
+import { readHeldSitting } from "./demo-history";
 import { marksOf, type PracticeToCreate, practiceRow } from "./practices";
 import type { SpecimenProgress } from "./specimens";
 
@@ -135,7 +136,10 @@ export async function listSittingsFor(userId: string): Promise<readonly StoredSi
   return rows.map(storedOf);
 }
 
-/** Sittings that the clock can change, and those with sections that are closed and not marked. */
+/**
+ * Sittings that the clock can change, and those with sections that are closed and not marked; not the one that the demo's past
+ * is being written in, whose clock is another.
+ */
 export async function listSittingsToSweep(): Promise<readonly string[]> {
   const rows = await database().sitting.findMany({
     where: {
@@ -146,7 +150,9 @@ export async function listSittingsToSweep(): Promise<readonly string[]> {
     },
     select: { id: true },
   });
-  return rows.map(({ id }) => id);
+  // only now: it is held before it begins
+  const held = await readHeldSitting();
+  return rows.flatMap(({ id }) => (id === held ? [] : [id]));
 }
 
 /** Sittings in which a learner has a section with a closed book that was started and is not closed, as far as is stored. */

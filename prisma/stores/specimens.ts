@@ -137,6 +137,12 @@ export async function countStock(kind: JointKind): Promise<number> {
   });
 }
 
+/** The specimen that is made from a seed, or null where none was ordered. */
+export async function findSpecimenBySeed(seed: string): Promise<string | null> {
+  const row = await database().specimen.findUnique({ where: { seed }, select: { id: true } });
+  return row?.id ?? null;
+}
+
 export async function readSpecimenProgress(id: string): Promise<SpecimenProgress | null> {
   return database().specimen.findUnique({ where: { id }, select: { state: true, stage: true } });
 }

@@ -10,7 +10,7 @@ const SIGNED_IN = [
 test("the first visitor opens the demo workshop and notes down its passwords", async ({ page, browser }) => {
   await page.goto("/");
   await expect(page).toHaveURL("/setup");
-  await page.getByRole("button", { name: "Open the demo workshop" }).click();
+  await page.getByRole("button", { name: "Open it with people only" }).click();
   await expect(page.getByText("They are not shown again")).toBeVisible();
   const people = await readPasswords(page);
   expect(people).toHaveLength(5);

@@ -19,13 +19,14 @@ export async function setUp(_before: FormProblem | null, form: FormData): Promis
 export type { DemoAccount };
 
 export type DemoState =
-  | { readonly step: "opened"; readonly workshop: string; readonly accounts: readonly DemoAccount[] }
+  | { readonly step: "opened"; readonly workshop: string; readonly accounts: readonly DemoAccount[]; readonly withPast: boolean }
   | { readonly step: "refused"; readonly problem: FormProblem };
 
-export async function openDemo(_before: DemoState | null): Promise<DemoState> {
-  const opened = await openDemoWorkshop({ clock });
+export async function openDemo(_before: DemoState | null, form: FormData): Promise<DemoState> {
+  const withPast = textsOf(form).past !== "none";
+  const opened = await openDemoWorkshop({ clock }, { withPast });
   if (!opened.ok) return { step: "refused", problem: problemOf(opened) };
-  return { step: "opened", workshop: opened.workshop, accounts: opened.accounts };
+  return { step: "opened", workshop: opened.workshop, accounts: opened.accounts, withPast };
 }
 
 export async function signInFromDemo(form: FormData): Promise<void> {

@@ -5,16 +5,24 @@ import type { DemoAccount, signInFromDemo } from "./actions";
 interface DemoAccountsProps {
   readonly workshop: string;
   readonly accounts: readonly DemoAccount[];
+  /** Whether more people and what they have done are being written. */
+  readonly withPast: boolean;
   readonly signIn: typeof signInFromDemo;
 }
 
-export function DemoAccounts({ workshop, accounts, signIn }: DemoAccountsProps) {
+export function DemoAccounts({ workshop, accounts, withPast, signIn }: DemoAccountsProps) {
   return (
     <Sheet title={`${workshop} is open`} className="mt-6">
       <p className="mt-2 max-w-3xl" role="status">
         Note these passwords down or print this page now. <strong>They are not shown again</strong>, and nobody can read
         them out of the workshop later.
       </p>
+      {withPast && (
+        <p className="mt-2 max-w-3xl text-ink-2">
+          Another 20 learners have passwords that nobody knows. To play one of them, give them a new code from the page of
+          their class.
+        </p>
+      )}
       <table className="mt-4 w-full max-w-4xl text-left">
         <thead className="text-sm text-ink-2">
           <tr>

@@ -18,9 +18,9 @@ interface FirstStartProps {
 
 /** The two ways to begin, and the demo's passwords, which are shown here and nowhere again. */
 export function FirstStart({ isSetUp, setUp, openDemo, signInFromDemo }: FirstStartProps) {
-  const [demo, sendDemo] = useActionState<DemoState | null>(openDemo, null);
+  const [demo, sendDemo] = useActionState<DemoState | null, FormData>(openDemo, null);
   if (demo?.step === "opened") {
-    return <DemoAccounts workshop={demo.workshop} accounts={demo.accounts} signIn={signInFromDemo} />;
+    return <DemoAccounts {...demo} signIn={signInFromDemo} />;
   }
   if (isSetUp) {
     return (
@@ -36,15 +36,18 @@ export function FirstStart({ isSetUp, setUp, openDemo, signInFromDemo }: FirstSt
       </Sheet>
       <Sheet title="A look round first">
         <p className="mt-2 text-ink-2">
-          Opens an invented workshop with one tutor and four learners. Their passwords are drawn by chance and shown
-          once.
+          Opens an invented workshop: two tutors, two classes and 24 learners with six weeks of practice, drills, sittings
+          and re-sits. You are in at once; that past is written meanwhile.
         </p>
-        <form action={sendDemo} className="mt-4 space-y-4">
+        <form action={sendDemo} className="mt-4 space-y-3">
           {demo?.step === "refused" && <Notice>{demo.problem.message}</Notice>}
-          <Button type="submit" look="quiet">
-            Open the demo workshop
+          <Button type="submit">Open the demo workshop</Button>
+          <p className="text-ink-2 text-sm">Or begin without anything done yet, with one tutor and four learners:</p>
+          <Button type="submit" look="quiet" name="past" value="none">
+            Open it with people only
           </Button>
         </form>
+        <p className="mt-4 text-ink-2 text-sm">Passwords are drawn by chance and shown once.</p>
         <p className="mt-4 text-sm text-ink-2">
           To change to a workshop of your own later, stop Toeline, move the folder <code>data</code> away and start it
           again.

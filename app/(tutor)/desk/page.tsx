@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { currentCaller, showRefusal } from "@/app/_server/session";
+import { readDemoHistory } from "@/app/_server/use-cases/read-demo-history";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { Caution } from "@/app/_ui/caution";
@@ -7,6 +8,7 @@ import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
 import { AccessDesk } from "./access-desk";
 import { changeSettings, giveAccess } from "./actions";
+import { DemoNotice } from "./demo-notice";
 import { describeClasses, describeDesk } from "./describe-desk";
 import { DeskLinks } from "./desk-links";
 import { NeedsMe } from "./needs-me";
@@ -17,13 +19,18 @@ export const metadata: Metadata = { title: "Desk" };
 
 export default async function DeskPage() {
   const caller = await currentCaller();
-  const [desk, sittings] = await Promise.all([readDesk(caller), readSittingsDesk(caller)]);
+  const [desk, sittings, demo] = await Promise.all([
+    readDesk(caller),
+    readSittingsDesk(caller),
+    readDemoHistory(caller),
+  ]);
   if (!desk.ok) return showRefusal(desk);
   if (!sittings.ok) return showRefusal(sittings);
   const { settings, classes, tutors, learners, withoutClass } = desk;
   const publicAddress = process.env.PUBLIC_URL ?? null;
   return (
     <PageFrame title={settings.name} lead={describeDesk(learners)}>
+      {demo.ok && demo.writing && <DemoNotice {...demo.writing} />}
       <NeedsMe sittings={sittings.sittings} dues={sittings.dues} />
       <DeskLinks
         links={[

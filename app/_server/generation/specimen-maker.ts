@@ -5,6 +5,7 @@ import { JOINT_KINDS, type JointKind, PIECES } from "@/lib/weld";
 import {
   countStock,
   failSpecimen,
+  findSpecimenBySeed,
   finishSpecimen,
   hurrySpecimen,
   type MadeSpecimen,
@@ -31,6 +32,8 @@ const THREADS = 2;
 export interface SpecimenMaker extends SpecimenSource {
   /** Takes up what was left when the server stopped, and fills the shelf. */
   open(): Promise<void>;
+  /** Orders one ahead from a seed that is given, as a paper asks for it or for practice; the same one if it was ordered before. */
+  orderNamed(kind: JointKind, asked: PaperPiece | null, seed: string): Promise<{ readonly specimenId: string }>;
 }
 
 function createMaker(workerFile: string): SpecimenMaker {
@@ -43,9 +46,9 @@ function createMaker(workerFile: string): SpecimenMaker {
     kind: JointKind,
     orderedFor: OrderedFor,
     asked: PaperPiece | null = null,
+    seed = randomBytes(16).toString("hex"),
   ): Promise<{ specimenId: string }> {
     const specimenId = randomId();
-    const seed = randomBytes(16).toString("hex");
     await orderSpecimen({ id: specimenId, kind, seed, asked }, orderedFor, new Date());
     void work();
     return { specimenId };
@@ -94,6 +97,10 @@ function createMaker(workerFile: string): SpecimenMaker {
     },
     requestOne: (kind, asked) => order(kind, "awaited", asked),
     orderAhead: (kind, asked) => order(kind, "ahead", asked),
+    async orderNamed(kind, asked, seed) {
+      const specimenId = await findSpecimenBySeed(seed);
+      return specimenId === null ? order(kind, "ahead", asked, seed) : { specimenId };
+    },
     async hurry(specimenId) {
       await hurrySpecimen(specimenId);
       void work();

@@ -11,6 +11,7 @@ const SOURCES = [
   "lib",
   "prisma",
   "public",
+  "seed/demo",
   "next.config.ts",
   "package-lock.json",
   "package.json",

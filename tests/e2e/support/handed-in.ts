@@ -2,7 +2,7 @@ import { expect, type Page } from "@playwright/test";
 import { DEFAULT_CRITERIA } from "../../../lib/criteria";
 import { imperfection } from "../../../lib/imperfections";
 import { type Call, EMPTY_REPORT, type Report } from "../../../lib/report";
-import { withSentences } from "../../support/careful/sentences";
+import { withSentences } from "../../../seed/demo/inspector/sentences";
 import { send, takeFreshFillet, takeFreshPlate } from "./practice";
 import { readDimensions, readJoint, readTruth } from "./truth";
 

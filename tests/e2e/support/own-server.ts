@@ -22,9 +22,14 @@ export class OwnServer {
     return { ...process.env, PORT: String(this.port), HOST: "127.0.0.1", DATABASE_URL: `file:${this.file}` };
   }
 
+  /** Leaves no database behind: the server begins with its first start. */
+  clear(): void {
+    for (const ending of ["", "-wal", "-shm"]) rmSync(this.file + ending, { force: true });
+  }
+
   /** Empties the database and fills it with people, a class and a paper, by a script with its arguments. */
   seed(script: readonly string[] = ["tests/support/seed-sitting.ts", PASSWORD]): void {
-    for (const ending of ["", "-wal", "-shm"]) rmSync(this.file + ending, { force: true });
+    this.clear();
     const run = (args: string[]) => execFileSync(process.execPath, args, { env: this.env, stdio: "inherit" });
     const migrate = "const m = await import('./prisma/tools/migrate.mjs'); m.migrate(process.env.DATABASE_URL)";
     run(["--input-type=module", "-e", migrate]);

@@ -2,7 +2,7 @@ import { expect, type Locator, type Page } from "@playwright/test";
 import Database from "libsql";
 import { DEFAULT_CRITERIA } from "../../../lib/criteria";
 import { type Report, reportSchema, SENTENCE_NAMES, type WrittenSentence } from "../../../lib/report";
-import { withSentences } from "../../support/careful/sentences";
+import { withSentences } from "../../../seed/demo/inspector/sentences";
 import { readJoint } from "./truth";
 
 /** The report as the server keeps it. */

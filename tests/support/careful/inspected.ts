@@ -6,9 +6,9 @@ import { DEFAULT_TOLERANCES, type DimensionLine, type SentencesResult, type Stat
 import { DEFAULT_SETTINGS, markSection } from "../../../lib/scoring";
 import { generateFilletSpecimen, generateSpecimen, type Truth } from "../../../lib/specimen";
 import type { JointKind } from "../../../lib/weld";
+import { withSentences } from "../../../seed/demo/inspector/sentences";
 import { inspectFillet } from "./fillet";
 import { inspectPlate } from "./plate";
-import { withSentences } from "./sentences";
 
 /** A size that was measured beside the true one, mm. */
 export interface Sized {
