@@ -57,22 +57,22 @@ export function demoHistory(openedAt: Date, classes: DemoClasses = DEMO_CLASSES)
       extra: { signInName: "hamid", minutes: 10, reason: "The lens was missing from the tray." },
       voided: { signInName: "joost", section: "fillet", reason: "The light in the bay failed and came back too late." },
     }),
-    sat(evening, 1, 21, "15:00", { paper: "both", who: "class", ends: released, absent: ["uri"], slow: ["stellan"] }),
+    sat(evening, 1, 21, "16:30", { paper: "both", who: "class", ends: released, absent: ["uri"], slow: ["stellan"] }),
     sat(morning, 2, 17, "08:30", { paper: "both", who: "due", ends: released }),
-    sat(evening, 2, 15, "15:00", { paper: "both", who: "due", ends: released }),
+    sat(evening, 2, 15, "16:30", { paper: "both", who: "due", ends: released }),
     sat(morning, 3, 12, "08:30", { paper: "both", who: "due", ends: released }),
-    sat(evening, 3, 9, "15:00", {
+    sat(evening, 3, 9, "16:30", {
       paper: "short",
       who: "class",
       ends: { how: "void", after: 21, reason: "A marked print of this piece hung on the wall." },
     }),
     sat(morning, 4, 6, "09:00", { paper: "short", who: "class", ends: released }),
-    sat(evening, 4, 3, "15:00", { paper: "house", who: "class", ends: { how: "closed" }, absent: ["nuria"] }),
+    sat(evening, 4, 3, "16:30", { paper: "house", who: "class", ends: { how: "closed" }, absent: ["nuria"] }),
     sat(morning, 5, 1, "14:00", { paper: "house", who: "class", ends: { how: "paused", after: 48 } }),
     unfinished("bruno", "plate", on(1, "16:10")),
     unfinished("sana", "fillet", on(1, "16:40")),
     // its pieces are made from what nobody knows, like everybody's
-    { ...sat(evening, 5, -2, "15:00", { paper: "both", who: "due", ends: { how: "planned" } }), at: on(0, "00:01") },
+    { ...sat(evening, 5, -2, "16:30", { paper: "both", who: "due", ends: { how: "planned" } }), at: on(0, "00:01") },
   ];
   return entries.toSorted((a, b) => a.at.getTime() - b.at.getTime());
 }

@@ -113,6 +113,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_sittings$/),
     expect.stringMatching(/_reviews_of_marks$/),
     expect.stringMatching(/_view_trails$/),
+    expect.stringMatching(/_demo_history$/),
     expect.stringMatching(/_progress$/),
   ]);
 
