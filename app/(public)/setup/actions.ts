@@ -19,7 +19,12 @@ export async function setUp(_before: FormProblem | null, form: FormData): Promis
 export type { DemoAccount };
 
 export type DemoState =
-  | { readonly step: "opened"; readonly workshop: string; readonly accounts: readonly DemoAccount[]; readonly withPast: boolean }
+  | {
+      readonly step: "opened";
+      readonly workshop: string;
+      readonly accounts: readonly DemoAccount[];
+      readonly withPast: boolean;
+    }
   | { readonly step: "refused"; readonly problem: FormProblem };
 
 export async function openDemo(_before: DemoState | null, form: FormData): Promise<DemoState> {

@@ -19,8 +19,8 @@ export function DemoAccounts({ workshop, accounts, withPast, signIn }: DemoAccou
       </p>
       {withPast && (
         <p className="mt-2 max-w-3xl text-ink-2">
-          Another 20 learners have passwords that nobody knows. To play one of them, give them a new code from the page of
-          their class.
+          Another 20 learners have passwords that nobody knows. To play one of them, give them a new code from the page
+          of their class.
         </p>
       )}
       <table className="mt-4 w-full max-w-4xl text-left">
