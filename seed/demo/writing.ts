@@ -50,6 +50,9 @@ export function sourceOf(pieces: Readonly<Partial<Record<JointKind, string>>>): 
     orderAhead: give,
     hurry: async () => undefined,
     stageOf: async () => ({ state: "taken", stage: "" }),
+    foresee: async () => {
+      throw new Error("no outlook was made for this");
+    },
   };
 }
 

@@ -62,6 +62,7 @@ import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
 import { readClassResults } from "@/app/_server/use-cases/read-class-results";
 import { readClosedBook } from "@/app/_server/use-cases/read-closed-book";
 import { readCriteriaSets, readOwnCriteria } from "@/app/_server/use-cases/read-criteria-sets";
+import { readDemoHistory } from "@/app/_server/use-cases/read-demo-history";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readDrills } from "@/app/_server/use-cases/read-drills";
 import { readEnds } from "@/app/_server/use-cases/read-ends";
@@ -171,10 +172,11 @@ async function noteIsKept(who: Caller, { run, sitting }: Names): Promise<Answer>
 /** Every use case, with what nobody, kim, ola, finn, their tutor and the other tutor are answered. */
 export const USE_CASES: readonly UseCaseRow[] = [
   // the workshop
-  ["openDemoWorkshop", EVERYBODY, (who) => openDemoWorkshop(who)],
+  ["openDemoWorkshop", EVERYBODY, (who) => openDemoWorkshop(who, { withPast: false })],
   ["setUpWorkshop", EVERYBODY, (who) => setUpWorkshop(who, { workshop: "Other" })],
   ["changeWorkshopSettings", TUTORS, (who) => changeWorkshopSettings(who, SETTINGS)],
   ["readDesk", TUTORS, (who) => readDesk(who)],
+  ["readDemoHistory", TUTORS, (who) => readDemoHistory(who)],
 
   // accounts
   ["joinWorkshop", EVERYBODY, (who) => joinWorkshop(who, { ...SOMEBODY, joinCode: JOIN_CODE })],
