@@ -274,5 +274,11 @@ export const ASKED_BESIDES: readonly string[] = [
   "noteStillThere",
 ];
 
-/** Use cases that only other use cases ask for now; each asks for permission all the same. */
-export const WITHIN: readonly string[] = ["listCriteria", "readOwnCourse"];
+/** Use cases that no entry asks for by itself, or not yet; each asks for permission all the same. */
+export const WITHIN: readonly string[] = [
+  "listCriteria",
+  "readOwnCourse",
+  "readOwnProgress",
+  "readLearnerProgress",
+  "readClassProgress",
+];

@@ -59,6 +59,7 @@ import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
 import { readBoard } from "@/app/_server/use-cases/read-board";
 import { readClass } from "@/app/_server/use-cases/read-class";
 import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
+import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { readClassResults } from "@/app/_server/use-cases/read-class-results";
 import { readClosedBook } from "@/app/_server/use-cases/read-closed-book";
 import { readCriteriaSets, readOwnCriteria } from "@/app/_server/use-cases/read-criteria-sets";
@@ -68,8 +69,10 @@ import { readDrills } from "@/app/_server/use-cases/read-drills";
 import { readEnds } from "@/app/_server/use-cases/read-ends";
 import { readInHouseCriteria } from "@/app/_server/use-cases/read-in-house-criteria";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
+import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readOwnCourse } from "@/app/_server/use-cases/read-own-course";
+import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { readOwnSitting } from "@/app/_server/use-cases/read-own-sitting";
 import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
@@ -186,6 +189,9 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["makeCodes", tutorsOf("no-such-learner"), (who, { learner }) => makeCodes(who, [learner])],
   ["signOutLearner", tutorsOf("no-such-learner"), (who, { learner }) => signOutLearner(who, learner)],
   ["readLearner", tutorsOf("no-such-learner"), (who, { learner }) => readLearner(who, learner)],
+  ["readLearnerProgress", tutorsOf("no-such-learner"), (who, { learner }) => readLearnerProgress(who, learner)],
+  ["readClassProgress", tutorsOf("no-such-class"), (who, it) => readClassProgress(who, it.class)],
+  ["readOwnProgress", SIGNED_IN, (who) => readOwnProgress(who)],
   ["listOwnSessions", SIGNED_IN, (who) => listOwnSessions(who)],
   ["endOwnSessions", SIGNED_IN, (who) => endOwnSessions(who, null)],
   ["endOwnSessions one", ownersOf("no-such-session"), (who, { session }) => endOwnSessions(who, session)],
