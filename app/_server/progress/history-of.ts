@@ -1,5 +1,5 @@
 import type { Section } from "@/lib/results";
-import { type MarkedSection, shownMark } from "@/lib/results";
+import { isPass, type MarkedSection, shownMark } from "@/lib/results";
 import { type AttemptKind, courseRule } from "@/lib/sittings";
 import { readPaper } from "@/prisma/stores/papers";
 import { listPractices } from "@/prisma/stores/practices";
@@ -90,7 +90,8 @@ async function marksInCourse(sittings: readonly StoredSitting[], userId: string)
         at,
         mark,
         passMark,
-        isPassed: found.one.marks[0]?.isPassed ?? false,
+        // both by the mark as reviewed
+        isPassed: isPass(mark, passMark),
         kind,
         round,
         repeats,
