@@ -21,15 +21,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
   const [chosen, setChosen] = useState<AccountLine | null>(null);
   const [chosenSentence, setChosenSentence] = useState<SentenceLine | null>(null);
   const [chosenQuestion, setChosenQuestion] = useState<QuestionLine | null>(null);
-  const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(
-    // a tutor looks for nothing, and what was overruled is told anyway
-    () =>
-      new Set(
-        sheet.sections.flatMap(({ indications }) =>
-          indications.lines.filter((_, at) => lineAct || sheet.review?.lines[lineId("indications", at)]?.act),
-        ),
-      ),
-  );
+  const [uncovered, setUncovered] = useState<ReadonlySet<AccountLine>>(new Set());
   const [heights, setHeights] = useState<Partial<Record<SurfaceFace, FaceHeights>>>({});
   const view = useRef<SpecimenViewHandle>(null);
   const sources = useMemo(
@@ -40,8 +32,17 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
     if (found) setHeights((known) => (known[face] === found ? known : { ...known, [face]: found }));
   }, []);
 
-  const isCovered = (line: AccountLine) => line.kind === "missed" && !uncovered.has(line);
   const allLines = useMemo(() => sheet.sections.flatMap(({ indications }) => indications.lines), [sheet]);
+  // a tutor looks for nothing, and what was overruled is told anyway
+  const isTutor = lineAct !== undefined;
+  const told = useMemo(() => {
+    const isOverruled = (line: AccountLine) =>
+      sheet.sections.some(
+        ({ indications }) => sheet.review?.lines[lineId("indications", indications.lines.indexOf(line))]?.act,
+      );
+    return new Set(allLines.filter((line) => isTutor || uncovered.has(line) || isOverruled(line)));
+  }, [sheet, allLines, isTutor, uncovered]);
+  const isCovered = (line: AccountLine) => line.kind === "missed" && !told.has(line);
   const misses = allLines.filter((line) => line.kind === "missed");
   const place =
     placeOfLine(sheet, chosen) ?? placeOfTruth(sheet, chosenSentence?.truthId) ?? middleOfQuestion(chosenQuestion);
@@ -87,7 +88,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
   };
 
   const highlights = useMemo(() => {
-    const shown = allLines.filter((line) => line.kind !== "missed" || uncovered.has(line));
+    const shown = allLines.filter((line) => line.kind !== "missed" || told.has(line));
     const asked = chosenQuestion?.place ? [questionHighlight(chosenQuestion.question, chosenQuestion.place)] : [];
     const ofLines = shown.flatMap((line) => {
       const { letter } = SIGNS[line.kind];
@@ -106,7 +107,7 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
       ];
     });
     return [...ofLines, ...asked];
-  }, [sheet, allLines, uncovered, chosen, chosenQuestion]);
+  }, [sheet, allLines, told, chosen, chosenQuestion]);
 
   return (
     <div className="mt-6 grid items-start gap-5 lg:grid-cols-[minmax(25rem,5fr)_7fr] print:block">
@@ -116,10 +117,10 @@ export function MarkSheet({ sheet, lineAct }: { readonly sheet: SheetView; reado
           <button
             type="button"
             className="min-h-11 w-full cursor-pointer rounded border border-ink-2 bg-sheet px-4 font-medium hover:bg-paper-2 disabled:opacity-60 print:hidden"
-            disabled={misses.every((line) => uncovered.has(line))}
+            disabled={misses.every((line) => told.has(line))}
             onClick={() => setUncovered(new Set(misses))}
           >
-            {misses.every((line) => uncovered.has(line))
+            {misses.every((line) => told.has(line))
               ? "All misses are shown"
               : `Show all ${misses.length} misses at once`}
           </button>
