@@ -135,7 +135,7 @@ export function KeyHelp({ onClose, ...keys }: KeysFor & { readonly onClose: () =
           </section>
         ))}
       </div>
-      <p className="max-w-3xl text-ink-2 text-sm">
+      <p className="mt-4 max-w-3xl text-ink-2 text-sm">
         The bench notes which parts of the weld you have in sight, how close and under which light. The mark sheet shows
         it to you and your tutor. It gives no marks and changes none.
       </p>

@@ -30,15 +30,19 @@ export function recordTrail(practiceId: string, lookNow: () => Look | null): Tra
   let beatAt = performance.now();
   let movedAt = beatAt;
   let isAtReport = false;
+  let hadLook = false;
   let others = readKeptTrails(practiceId);
 
   const beat = () => {
     const now = performance.now();
     const beats = Math.floor((now - beatAt) / BEAT_MS);
     beatAt += beats * BEAT_MS;
+    const look = lookNow();
+    // a piece that comes on the bench is looked at, however long it was waited for
+    if (look && !hadLook) movedAt = now;
+    hadLook = look !== null;
     const isIdle = now - movedAt > 1000 * IDLE_AFTER;
     if (isIdle || isAtReport || document.hidden || document.querySelector("dialog[open]")) return;
-    const look = lookNow();
     const next = look ? noteLook(trail, look, Math.min(beats, MOST_BEATS)) : trail;
     if (next === trail) return;
     trail = next;

@@ -94,6 +94,16 @@ it("counts nothing without movement for so long, at the report, before a dialog,
   expect(known().close).toBe(close + 5);
 });
 
+it("a piece that was long in coming is looked at once it is there", async () => {
+  now = null;
+  const recorder = start();
+  await wait(60);
+  now = LOOK;
+  await wait(5);
+  await recorder.send();
+  expect(known().close).toBe(5);
+});
+
 it("time in another tab is not counted, and what was noted is sent when it is left", async () => {
   start();
   await wait(4);
