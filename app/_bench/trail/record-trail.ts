@@ -39,7 +39,7 @@ export function recordTrail(practiceId: string, lookNow: () => Look | null): Tra
     beatAt += beats * BEAT_MS;
     const look = lookNow();
     // a piece that comes on the bench is looked at, however long it was waited for
-    if (look && !hadLook) movedAt = now;
+    if (look && !hadLook) movedAt = now - BEAT_MS;
     hadLook = look !== null;
     const isIdle = now - movedAt > 1000 * IDLE_AFTER;
     if (isIdle || isAtReport || document.hidden || document.querySelector("dialog[open]")) return;

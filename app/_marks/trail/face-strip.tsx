@@ -17,9 +17,9 @@ export function AfarPattern() {
 export const SHADES = [
   { words: "not", fill: "var(--color-sheet)" },
   { words: "only from afar", fill: "url(#from-afar)" },
-  { words: `${LEAST_LOOK} s`, fill: "var(--color-ink)", fillOpacity: 0.22 },
-  { words: "10 s", fill: "var(--color-ink)", fillOpacity: 0.48 },
-  { words: "30 s or longer", fill: "var(--color-ink)", fillOpacity: 0.8 },
+  { words: `from ${LEAST_LOOK} s`, fill: "var(--color-ink)", fillOpacity: 0.22 },
+  { words: "from 10 s", fill: "var(--color-ink)", fillOpacity: 0.48 },
+  { words: "from 30 s", fill: "var(--color-ink)", fillOpacity: 0.8 },
 ] as const;
 
 function shadeOf(time: TimeInSight) {

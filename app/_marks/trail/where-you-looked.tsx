@@ -43,7 +43,7 @@ export function WhereYouLooked({
         or the lens; where your eyes were nobody knows.
       </p>
       <details className="mt-1">
-        <summary className="flex min-h-11 cursor-pointer items-center font-medium">The same as a table</summary>
+        <summary className="cursor-pointer py-3 font-medium">The same as a table</summary>
         {faces.map((face) => (
           <TrailTable key={face} trail={trail} face={face} />
         ))}
