@@ -9,6 +9,7 @@ const LINKS = [
   { href: "/drills", label: "Gauge drills", roles: ["learner", "tutor"] },
   { href: "/limits", label: "Limits", roles: ["learner", "tutor"] },
   { href: "/history", label: "Marks", roles: ["learner", "tutor"] },
+  { href: "/progress", label: "Progress", roles: ["learner", "tutor"] },
   { href: "/rule", label: "How marking works", roles: ["learner", "tutor"] },
 ] as const;
 

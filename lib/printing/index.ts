@@ -1,6 +1,7 @@
 export { answersPrint } from "./answers-print";
 export type { Block, FactsBlock, Printed, TableBlock } from "./block";
 export { type ClassResult, classPrint } from "./class-print";
+export { type Cell, csvText } from "./csv";
 export { FILE_KINDS, FILE_NAMES, type FileKind, openFile } from "./files";
 export { type PieceStrip, piecePages } from "./piece-plan";
 export type { PrintedSheet } from "./printed-sheet";

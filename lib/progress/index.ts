@@ -33,6 +33,7 @@ export {
   truthObservationSchema,
 } from "./observations/observation";
 export { type MarkedWork, observationsOf, type SeenClutter, type SeenTruth } from "./observations/observations-of";
+export { stepsAlong } from "./observations/steps-along";
 export {
   type AnsweredItem,
   analyseItems,
@@ -80,7 +81,7 @@ export {
   type PieceTally,
   pieceTallySchema,
 } from "./tallies/piece-tally";
-export { type SizeCounts, sizeOfStep } from "./tallies/size-counts";
+export { addSizeCounts, type SizeCounts, sizeOfStep } from "./tallies/size-counts";
 export { addObservations, addTallies, EMPTY_TALLY, type Tally } from "./tallies/tally";
 export {
   addTruth,

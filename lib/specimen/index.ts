@@ -1,6 +1,7 @@
 export {
   type Expectation,
   expectPiece,
+  eyeMeasureOf,
   PASS_ABILITY,
   type SectionTruth,
   type SeenItem,

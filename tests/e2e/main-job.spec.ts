@@ -1,3 +1,4 @@
+import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { imperfection } from "../../lib/imperfections";
 import type { TruthItem } from "../../lib/specimen";
@@ -158,9 +159,18 @@ test("an apprentice inspects a fresh plate, writes the report, and goes through 
     .click();
   await expect(page.getByText("For training only.").last()).toBeVisible();
 
-  // history, and a new plate
+  // history, what it tells of progress, and a new plate
   await page.goto("/history");
   await expect(page.getByRole("row")).toHaveCount(2);
+  await page.getByRole("link", { name: "Progress" }).click();
+  await expect(page.getByRole("heading", { name: "Your progress" })).toBeVisible();
+  await expect(page.getByText(`Of everything there was to find: ${truth.length} of ${truth.length}`)).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Butt plate: 1 of 1 passed/ })).toBeVisible();
+  await page.getByText("The figures as a table").first().click();
+  const file = page.waitForEvent("download");
+  await page.getByRole("link", { name: "Save as CSV" }).first().click();
+  expect((await file).suggestedFilename()).toBe("marks-plate.csv");
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   const next = await takeFreshPlate(page);
   expect(next).not.toBe(id);
 });

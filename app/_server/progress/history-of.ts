@@ -1,5 +1,5 @@
-import type { Section } from "@/lib/results";
-import { isPass, type MarkedSection, shownMark } from "@/lib/results";
+import { countingMark } from "@/lib/practice";
+import { type MarkedSection, type Section, shownMark } from "@/lib/results";
 import { type AttemptKind, courseRule } from "@/lib/sittings";
 import { readPaper } from "@/prisma/stores/papers";
 import { listPractices } from "@/prisma/stores/practices";
@@ -12,7 +12,7 @@ export interface HistoryMark {
   readonly practiceId: string;
   readonly section: MarkedSection;
   readonly at: Date;
-  /** As shown, at most one decimal. */
+  /** The mark that counts, as shown, at most one decimal. */
   readonly mark: number;
   readonly passMark: number;
   readonly isPassed: boolean;
@@ -41,17 +41,17 @@ const marksOfPractice = ({
   handedInAt,
   marks,
 }: Awaited<ReturnType<typeof listPractices>>[number]): readonly HistoryMark[] =>
-  marks.flatMap(({ section, markThousandths, passMark, isPassed }) =>
+  marks.flatMap((marked) =>
     handedInAt
       ? [
           {
-            id: `${id}/${section}`,
+            id: `${id}/${marked.section}`,
             practiceId: id,
-            section,
+            section: marked.section,
             at: handedInAt,
-            mark: shownMark(markThousandths),
-            passMark,
-            isPassed,
+            mark: shownMark(countingMark(marked).markThousandths),
+            passMark: marked.passMark,
+            isPassed: countingMark(marked).isPassed,
             kind: "practice" as const,
             round: null,
             repeats: null,
@@ -79,7 +79,8 @@ async function marksInCourse(sittings: readonly StoredSitting[], userId: string)
   const placed = coursesIn(sittings, rule).get(userId)?.attempts ?? [];
   return placed.flatMap(({ attempt, kind, round, repeats }) => {
     const found = runs.get(attempt.id);
-    if (kind === "void" || !found) return [];
+    const counting = found?.one.marks[0];
+    if (kind === "void" || !found || !counting) return [];
     const { id, at, mark, passMark } = attempt;
     const section: Section = attempt.section;
     return [
@@ -90,8 +91,7 @@ async function marksInCourse(sittings: readonly StoredSitting[], userId: string)
         at,
         mark,
         passMark,
-        // both by the mark as reviewed
-        isPassed: isPass(mark, passMark),
+        isPassed: countingMark(counting).isPassed,
         kind,
         round,
         repeats,

@@ -1,4 +1,12 @@
-import type { LearnerTally, SectionObservations } from "@/lib/progress";
+import type { ImperfectionType } from "@/lib/imperfections";
+import {
+  addSizeCounts,
+  type EyeMeasure,
+  type LearnerTally,
+  type SectionObservations,
+  type SizeCounts,
+} from "@/lib/progress";
+import { eyeMeasureOf } from "@/lib/specimen";
 import { listLatestObservations, readLearnerTally } from "@/prisma/stores/progress";
 import { buildTallies } from "./build";
 import { type HistoryMark, historyOf } from "./history-of";
@@ -6,6 +14,8 @@ import { type HistoryMark, historyOf } from "./history-of";
 /** How one learner gets on, from everything that counts: practice handed in, and sittings that are released and not void. */
 export interface LearnerProgress {
   readonly tally: LearnerTally;
+  /** Imperfections by what strikes the eye of their type, and how much of that there was. */
+  readonly bySize: Readonly<Record<EyeMeasure, SizeCounts>>;
   /** The earliest first. */
   readonly history: readonly HistoryMark[];
   /** What the latest sections tell, the latest first. */
@@ -23,5 +33,14 @@ export async function progressOf(userId: string): Promise<LearnerProgress> {
     historyOf(userId),
     listLatestObservations(userId, LATEST),
   ]);
-  return { tally, history, latest };
+  return { tally, bySize: bySize(tally), history, latest };
+}
+
+function bySize({ types }: LearnerTally): LearnerProgress["bySize"] {
+  const sums: Record<EyeMeasure, SizeCounts> = { size: {}, length: {}, width: {} };
+  for (const [type, tally] of Object.entries(types)) {
+    const measure = eyeMeasureOf(type as ImperfectionType);
+    sums[measure] = addSizeCounts(sums[measure], tally.bySize);
+  }
+  return sums;
 }

@@ -1,3 +1,4 @@
+import type { ImperfectionType } from "../../imperfections";
 import { requiredLeg } from "../../weld";
 import { isFilletTruth, type Truth, type TruthItem } from "../truth";
 import { difficultyAt, type Place, placeByToe, placeOf } from "./difficulty";
@@ -15,10 +16,13 @@ export type SeenItem = TruthItem & {
 /** Nothing is seen as smaller than this, mm. */
 const LEAST = 0.05;
 
+/** What of a type strikes the eye. */
+export const eyeMeasureOf = (type: ImperfectionType): Measure => VISIBILITY[type].measure;
+
 /** The imperfections of a finished piece with how well each is seen, by what was measured of it. */
 export const seenItems = (truth: Truth): SeenItem[] =>
   truth.items.map((item) => {
-    const { measure } = VISIBILITY[item.type];
+    const measure = eyeMeasureOf(item.type);
     return {
       ...item,
       eye: { measure, value: Math.max(LEAST, measureOf(item, measure)) },

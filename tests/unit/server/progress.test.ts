@@ -27,6 +27,12 @@ const ROOT_ONLY: Report = {
   ],
 };
 
+const NOTHING = {
+  tally: EMPTY_LEARNER_TALLY,
+  bySize: { size: {}, length: {}, width: {} },
+  history: [],
+  latest: [],
+};
 const known = async (learner: Room["kim"]) => (await must(readOwnProgress(learner))).progress;
 const handInNew = async (learner: Room["kim"], id: string, report: Report = CAP_ONLY) =>
   must(handIn(learner, await openPractice(learner, id), { sequence: 1, report }));
@@ -61,7 +67,7 @@ describe("practice", () => {
     const { learner } = await openTestWorkshop();
     await openPractice(learner);
     const progress = await known(learner);
-    expect(progress).toEqual({ tally: EMPTY_LEARNER_TALLY, history: [], latest: [] });
+    expect(progress).toEqual(NOTHING);
   });
 
   test("handed in twice at once counts twice, and the same one twice counts once", async () => {
@@ -109,9 +115,8 @@ describe("a sitting", () => {
   test("counts with its release and not before, for nobody", async () => {
     const room = await openRoom();
     const { id } = await marked(room);
-    const nothing = { tally: EMPTY_LEARNER_TALLY, history: [], latest: [] };
-    expect(await known(room.kim)).toEqual(nothing);
-    expect((await must(readLearnerProgress(room.tutor, "kim"))).progress).toEqual(nothing);
+    expect(await known(room.kim)).toEqual(NOTHING);
+    expect((await must(readLearnerProgress(room.tutor, "kim"))).progress).toEqual(NOTHING);
     expect((await must(readClassProgress(room.tutor, "class"))).together).toEqual({ sections: {}, types: {} });
 
     await must(releaseSitting(room.tutor, id));

@@ -24,6 +24,12 @@ export default async function LearnerPage({ params }: PageProps<"/desk/[learner]
       <Link href="/desk" className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
         Back to the desk
       </Link>
+      <Link
+        href={`/desk/${learner.id}/progress`}
+        className="mt-3 ml-6 inline-block rounded py-2 text-action underline underline-offset-4"
+      >
+        Progress: found, overlooked, named, measured
+      </Link>
       {handedIn.length + sat.length > 0 && <HistoryOnPaper personId={learner.id} />}
       {sat.length > 0 && <SittingMarks attempts={sat} sittings="/desk/sittings" />}
       {sat.length > 0 && handedIn.length > 0 && <h2 className="mt-8 font-semibold text-xl">Practice</h2>}
