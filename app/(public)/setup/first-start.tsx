@@ -36,7 +36,7 @@ export function FirstStart({ isSetUp, setUp, openDemo, signInFromDemo }: FirstSt
       </Sheet>
       <Sheet title="A look round first">
         <p className="mt-2 text-ink-2">
-          Opens an invented workshop: two tutors, two classes and 24 learners with six weeks of practice, drills,
+          Opens an invented workshop: two tutors, two classes and 24 learners with five weeks of practice, drills,
           sittings and re-sits. You are in at once; that past is written meanwhile.
         </p>
         <form action={sendDemo} className="mt-4 space-y-3">
