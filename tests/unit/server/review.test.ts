@@ -306,7 +306,9 @@ test("a question is annulled for everybody who was asked it, after the preview h
     const lines = result.questions?.lines.map((line, at) => {
       const { kind, stem, key } = shared;
       const options = shared.options.map((option, n) => (n === key ? option : `none of these ${n}`));
-      return at === 2 ? { ...line, kind, stem, options, key, written: (key + 1) % 4 } : line;
+      // nor was it among what she was asked otherwise
+      const other = { ...line, stem: `Something else, number ${at}` };
+      return at === 2 ? { ...line, kind, stem, options, key, written: (key + 1) % 4 } : other;
     });
     return { ...result, questions: result.questions && { ...result.questions, lines } };
   });
