@@ -158,6 +158,7 @@ export const ROUTES: readonly RouteRow[] = [
 export const PAGES: readonly PageRow[] = [
   { at: "(bench)/practice/[id]", params: open, as: "openBench" },
   { at: "(learner)", as: "readToday" },
+  { at: "(learner)/progress", as: "readOwnProgress" },
   { at: "(learner)/account", as: "listOwnSessions" },
   { at: "(learner)/book-closed", as: "readClosedBook" },
   { at: "(learner)/drills", as: "readDrills" },
@@ -181,6 +182,7 @@ export const PAGES: readonly PageRow[] = [
   { at: "(public)/slip", as: EVERYBODY },
   { at: "(tutor)/desk", as: "readDesk" },
   { at: "(tutor)/desk/[learner]", params: (it) => ({ learner: it.learner }), as: "readLearner" },
+  { at: "(tutor)/desk/[learner]/progress", params: (it) => ({ learner: it.learner }), as: "readLearnerProgress" },
   { at: "(tutor)/desk/classes", as: "listClasses" },
   { at: "(tutor)/desk/classes/[id]", params: group, as: "readClass" },
   { at: "(tutor)/desk/classes/[id]/add", params: group, as: "readClass" },
@@ -272,13 +274,8 @@ export const ASKED_BESIDES: readonly string[] = [
   "listOwnSittings",
   "readClassCourses",
   "noteStillThere",
+  "readDemoHistory",
 ];
 
 /** Use cases that no entry asks for by itself, or not yet; each asks for permission all the same. */
-export const WITHIN: readonly string[] = [
-  "listCriteria",
-  "readOwnCourse",
-  "readOwnProgress",
-  "readLearnerProgress",
-  "readClassProgress",
-];
+export const WITHIN: readonly string[] = ["listCriteria", "readOwnCourse", "readClassProgress"];
