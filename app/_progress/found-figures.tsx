@@ -126,13 +126,13 @@ function SizeFigure({ measure, counts }: { measure: EyeMeasure; counts: LearnerP
 
 const mm = (value: number): string => `${value < 10 ? value.toFixed(2) : value.toFixed(0)} mm`;
 const between = ({ low, high }: { readonly low: number; readonly high: number | null }): string =>
-  high === null ? `at least ${mm(low)}` : `${mm(low)} to ${mm(high)}`;
+  high === null ? `at least ${mm(low)}` : low < 0.01 ? `at most ${mm(high)}` : `${mm(low)} to ${mm(high)}`;
 
 function curveWords(curve: DetectionCurve): string {
   if (curve.kind === "curve") {
     const { a50, a90, a50Interval, a90Interval, sizes, total } = curve;
     const beyond = a90 > sizes.high ? " That is beyond anything there was, and a guess." : "";
-    return `Every second one of ${mm(a50)} is found (${between(a50Interval)}), and ${percent(0.9)} of those of ${mm(a90)} (${between(a90Interval)}), by ${total} of them.${beyond} The band is where the curve may lie, with 95 % confidence; circles are what was found, larger where there were more.`;
+    return `Every second one of ${mm(a50)} is found (${between(a50Interval)}), and ${percent(0.9)} of those of ${mm(a90)} (${between(a90Interval)}), going by ${total} of them.${beyond} The band is where the curve may lie, with 95 % confidence; circles are what was found, larger where there were more.`;
   }
   const sofar = `${curve.found} of ${curve.total} found so far.`;
   const more = `${curve.needed} more`;

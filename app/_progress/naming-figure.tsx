@@ -4,8 +4,9 @@ import { type CallName, confusions, namingMatrix, shareOf, UNNAMED } from "@/lib
 import { Figure } from "./figure";
 import { shareWords } from "./words";
 
-/** So many pairs are told in words. */
+/** So many pairs are told in words, and so many types fit across a page; the table has them all. */
 const TOLD = 5;
+const SHOWN = 12;
 
 const nameOf = (name: CallName): string => (name === UNNAMED ? "no name" : imperfection(name).name);
 
@@ -13,9 +14,11 @@ const nameOf = (name: CallName): string => (name === UNNAMED ? "no name" : imper
 export function NamingFigure({ tally: { types } }: Pick<LearnerProgress, "tally">) {
   const matrix = namingMatrix(types);
   const pairs = confusions(types);
-  const isMisnamed = (row: number) =>
-    matrix.columns.some((name, column) => name !== matrix.rows[row] && matrix.counts[row][column] > 0);
-  const rows = matrix.rows.map((type, row) => ({ type, row })).filter(({ row }) => isMisnamed(row));
+  const misnamed = (row: number) =>
+    matrix.columns.reduce((sum, name, column) => sum + (name === matrix.rows[row] ? 0 : matrix.counts[row][column]), 0);
+  const everMisnamed = matrix.rows.map((type, row) => ({ type, row })).filter(({ row }) => misnamed(row) > 0);
+  const most = new Set(everMisnamed.toSorted((a, b) => misnamed(b.row) - misnamed(a.row)).slice(0, SHOWN));
+  const rows = everMisnamed.filter((one) => most.has(one));
   const columns = matrix.columns
     .map((name, column) => ({ name, column }))
     .filter(({ column }) => rows.some(({ row }) => matrix.counts[row][column] > 0));
@@ -39,8 +42,8 @@ export function NamingFigure({ tally: { types } }: Pick<LearnerProgress, "tally"
       fileName="names"
       table={{
         headers: ["What it is", "What it was called", "Times"],
-        rows: rows.flatMap(({ type, row }) =>
-          columns.flatMap(({ name, column }) =>
+        rows: matrix.rows.flatMap((type, row) =>
+          matrix.columns.flatMap((name, column) =>
             matrix.counts[row][column] > 0
               ? [[imperfection(type).name, nameOf(name), matrix.counts[row][column]] as const]
               : [],
@@ -50,7 +53,7 @@ export function NamingFigure({ tally: { types } }: Pick<LearnerProgress, "tally"
     >
       {rows.length > 0 && (
         <div className="relative overflow-x-auto">
-          <table className="text-sm">
+          <table className="progress-matrix text-sm">
             <thead>
               <tr>
                 <th scope="col" className="pr-3 text-left align-bottom font-medium text-ink-2">
@@ -77,7 +80,8 @@ export function NamingFigure({ tally: { types } }: Pick<LearnerProgress, "tally"
             </tbody>
           </table>
           <p className="mt-2 text-ink-2">
-            Framed: the right name. Bold: another one. Types that were never misnamed are left out.
+            Framed: the right name. Bold: another one. Here stand the types that were misnamed most often; the table has
+            every name.
           </p>
         </div>
       )}

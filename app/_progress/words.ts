@@ -21,20 +21,22 @@ export function shareWords({ count, of, share, interval, needed }: Share): strin
   return `${counted}, that is ${percent(share)} (${percent(interval.low)} to ${percent(interval.high)})`;
 }
 
-/** Where somebody stands, in one sentence, by the last pieces of each section. */
-export function standingWords(history: readonly HistoryMark[], name: string | null): string {
+/** Where somebody stands, in one sentence, by the last pieces of each section; it speaks to the learner, or of them. */
+export function standingWords(history: readonly HistoryMark[], to: "learner" | "tutor"): string {
   const told = MARKED_SECTIONS.flatMap((section) => {
     const all = history.filter((mark) => mark.section === section);
     const latest = all.at(-1);
     if (!latest) return [];
     const recent = all.slice(-5);
     const passed = recent.filter(({ isPassed }) => isPassed).length;
-    const before = recent.length === 1 ? "the only one so far" : `${passed} of the last ${recent.length} passed`;
-    const mark = `${latest.mark.toFixed(1)} marks of the ${latest.passMark} needed`;
-    return [`the latest ${SECTION_WORDS[section]} earned ${mark} (${before})`];
+    const whose = to === "learner" ? "your" : "the";
+    const before = recent.length === 1 ? "" : `, and ${passed} of ${whose} last ${recent.length} passed`;
+    return [
+      `${whose} latest ${SECTION_WORDS[section]} earned ${latest.mark.toFixed(1)} marks and needed ${latest.passMark}${before}`,
+    ];
   });
   const sentence = `${told.join("; ")}.`;
-  return name === null ? `Your marks: ${sentence}` : sentence.charAt(0).toUpperCase() + sentence.slice(1);
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
 /** Which way measuring is off, in plain words. */

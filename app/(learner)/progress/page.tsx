@@ -18,7 +18,7 @@ export default async function ProgressPage() {
       title="Your progress"
       lead={
         hasMarks
-          ? standingWords(progress.history, null)
+          ? standingWords(progress.history, "learner")
           : "What you find, overlook, name and measure, piece after piece."
       }
     >

@@ -61,8 +61,8 @@ export function AgreementChart({ label, rows }: AgreementChartProps) {
             className={needed === 0 ? "fill-action stroke-sheet" : "fill-sheet stroke-action"}
           />
           <text x={PLOT.right + 12} y="4" fontSize="12.5" className="fill-ink-2">
-            {n} measured
-            {needed > 0 && `, ${needed} more`}
+            {n}
+            {needed > 0 ? `, ${needed} more` : " measured"}
           </text>
         </Group>
       ))}

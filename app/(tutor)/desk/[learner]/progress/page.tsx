@@ -16,7 +16,7 @@ export default async function LearnerProgressPage({ params }: PageProps<"/desk/[
   return (
     <PageFrame
       title={`Progress of ${person.name}`}
-      lead={progress.history.length > 0 && standingWords(progress.history, person.name)}
+      lead={progress.history.length > 0 && standingWords(progress.history, "tutor")}
     >
       <Link
         href={`/desk/${person.id}`}
