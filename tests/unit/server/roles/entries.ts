@@ -166,6 +166,7 @@ export const PAGES: readonly PageRow[] = [
   { at: "(learner)/history", as: "listOwnPractices" },
   { at: "(learner)/limits", as: "readInHouseCriteria" },
   { at: "(learner)/practice/[id]/marks", params: done, as: "readMarkSheet" },
+  { at: "(learner)/progress", as: "readOwnProgress" },
   // how marks are given is no secret; its layout wants somebody signed in
   { at: "(learner)/rule", as: EVERYBODY },
   { at: "(learner)/sitting/[id]", params: sitting, as: "readOwnSitting" },
