@@ -22,9 +22,11 @@ interface FigureProps {
 export function Figure({ title, says, table, fileName, children }: FigureProps) {
   return (
     <section className="progress-figure mt-5 min-w-0 rounded-md border border-line bg-sheet p-5">
-      <h2 className="font-semibold text-lg">{title}</h2>
-      <div className="mt-1 max-w-3xl text-ink-2">{says}</div>
-      {children && <div className="progress-chart mt-3 print:[print-color-adjust:exact]">{children}</div>}
+      <div className="progress-head">
+        <h2 className="font-semibold text-lg">{title}</h2>
+        <div className="mt-1 max-w-3xl text-ink-2">{says}</div>
+        {children && <div className="mt-3 print:[print-color-adjust:exact]">{children}</div>}
+      </div>
       {table.rows.length > 0 && (
         <details className="mt-3">
           <summary className="inline-flex min-h-11 cursor-pointer items-center rounded font-medium text-action underline underline-offset-4 print:hidden">
