@@ -12,6 +12,10 @@ const TOLD_WITHIN_MS = 15_000;
 const GAP_MS = 60_000;
 
 test.setTimeout(300_000);
+test.beforeAll(async () => {
+  server.seed();
+  await server.start();
+});
 test.afterAll(() => server.kill());
 
 const saveNote = (page: Page) => page.locator("[data-save]");
@@ -56,8 +60,6 @@ async function clockError(page: Page, learner: Session, runId: string): Promise<
 test("a learner sits a section: time, gaps, windows, a killed browser, an expired clock, and marks when they are released", async ({
   browser,
 }) => {
-  server.seed();
-  await server.start();
   const tutor = await server.signIn("maren");
   const ilse = await server.signIn("ilse");
   const [fillet] = defaultPaper().sections.filter(({ section }) => section === "fillet");

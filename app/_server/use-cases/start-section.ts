@@ -7,6 +7,7 @@ import { requireOwnRun } from "../permissions";
 import { refuse } from "../refusal";
 import { type Change, changeSitting, runStep } from "../sittings/change-sitting";
 import { liveRunOf, pieceOf } from "../sittings/own-view";
+import { readTogether } from "../sittings/read-together";
 import { windowIdSchema } from "./save-report";
 
 const windowInput = z.strictObject({ windowId: windowIdSchema });
@@ -32,6 +33,15 @@ export async function readClock(caller: Caller, runId: string) {
   const now = caller.clock();
   const run = stored && liveRunOf(stored, runId, now);
   return run ? ({ ok: true, now, run } as const) : refuse("no-such-run");
+}
+
+/** The same for a live view, which asks again and again: as it was a moment ago, with the server's time of then. */
+export async function followClock(caller: Caller, runId: string) {
+  const own = await requireOwnRun(caller, runId);
+  if (!own.ok) return own;
+  const { at, stored } = await readTogether(own.sittingId, caller.clock());
+  const run = stored && liveRunOf(stored, runId, at);
+  return run ? ({ ok: true, now: at, run } as const) : refuse("no-such-run");
 }
 
 /** Notes that the window of one of the caller's sections is still there. */

@@ -15,7 +15,7 @@ import { handIn } from "@/app/_server/use-cases/hand-in";
 import { readBoard } from "@/app/_server/use-cases/read-board";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
-import { readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
+import { followClock, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
 import { readPractice } from "@/prisma/stores/practices";
 import { readSitting, storeChange } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
@@ -240,4 +240,21 @@ test("nothing starts before its time, nor before its piece is made", async () =>
   const { run } = await runOf(id, room.ola);
   expect(await startSection(room.ola, run.id, { windowId: WINDOW })).toEqual({ ok: false, code: "not-begun" });
   expect(await startSection(room.ola, run.id, { windowId: "no" })).toMatchObject({ code: "invalid-input" });
+});
+
+test("live views of a class share one reading for a moment, and what they tell carries the time of that reading", async () => {
+  const room = await openRoom();
+  const id = await begunSitting(room);
+  const { runId, practiceId } = await started(id, room.kim);
+  const told = () => must(followClock(room.kim, runId));
+  room.at("10:00:10");
+  expect(await told()).toEqual(await must(readClock(room.kim, runId)));
+  await must(saveReport(room.kim, practiceId, save(1, room.now())));
+  // within the moment: as it was, and said to be of then
+  expect(await told()).toMatchObject({ now: moment("10:00:10"), run: { sequence: 0 } });
+  room.at("10:00:11");
+  expect(await told()).toMatchObject({ now: moment("10:00:11"), run: { sequence: 1 } });
+  // a clock that goes back has no reading to share
+  room.at("10:00:05");
+  expect(await told()).toMatchObject({ now: moment("10:00:05"), run: { sequence: 1 } });
 });

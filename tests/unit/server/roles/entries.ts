@@ -138,7 +138,7 @@ export const ROUTES: readonly RouteRow[] = [
   ofSitting("add-time", "addTimeToAll", MORE),
   ofSitting("renew-pieces", "renewPieces"),
   { at: "api/runs/[id]", method: "GET", params: run, as: "readClock" },
-  { at: "api/runs/[id]/live", method: "GET", params: run, as: "readClock" },
+  { at: "api/runs/[id]/live", method: "GET", params: run, as: "followClock" },
   ofRun("start", "startSection"),
   ofRun("take-over", "takeOver"),
   ofRun("pause", "pauseRun"),

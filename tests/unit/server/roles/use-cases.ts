@@ -87,7 +87,7 @@ import { saveReport } from "@/app/_server/use-cases/save-report";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
-import { noteStillThere, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
+import { followClock, noteStillThere, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
 import { takeBackReview } from "@/app/_server/use-cases/take-back-review";
 import { writeClassFile } from "@/app/_server/use-cases/write-class-file";
 import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
@@ -313,6 +313,7 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["startSection", ownersOf("no-such-run"), (who, { run }) => startSection(who, run, WRITER)],
   ["takeOver", ownersOf("no-such-run"), (who, { run }) => takeOver(who, run, WRITER)],
   ["readClock", ownersOf("no-such-run"), (who, { run }) => readClock(who, run)],
+  ["followClock", ownersOf("no-such-run"), (who, { run }) => followClock(who, run)],
   ["noteStillThere", [NO_RUN, "yes", NO_RUN, NO_RUN, NO_RUN, NO_RUN], noteIsKept, NO_RUN],
   ["openBench of a section", ownersOf("no-such-practice"), (who, { section }) => openBench(who, section, source)],
   ["readSurface of a section", ownersOf("no-such-practice"), (who, { section }) => readSurface(who, section, "cap")],
