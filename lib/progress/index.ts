@@ -1,3 +1,7 @@
+export { type ClassStanding, classStanding } from "./class/class-standing";
+export { type FoundOf, isJudged, JUDGED_FROM, type MissedType, missedTypes } from "./class/missed-types";
+export { type MarksBySection, readinessOf, type SectionReadiness } from "./class/readiness";
+export { isOfMost, type Misread, type ToTeach, toTeach } from "./class/to-teach";
 export {
   type CalibrationRow,
   type Correction,
@@ -55,7 +59,7 @@ export {
 } from "./statistics/detection-by-size";
 export { detectionByType, type TypeDetection } from "./statistics/detection-by-type";
 export { ENOUGH } from "./statistics/enough";
-export { type FalseCalls, falseCallsOf } from "./statistics/false-calls";
+export { type FalseCallRate, type FalseCalls, falseCallRate, falseCallsOf } from "./statistics/false-calls";
 export { cohenKappa, type Kappa, squareTable } from "./statistics/kappa";
 export { type Confusion, confusions, type NamingMatrix, namingMatrix } from "./statistics/naming";
 export { type Share, shareOf } from "./statistics/share";

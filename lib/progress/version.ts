@@ -5,7 +5,7 @@
 export const OBSERVATION_VERSION = 1;
 
 /** Goes up whenever the same observations add up to another tally, or to one of another shape. */
-const TALLY_VERSION = 1;
+const TALLY_VERSION = 2;
 
 /** What stored tallies were made by; those of another one are built anew. */
 export const PROGRESS_VERSION = `${OBSERVATION_VERSION}.${TALLY_VERSION}`;

@@ -9,7 +9,7 @@ import {
 } from "@/lib/progress";
 import type { MarkedSection } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
-import type { Prisma } from "../generated/client/client";
+import { Prisma } from "../generated/client/client";
 import { observationsColumn, overviewColumn } from "../progress-columns";
 import { readTallies, writeTallies } from "../tallies";
 
@@ -77,6 +77,65 @@ export async function listLatestObservations(userId: string, atMost: number): Pr
     select: { observations: { select: { value: true } } },
   });
   return rows.flatMap(({ observations }) => (observations ? [observationsColumn.read(observations.value)] : []));
+}
+
+/** What one section earned, as it counts. */
+export interface LatestMark {
+  readonly userId: string;
+  readonly section: MarkedSection;
+  /** Thousandths of a mark. */
+  readonly thousandths: number;
+}
+
+/**
+ * The marks of each learner's latest sections that count, at most so many of each kind, the newest last: by the index alone, since
+ * the rows of a class hold gigabytes.
+ */
+export async function listLatestMarks(userIds: readonly string[], atMost: number): Promise<readonly LatestMark[]> {
+  if (userIds.length === 0) return [];
+  const rows = await database().$queryRaw<
+    readonly { readonly userId: string; readonly section: MarkedSection; readonly thousandths: number | bigint }[]
+  >`
+    SELECT "userId", "section", "thousandths" FROM (
+      SELECT p."userId" AS "userId", a."section" AS "section",
+        COALESCE(a."reviewedThousandths", a."markThousandths") AS "thousandths",
+        ROW_NUMBER() OVER (PARTITION BY p."userId", a."section" ORDER BY p."handedInAt" DESC, p."id" DESC) AS "place"
+      FROM "Practice" p
+        JOIN "Attempt" a ON a."practiceId" = p."id"
+        LEFT JOIN "SectionRun" r ON r."practiceId" = p."id"
+        LEFT JOIN "Sitting" s ON s."id" = r."sittingId"
+      WHERE p."userId" IN (${Prisma.join([...userIds])}) AND p."handedInAt" IS NOT NULL
+        AND (r."id" IS NULL OR (r."state" IN ('handedIn', 'expired') AND s."state" = 'released'))
+    ) AS "latest" WHERE "place" <= ${atMost} ORDER BY "userId", "section", "place" DESC`;
+  return rows.map(({ thousandths, ...row }) => ({ ...row, thousandths: Number(thousandths) }));
+}
+
+/** What one section of some learners tells, and where its mark sheet is. */
+export interface ObservedPiece {
+  readonly practiceId: string;
+  readonly userId: string;
+  readonly observations: SectionObservations;
+}
+
+/** What sections that count tell of these learners, the latest first: so many of them, from one on. Holds truth. */
+export async function listObservedPieces(
+  userIds: readonly string[],
+  { from, atMost }: { readonly from: number; readonly atMost: number },
+): Promise<readonly ObservedPiece[]> {
+  const rows = await database().attempt.findMany({
+    where: {
+      practice: { userId: { in: [...userIds] } },
+      observations: { is: { version: OBSERVATION_VERSION } },
+      ...counts,
+    },
+    orderBy: [{ handedInAt: "desc" }, { id: "asc" }],
+    skip: from,
+    take: atMost,
+    select: { practiceId: true, practice: { select: { userId: true } }, observations: { select: { value: true } } },
+  });
+  return rows.flatMap(({ practiceId, practice: { userId }, observations }) =>
+    observations ? [{ practiceId, userId, observations: observationsColumn.read(observations.value) }] : [],
+  );
 }
 
 /** A marked section of a learner. */

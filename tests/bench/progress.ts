@@ -4,12 +4,14 @@ import { join } from "node:path";
 import type { Caller } from "@/app/_server/caller";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { CLUTTER, IMPERFECTION_TYPES, imperfection } from "@/lib/imperfections";
-import { addSections, EMPTY_LEARNER_TALLY, type SectionObservations } from "@/lib/progress";
+import { addSections, classStanding, EMPTY_LEARNER_TALLY, readinessOf, type SectionObservations } from "@/lib/progress";
 import { type RandomStream, randomStream } from "@/lib/random";
-import { closeDatabase } from "@/prisma/client";
+import { DEFAULT_PASS_MARKS } from "@/lib/workshop";
+import { closeDatabase, database } from "@/prisma/client";
 import { createClass, enrol } from "@/prisma/stores/classes";
 import { createPerson } from "@/prisma/stores/people";
 import { beginBuilding, storeBuiltTally } from "@/prisma/stores/progress";
+import { createWorkshop } from "@/prisma/stores/workshops";
 import { migrate } from "@/prisma/tools/migrate.mjs";
 import { percentile } from "./percentile";
 
@@ -40,6 +42,7 @@ interface Filled {
 /** Tallies are built by the fold of the program and stored as it stores them. */
 async function fillClass(): Promise<Filled> {
   const tutor = { id: "tutor", name: "Tutor", role: "tutor" as const, hasOneTimeCode: false };
+  await createWorkshop({ name: "Bench", allowsOwnAccounts: false, passMarks: DEFAULT_PASS_MARKS }, [], NOW);
   await createPerson({ ...tutor, signInName: "tutor", passwordHash: "" }, NOW);
   await createClass({ id: "class", name: "Large class", notes: "" }, "tutor", NOW);
   const ids = Array.from({ length: LEARNERS }, (_, n) => `learner-${n}`);
@@ -55,8 +58,42 @@ async function fillClass(): Promise<Filled> {
     const folded = performance.now();
     if (!(await storeBuiltTally(id, await beginBuilding(id), tally))) throw new Error(`${id} was not stored`);
     storeMs += performance.now() - folded;
+    await storeMarks(id, observed);
   }
   return { tutor: { actor: tutor, clock: () => NOW }, foldMs, storeMs };
+}
+
+/** The rows that marks are read from; a result is as long as one of few lines, where a real one is several times as long. */
+async function storeMarks(userId: string, observed: readonly SectionObservations[]): Promise<void> {
+  const idOf = (n: number) => `${userId}-${n}`;
+  const at = (n: number) => new Date(NOW.getTime() + n * 60_000);
+  await database().specimen.createMany({
+    data: [{ id: userId, seed: userId, state: "taken", createdAt: NOW }],
+  });
+  await database().practice.createMany({
+    data: observed.map((_, n) => ({
+      id: idOf(n),
+      userId,
+      specimenId: userId,
+      state: "handedIn" as const,
+      report: { filling: "x".repeat(4000) },
+      startedAt: at(n),
+      handedInAt: at(n),
+    })),
+  });
+  await database().attempt.createMany({
+    data: observed.map(({ section, mark, passed }, n) => ({
+      id: idOf(n),
+      practiceId: idOf(n),
+      section,
+      passMark: 70,
+      markThousandths: mark,
+      isPassed: passed,
+      ruleVersion: "1",
+      result: { filling: "x".repeat(4000) },
+      handedInAt: at(n),
+    })),
+  });
 }
 
 async function measure({ tutor, foldMs, storeMs }: Filled): Promise<string[]> {
@@ -64,8 +101,14 @@ async function measure({ tutor, foldMs, storeMs }: Filled): Promise<string[]> {
   for (let n = 0; n < 20; n++) {
     const begun = performance.now();
     const read = await readClassProgress(tutor, "class");
-    times.push(performance.now() - begun);
     if (!read.ok || read.learners.length !== LEARNERS) throw new Error("the class could not be read");
+    const { missed } = classStanding(read.learners.map(({ overview }) => overview));
+    const ready = readinessOf(
+      read.learners.map(({ marks }) => marks),
+      read.passMarks,
+    );
+    times.push(performance.now() - begun);
+    if (missed.length !== IMPERFECTION_TYPES.length || ready.length !== 2) throw new Error("something is missing");
   }
   const [first, ...others] = times;
   const indications = LEARNERS * SECTIONS_EACH * INDICATIONS_EACH;

@@ -1,6 +1,6 @@
 import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
 import { wilsonInterval } from "../../math";
-import type { TypeTallies } from "../tallies/type-tally";
+import type { TypeParts } from "../tallies/type-tally";
 import { type Share, shareOf } from "./share";
 
 /** How one type of imperfection is found and named. */
@@ -16,7 +16,7 @@ export interface TypeDetection {
  * Found of all by type, what is most surely missed first: by the lower end of the interval of the share missed, so that one miss
  * out of one does not come before twelve out of twenty. Types that never came are left out; equals stand in catalogue order.
  */
-export function detectionByType(types: TypeTallies): TypeDetection[] {
+export function detectionByType(types: TypeParts<"total" | "found" | "namedRight" | "namedAlike">): TypeDetection[] {
   return IMPERFECTION_TYPES.flatMap((type) => {
     const tally = types[type];
     if (!tally || tally.total === 0) return [];

@@ -4,8 +4,8 @@ import type { PieceTally } from "../tallies/piece-tally";
 import { type CallName, callNameSchema, type TypeTallies } from "../tallies/type-tally";
 import { type Share, shareOf } from "./share";
 
-/** Calls where nothing is to be called. */
-export interface FalseCalls {
+/** How often something is called where nothing is to be called. */
+export interface FalseCallRate {
   readonly count: number;
   readonly metres: number;
   /** Per metre of weld looked at, with the exact 95 % interval of a Poisson count; null where no weld was looked at. */
@@ -15,20 +15,28 @@ export interface FalseCalls {
   readonly on: readonly { readonly kind: Clutter; readonly called: Share }[];
   /** Those where not even clutter lies. */
   readonly onNothing: number;
-  /** What they were called, most often first. */
-  readonly as: readonly { readonly name: CallName; readonly count: number }[];
   /** Of the pieces without anything to find, those with a false call. */
   readonly cleanPieces: Share;
+}
+
+/** Calls where nothing is to be called. */
+export interface FalseCalls extends FalseCallRate {
+  /** What they were called, most often first. */
+  readonly as: readonly { readonly name: CallName; readonly count: number }[];
   /** Of the features that are too small to record, those that were called; it costs nothing. */
   readonly neutral: Share;
 }
 
-export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls {
-  const { falseCalls: count, weldLength, clutter, falseCallsAs, falseCallsOn } = pieces;
+/** What a rate of false calls is worked out from. */
+export type FalseCallCounts = Pick<
+  PieceTally,
+  "falseCalls" | "weldLength" | "clutter" | "falseCallsOn" | "clean" | "cleanCalled"
+>;
+
+export function falseCallRate(pieces: FalseCallCounts): FalseCallRate {
+  const { falseCalls: count, weldLength, clutter, falseCallsOn } = pieces;
   const metres = weldLength / 1e6;
   const bounds = poissonInterval(count);
-  const sum = (part: "neutral" | "neutralCalled") =>
-    Object.values(types).reduce((total, tally) => total + tally[part], 0);
   return {
     count,
     metres,
@@ -39,13 +47,22 @@ export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls
       return tally ? [{ kind, called: shareOf(tally.called, tally.total) }] : [];
     }).sort((a, b) => b.called.count - a.called.count),
     onNothing: falseCallsOn.nothing ?? 0,
+    cleanPieces: shareOf(pieces.cleanCalled, pieces.clean),
+  };
+}
+
+export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls {
+  const { falseCallsAs } = pieces;
+  const sum = (part: "neutral" | "neutralCalled") =>
+    Object.values(types).reduce((total, tally) => total + tally[part], 0);
+  return {
+    ...falseCallRate(pieces),
     as: callNameSchema.options
       .flatMap((name) => {
         const times = falseCallsAs[name];
         return times ? [{ name, count: times }] : [];
       })
       .sort((a, b) => b.count - a.count),
-    cleanPieces: shareOf(pieces.cleanCalled, pieces.clean),
     neutral: shareOf(sum("neutralCalled"), sum("neutral")),
   };
 }

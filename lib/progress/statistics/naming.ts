@@ -1,5 +1,5 @@
 import { IMPERFECTION_TYPES, type ImperfectionType, likeness } from "../../imperfections";
-import { type CallName, type TypeTallies, UNNAMED } from "../tallies/type-tally";
+import { type CallName, type TypeParts, type TypeTallies, UNNAMED } from "../tallies/type-tally";
 
 /** What the finds are, down, and what they were called, across. */
 export interface NamingMatrix {
@@ -42,7 +42,7 @@ export interface Confusion {
 }
 
 /** Pairs that were taken for each other, the most often confused first. */
-export function confusions(types: TypeTallies): Confusion[] {
+export function confusions(types: TypeParts<"found" | "calledAs">): Confusion[] {
   const count = (type: ImperfectionType, name: ImperfectionType) => types[type]?.calledAs[name] ?? 0;
   return IMPERFECTION_TYPES.flatMap((one, i) =>
     IMPERFECTION_TYPES.slice(i + 1).flatMap((other): Confusion[] => {

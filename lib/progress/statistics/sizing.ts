@@ -2,7 +2,7 @@ import { IMPERFECTION_TYPES, type ImperfectionType, imperfection, type SizeKind 
 import { DIMENSIONS, type Dimension } from "../../weld";
 import { addMoments, type Moments, NO_MOMENTS } from "../tallies/moments";
 import type { PieceTally } from "../tallies/piece-tally";
-import type { TypeTallies } from "../tallies/type-tally";
+import type { TypeParts, TypeTallies } from "../tallies/type-tally";
 import { type Agreement, agreementOf } from "./agreement";
 
 /** How sizes of one kind are measured, over all types that have it, mm. */
@@ -12,7 +12,7 @@ export interface Sizing {
 }
 
 /** What is measured on a gauge, by kind of size: one hand reads depths one way, whatever the imperfection. */
-export function sizingByKind(types: TypeTallies): Sizing[] {
+export function sizingByKind(types: TypeParts<"size">): Sizing[] {
   const kinds = new Map<SizeKind, Moments>();
   for (const type of IMPERFECTION_TYPES) {
     const { size } = imperfection(type);
@@ -27,7 +27,7 @@ export function sizingByKind(types: TypeTallies): Sizing[] {
 
 /** How sizes of single types are measured, mm, catalogue order; types with fewer than three sizes are left out. */
 export const sizingByType = (
-  types: TypeTallies,
+  types: TypeParts<"size">,
 ): { readonly type: ImperfectionType; readonly agreement: Agreement }[] =>
   IMPERFECTION_TYPES.flatMap((type) => {
     const tally = types[type];

@@ -3,7 +3,8 @@ import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
 import { MARKED_SECTIONS } from "../../results";
 import { addCounts, mergeBy } from "./counts";
 import type { LearnerTally } from "./learner-tally";
-import { addCalled, pieceTallySchema } from "./piece-tally";
+import { addMoments } from "./moments";
+import { addCalled, addDimensions, pieceTallySchema } from "./piece-tally";
 import { typeTallySchema } from "./type-tally";
 
 const sectionCountsSchema = pieceTallySchema.pick({
@@ -18,11 +19,19 @@ const sectionCountsSchema = pieceTallySchema.pick({
   falseCalls: true,
   falseCallsOn: true,
   clutter: true,
+  dimensions: true,
 });
 export type SectionCounts = z.infer<typeof sectionCountsSchema>;
 
-const typeCountsSchema = typeTallySchema.pick({ total: true, found: true, namedRight: true });
-/** Of one type how many there were, were found, and were named exactly. */
+const typeCountsSchema = typeTallySchema.pick({
+  total: true,
+  found: true,
+  namedRight: true,
+  namedAlike: true,
+  calledAs: true,
+  size: true,
+});
+/** Of one type how many there were, were found, what they were named, and how they were measured. */
 export type TypeCounts = z.infer<typeof typeCountsSchema>;
 
 /** What a class is looked through by: an extract of a learner's tally, small enough to read for everybody at once. */
@@ -42,10 +51,13 @@ export const overviewOf = ({ sections, types }: LearnerTally): Overview => ({
   // strict objects take no field beside their own, so that each is put down by name
   sections: mapValues(sections, (tally) => {
     const { pieces, passed, clean, cleanCalled, weldLength, seconds, timed } = tally;
-    const { marks, falseCalls, falseCallsOn, clutter } = tally;
-    return { pieces, passed, clean, cleanCalled, weldLength, seconds, timed, marks, falseCalls, falseCallsOn, clutter };
+    const { marks, falseCalls, falseCallsOn, clutter, dimensions } = tally;
+    const counts = { pieces, passed, clean, cleanCalled, weldLength, seconds, timed, marks, falseCalls };
+    return { ...counts, falseCallsOn, clutter, dimensions };
   }),
-  types: mapValues(types, ({ total, found, namedRight }) => ({ total, found, namedRight })),
+  types: mapValues(types, ({ total, found, namedRight, namedAlike, calledAs, size }) => {
+    return { total, found, namedRight, namedAlike, calledAs, size };
+  }),
 });
 
 function mapValues<Name extends string, From, To>(
@@ -74,10 +86,14 @@ const addSectionCounts = (a: SectionCounts, b: SectionCounts): SectionCounts => 
   falseCalls: a.falseCalls + b.falseCalls,
   falseCallsOn: addCounts(a.falseCallsOn, b.falseCallsOn),
   clutter: mergeBy(a.clutter, b.clutter, addCalled),
+  dimensions: mergeBy(a.dimensions, b.dimensions, addDimensions),
 });
 
 const addTypeCounts = (a: TypeCounts, b: TypeCounts): TypeCounts => ({
   total: a.total + b.total,
   found: a.found + b.found,
   namedRight: a.namedRight + b.namedRight,
+  namedAlike: a.namedAlike + b.namedAlike,
+  calledAs: addCounts(a.calledAs, b.calledAs),
+  size: addMoments(a.size, b.size),
 });

@@ -115,7 +115,7 @@ type Called = z.infer<typeof calledAndTotal>;
 export const addCalled = (a: Called, b: Called): Called => ({ total: a.total + b.total, called: a.called + b.called });
 
 type DimensionTally = z.infer<typeof dimensionTallySchema>;
-const addDimensions = (a: DimensionTally, b: DimensionTally): DimensionTally => ({
+export const addDimensions = (a: DimensionTally, b: DimensionTally): DimensionTally => ({
   total: a.total + b.total,
   blank: a.blank + b.blank,
   difference: addMoments(a.difference, b.difference),

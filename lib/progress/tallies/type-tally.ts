@@ -101,4 +101,7 @@ export const addTypeTallies = (a: TypeTally, b: TypeTally): TypeTally => ({
 /** Tallies of many types, a type that never came left out. */
 export type TypeTallies = { readonly [type in ImperfectionType]?: TypeTally };
 
+/** The same with no more of each type than some of its parts. */
+export type TypeParts<Part extends keyof TypeTally> = { readonly [type in ImperfectionType]?: Pick<TypeTally, Part> };
+
 export const mergeTypeTallies = (a: TypeTallies, b: TypeTallies): TypeTallies => mergeBy(a, b, addTypeTallies);

@@ -115,6 +115,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_view_trails$/),
     expect.stringMatching(/_demo_history$/),
     expect.stringMatching(/_progress$/),
+    expect.stringMatching(/_marks_by_learner$/),
   ]);
 
   // what was asked of either face is never asked more of

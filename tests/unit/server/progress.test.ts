@@ -117,7 +117,11 @@ describe("a sitting", () => {
     const { id } = await marked(room);
     expect(await known(room.kim)).toEqual(NOTHING);
     expect((await must(readLearnerProgress(room.tutor, "kim"))).progress).toEqual(NOTHING);
-    expect((await must(readClassProgress(room.tutor, "class"))).together).toEqual({ sections: {}, types: {} });
+    const before = (await must(readClassProgress(room.tutor, "class"))).learners;
+    expect(before.map(({ overview, marks }) => [overview, marks.plate])).toEqual([
+      [{ sections: {}, types: {} }, []],
+      [{ sections: {}, types: {} }, []],
+    ]);
 
     await must(releaseSitting(room.tutor, id));
     const { tally, history } = await known(room.kim);
@@ -125,16 +129,14 @@ describe("a sitting", () => {
     // 40 minutes by the clock of the section
     expect(tally.sections.plate).toMatchObject({ pieces: 1, seconds: 2400, timed: 1 });
     expect(history).toMatchObject([{ kind: "first", round: 1, repeats: null, section: "plate" }]);
-    const { learners, together, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
+    const { learners, beingBuilt } = await must(readClassProgress(room.tutor, "class"));
     expect(beingBuilt).toBe(0);
-    expect(learners.map(({ person, overview }) => [person.id, overview.types["root-concavity"]])).toEqual([
-      ["kim", { total: 1, found: 0, namedRight: 0 }],
-      ["ola", undefined],
+    expect(learners.map(({ person, overview }) => [person.id, overview.types])).toMatchObject([
+      ["kim", { "root-concavity": { total: 1, found: 0 }, "surface-pore": { total: 1, found: 1, namedRight: 1 } }],
+      ["ola", {}],
     ]);
-    expect(together.types).toEqual({
-      "root-concavity": { total: 1, found: 0, namedRight: 0 },
-      "surface-pore": { total: 1, found: 1, namedRight: 1 },
-    });
+    const counted = await database().attempt.findMany({ where: { practice: { userId: "kim" } } });
+    expect(learners.map(({ marks }) => marks.plate)).toEqual([[counted[0].markThousandths], []]);
     await must(releaseSitting(room.tutor, id));
     expect((await known(room.kim)).tally).toEqual(tally);
   });
