@@ -1,6 +1,6 @@
 import type { LearnerProgress } from "@/app/_server/progress/progress-of";
 import { CLUTTER_WORDS } from "@/lib/imperfections";
-import { detectionAgainstClutter, falseCallsOf, wholeTally } from "@/lib/progress";
+import { detectionAgainstClutter, type FalseCallRate, falseCallsOf, wholeTally } from "@/lib/progress";
 import { ShareChart } from "./charts/share-chart";
 import { Figure } from "./figure";
 import { inPercent } from "./found-figures";
@@ -9,7 +9,18 @@ import { falseCallWords, NOT_ENOUGH_NOTE, shareWords, tellingWords } from "./wor
 /** Calls where nothing is to be called: how many a metre, on what, and what that says of telling one from the other. */
 export function FalseCallsFigure({ tally }: Pick<LearnerProgress, "tally">) {
   const { pieces } = wholeTally(tally);
-  const calls = falseCallsOf(pieces, tally.types);
+  const telling = tellingWords(detectionAgainstClutter(tally.types, pieces));
+  return <FalseCallRateFigure calls={falseCallsOf(pieces, tally.types)} telling={telling} />;
+}
+
+interface FalseCallRateFigureProps {
+  readonly calls: FalseCallRate;
+  /** How well imperfections are told from what is harmless, in words; null where that is not worked out. */
+  readonly telling: string | null;
+}
+
+/** Calls where nothing is to be called: how many a metre, and on what. */
+export function FalseCallRateFigure({ calls, telling }: FalseCallRateFigureProps) {
   const rows = calls.on.flatMap(({ kind, called: { count, of, share, interval, needed } }) =>
     share === null || interval === null
       ? []
@@ -21,7 +32,7 @@ export function FalseCallsFigure({ tally }: Pick<LearnerProgress, "tally">) {
       says={
         <>
           <p>{falseCallWords(calls)}</p>
-          <p className="mt-1">{tellingWords(detectionAgainstClutter(tally.types, pieces))}</p>
+          {telling !== null && <p className="mt-1">{telling}</p>}
           {calls.onNothing > 0 && <p className="mt-1">On bare metal or sound weld: {calls.onNothing}.</p>}
           {calls.cleanPieces.of > 0 && (
             <p className="mt-1">Pieces with nothing to find that got a call: {shareWords(calls.cleanPieces)}.</p>

@@ -1,12 +1,12 @@
 import type { LearnerProgress } from "@/app/_server/progress/progress-of";
 import type { SizeKind } from "@/lib/imperfections";
-import { type Agreement, dimensionSizing, placing, sizingByKind, wholeTally } from "@/lib/progress";
+import { type Agreement, dimensionSizing, placing, type Sizing, sizingByKind, wholeTally } from "@/lib/progress";
 import { DIMENSION_FACTS } from "@/lib/weld";
 import { AgreementChart } from "./charts/agreement-chart";
 import { Figure } from "./figure";
 import { directionWords } from "./words";
 
-const SIZES: Readonly<Record<SizeKind, string>> = {
+export const SIZES: Readonly<Record<SizeKind, string>> = {
   depth: "Depths of imperfections",
   height: "Heights of imperfections",
   diameter: "Diameters of pores",
@@ -14,15 +14,19 @@ const SIZES: Readonly<Record<SizeKind, string>> = {
   gap: "Gaps",
 };
 
-interface Measured {
+export interface Measured {
   readonly name: string;
   readonly unit: "mm" | "degrees";
   readonly agreement: Agreement;
 }
 
-/** How sizes, places and dimensions are measured: bias and limits of agreement. */
-export function MeasuringFigure({ tally }: Pick<LearnerProgress, "tally">) {
-  const rows = measuredOf(tally);
+/** How one learner measures sizes, places and dimensions. */
+export const MeasuringFigure = ({ tally }: Pick<LearnerProgress, "tally">) => (
+  <AgreementFigure rows={measuredOf(tally)} />
+);
+
+/** Bias and limits of agreement of what is measured. */
+export function AgreementFigure({ rows }: { readonly rows: readonly Measured[] }) {
   const charted = rows
     .filter(({ unit }) => unit === "mm")
     .map(({ name, agreement: { n, bias, limits, needed } }) => ({ name, n, bias, ...limits, needed }));
@@ -88,11 +92,19 @@ function measuredOf(tally: LearnerProgress["tally"]): readonly Measured[] {
     { name: "Place across", agreement: across },
   ];
   return [
-    ...sizingByKind(tally.types).map(({ size, agreement }) => ({ name: SIZES[size], unit: "mm" as const, agreement })),
-    ...dimensionSizing(wholeTally(tally).pieces).map(({ dimension, agreement }) => {
-      const { name, unit } = DIMENSION_FACTS[dimension];
-      return { name, unit, agreement };
-    }),
+    ...measured(sizingByKind(tally.types), dimensionSizing(wholeTally(tally).pieces)),
     ...places.flatMap(({ name, agreement }) => (agreement ? [{ name, unit: "mm" as const, agreement }] : [])),
   ];
 }
+
+/** Sizes of imperfections by kind, then dimensions, with their names. */
+export const measured = (
+  sizes: readonly Sizing[],
+  dimensions: ReturnType<typeof dimensionSizing>,
+): readonly Measured[] => [
+  ...sizes.map(({ size, agreement }) => ({ name: SIZES[size], unit: "mm" as const, agreement })),
+  ...dimensions.map(({ dimension, agreement }) => {
+    const { name, unit } = DIMENSION_FACTS[dimension];
+    return { name, unit, agreement };
+  }),
+];

@@ -94,7 +94,7 @@ function Cell({ count, isRight }: { readonly count: number; readonly isRight: bo
   return <td className={`min-w-9 px-1 py-1 text-center ${look}`}>{count === 0 ? "·" : count}</td>;
 }
 
-function pairWords(one: ImperfectionType, other: ImperfectionType, there: number, back: number): string {
+export function pairWords(one: ImperfectionType, other: ImperfectionType, there: number, back: number): string {
   const [a, b] = [imperfection(one).name, imperfection(other).name.toLowerCase()];
   if (back === 0) return `${a} called ${b}, ${times(there)}`;
   if (there === 0) return `${imperfection(other).name} called ${imperfection(one).name.toLowerCase()}, ${times(back)}`;

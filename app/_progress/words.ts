@@ -4,7 +4,7 @@ import {
   type Agreement,
   ENOUGH,
   type EyeMeasure,
-  type FalseCalls,
+  type FalseCallRate,
   type Share,
   type SignalDetection,
 } from "@/lib/progress";
@@ -53,7 +53,7 @@ export function directionWords({ bias, direction, limits, needed }: Agreement, u
 export const signed = (value: number): string => `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
 
 /** False calls per metre in a sentence. */
-export function falseCallWords({ count, metres, perMetre, interval }: FalseCalls): string {
+export function falseCallWords({ count, metres, perMetre, interval }: FalseCallRate): string {
   if (perMetre === null || interval === null) return "No weld has been looked at yet.";
   const calls = count === 1 ? "1 call" : `${count} calls`;
   const range = `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}`;

@@ -58,6 +58,13 @@ function ClassList({ classes }: { readonly classes: readonly ClassGroup[] }) {
           <span className="block text-sm text-ink-2">
             {countLearners(memberCount)}, with {tutors.map((tutor) => tutor.name).join(", ")}
           </span>
+          <Link
+            href={`/desk/classes/${id}/progress`}
+            aria-label={`What ${name} still misses`}
+            className="inline-flex min-h-11 items-center rounded text-action underline underline-offset-4"
+          >
+            What it still misses
+          </Link>
         </li>
       ))}
     </ul>

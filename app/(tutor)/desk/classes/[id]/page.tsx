@@ -52,6 +52,12 @@ export default async function ClassPage({ params }: PageProps<"/desk/classes/[id
       <Link href="/desk/classes" className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
         All your classes
       </Link>
+      <Link
+        href={`/desk/classes/${id}/progress`}
+        className="mt-3 flex min-h-11 w-fit items-center rounded border border-action bg-sheet px-5 font-medium text-action hover:bg-paper-2"
+      >
+        What the class still misses
+      </Link>
       <ClassOnPaper classId={id} />
       {group.archivedAt && (
         <div className="mt-3">
