@@ -24,7 +24,7 @@ export function FalseCallRateFigure({ calls, telling }: FalseCallRateFigureProps
   const rows = calls.on.flatMap(({ kind, called: { count, of, share, interval, needed } }) =>
     share === null || interval === null
       ? []
-      : [{ name: nameOf(kind), count, of, share, low: interval.low, high: interval.high, needed }],
+      : [{ name: clutterName(kind), count, of, share, low: interval.low, high: interval.high, needed }],
   );
   return (
     <Figure
@@ -68,7 +68,7 @@ export function FalseCallRateFigure({ calls, telling }: FalseCallRateFigureProps
 }
 
 /** "a chalk mark" to "Chalk mark". */
-function nameOf(kind: keyof typeof CLUTTER_WORDS): string {
+export function clutterName(kind: keyof typeof CLUTTER_WORDS): string {
   const name = CLUTTER_WORDS[kind].name.replace(/^(a|an|the) /, "");
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

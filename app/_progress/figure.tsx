@@ -16,37 +16,44 @@ interface FigureProps {
   readonly fileName: string;
   /** The chart; none where the table is all there is. */
   readonly children?: ReactNode;
+  /** Where what is drawn is the table already: the figures are only to be saved then. */
+  readonly isTableDrawn?: boolean;
 }
 
 /** A chart with what it says in words, and its table to fold out and to save. */
-export function Figure({ title, says, table, fileName, children }: FigureProps) {
+export function Figure({ title, says, table, fileName, children, isTableDrawn = false }: FigureProps) {
   return (
     <section className="progress-figure mt-5 min-w-0 rounded-md border border-line bg-sheet p-5">
-      <div className="progress-head">
+      <div className={isTableDrawn ? undefined : "progress-head"}>
         <h2 className="font-semibold text-lg">{title}</h2>
         <div className="mt-1 max-w-3xl text-ink-2">{says}</div>
         {children && <div className="mt-3 print:[print-color-adjust:exact]">{children}</div>}
       </div>
-      {table.rows.length > 0 && (
+      {table.rows.length > 0 && isTableDrawn && <SaveTable table={table} fileName={fileName} />}
+      {table.rows.length > 0 && !isTableDrawn && (
         <details className="mt-3">
           <summary className="inline-flex min-h-11 cursor-pointer items-center rounded font-medium text-action underline underline-offset-4 print:hidden">
             The figures as a table
           </summary>
           <TableOf table={table} />
-          <p className="print:hidden">
-            <a
-              href={`data:text/csv;charset=utf-8,${encodeURIComponent(csvText(table.headers, table.rows))}`}
-              download={`${fileName}.csv`}
-              className="inline-flex min-h-11 items-center rounded font-medium text-action underline underline-offset-4"
-            >
-              Save as CSV
-            </a>
-          </p>
+          <SaveTable table={table} fileName={fileName} />
         </details>
       )}
     </section>
   );
 }
+
+const SaveTable = ({ table, fileName }: Pick<FigureProps, "table" | "fileName">) => (
+  <p className="print:hidden">
+    <a
+      href={`data:text/csv;charset=utf-8,${encodeURIComponent(csvText(table.headers, table.rows))}`}
+      download={`${fileName}.csv`}
+      className="inline-flex min-h-11 items-center rounded font-medium text-action underline underline-offset-4"
+    >
+      Save as CSV
+    </a>
+  </p>
+);
 
 function TableOf({ table: { headers, rows } }: { readonly table: FigureTable }) {
   // rows have no name of their own, and never move

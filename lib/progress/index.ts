@@ -1,6 +1,13 @@
 export { type ClassStanding, classStanding } from "./class/class-standing";
 export { type FoundOf, isJudged, JUDGED_FROM, type MissedType, missedTypes } from "./class/missed-types";
 export { type MarksBySection, readinessOf, type SectionReadiness } from "./class/readiness";
+export {
+  type AnalysedItem,
+  ASKED_FROM,
+  analyseSection,
+  type HandedInSection,
+  type SectionAnalysis,
+} from "./class/section-account";
 export { isOfMost, type Misread, type ToTeach, toTeach } from "./class/to-teach";
 export {
   type CalibrationRow,

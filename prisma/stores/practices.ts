@@ -3,7 +3,7 @@ import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from 
 import { OBSERVATION_VERSION, type SectionObservations } from "@/lib/progress";
 import type { Question } from "@/lib/questions";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
-import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
+import { MARKED_SECTIONS, type MarkedSection, type Section, type SectionResult } from "@/lib/results";
 import type { ReviewAct } from "@/lib/review";
 import type { Truth } from "@/lib/specimen";
 import { database, PATIENCE } from "../client";
@@ -247,6 +247,44 @@ export async function readHandedInPractice(id: string): Promise<HandedInPractice
       acts: attempt.reviewActs.map(reviewActOf),
     })),
   };
+}
+
+/** One marked section with its account, and without piece and report. */
+export interface SectionAccount {
+  readonly practiceId: string;
+  readonly mark: SectionMark;
+  readonly result: SectionResult;
+}
+
+/** The accounts of one kind of section in these practices, in the order of their hand-in. */
+export async function listAccounts(
+  practiceIds: readonly string[],
+  section: MarkedSection,
+): Promise<readonly SectionAccount[]> {
+  const rows = await database().attempt.findMany({
+    where: { practiceId: { in: [...practiceIds] }, section },
+    orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
+  });
+  return rows.map((row) => ({
+    practiceId: row.practiceId,
+    mark: markOf(row),
+    result: resultColumn.read(row.result),
+  }));
+}
+
+/** The latest handed-in practices of these people outside sittings, of one section. */
+export async function listLatestPractices(
+  userIds: readonly string[],
+  section: Section,
+  atMost: number,
+): Promise<readonly string[]> {
+  const rows = await database().practice.findMany({
+    where: { userId: { in: [...userIds] }, section, state: "handedIn", ...forPractice },
+    orderBy: [{ handedInAt: "desc" }, { id: "asc" }],
+    take: atMost,
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
 }
 
 /** A handed-in practice without its report. */

@@ -23,6 +23,7 @@ export function MissedFigure({ classId, learners, missed }: MissedFigureProps) {
         </p>
       }
       fileName="class-found"
+      isTableDrawn
       table={{
         headers: ["Imperfection", "Number", "Found", "Of", "Below half", "Judged", ...namesOf(learners)],
         rows: missed.map(({ type, found, judged, belowHalf, byLearner }) => [
@@ -70,7 +71,7 @@ export function ConfusedFigure({ confusions }: Pick<ClassStanding, "confusions">
           there,
           back,
           inPercent(share),
-          isLookAlike,
+          isLookAlike ? "yes" : "no",
         ]),
       }}
     >

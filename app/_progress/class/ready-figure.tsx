@@ -24,6 +24,7 @@ export function ReadyFigure({ learners, sections }: ReadyFigureProps) {
         </p>
       }
       fileName="class-ready"
+      isTableDrawn
       table={{
         headers: [
           "Learner",

@@ -1,0 +1,65 @@
+import type { SectionResult } from "../../results";
+import { type MarkDistribution, markDistribution } from "../marks/distribution";
+import { partScores } from "../marks/part-scores";
+import { analyseItems, type ItemAnalysis } from "../questions/item-analysis";
+import { itemsOf, type SharedItem } from "../questions/items-of";
+import { type Reliability, reliabilityOf } from "../questions/reliability";
+
+/** Questions that fewer were asked say nothing of themselves. Common practice, no source. */
+export const ASKED_FROM = 3;
+
+/** One section as somebody handed it in. */
+export interface HandedInSection {
+  readonly practiceId: string;
+  readonly shown: number;
+  readonly passed: boolean;
+  readonly result: SectionResult;
+}
+
+/** A question with what it tells, and where it was asked. */
+export interface AnalysedItem extends ItemAnalysis {
+  readonly item: SharedItem;
+  /** The first practice that it was asked in. */
+  readonly practiceId: string;
+}
+
+/** How a section works that several handed in. */
+export interface SectionAnalysis {
+  readonly marks: MarkDistribution;
+  /** Of its parts, over the largest number that were asked the same parts; null below two sections or two parts. */
+  readonly reliability: Reliability | null;
+  /** Of its questions: suspect ones first, then those most often answered wrong. */
+  readonly items: readonly AnalysedItem[];
+  /** Questions that were asked fewer than `ASKED_FROM` times and are not among them. */
+  readonly askedSeldom: number;
+}
+
+export function analyseSection(sections: readonly HandedInSection[]): SectionAnalysis {
+  const items = itemsOf(sections.map(({ result }) => result.questions?.lines ?? []));
+  const byId = new Map(items.map((item) => [item.id, item]));
+  const analysed = analyseItems(items).flatMap((analysis): AnalysedItem[] => {
+    const item = byId.get(analysis.id);
+    const first = item?.chosen.findIndex((chosen) => chosen !== undefined) ?? -1;
+    if (!item || first < 0 || analysis.asked < ASKED_FROM) return [];
+    return [{ ...analysis, item, practiceId: sections[first].practiceId }];
+  });
+  return {
+    marks: markDistribution(sections),
+    reliability: reliabilityOfParts(sections.map(({ result }) => partScores(result))),
+    items: analysed.sort(
+      (a, b) => b.suspicions.length - a.suspicions.length || a.facility - b.facility || (a.id < b.id ? -1 : 1),
+    ),
+    askedSeldom: items.length - analysed.length,
+  };
+}
+
+/** Sections that asked other parts are another test: the test that most sat is taken. */
+function reliabilityOfParts(scores: readonly (readonly (number | null)[])[]): Reliability | null {
+  const byTest = new Map<string, number[][]>();
+  for (const score of scores) {
+    const test = score.map((part) => Number(part !== null)).join("");
+    byTest.set(test, [...(byTest.get(test) ?? []), score.filter((part) => part !== null)]);
+  }
+  const [largest] = [...byTest.values()].sort((a, b) => b.length - a.length);
+  return largest && largest.length >= 2 && largest[0].length >= 2 ? reliabilityOf(largest) : null;
+}
