@@ -22,7 +22,8 @@ export function PaperFrame({ title, of, back, isFlat = false, waitsFor = null, c
   return (
     <>
       <PaperBar title={title} back={back} waitsFor={waitsFor} />
-      <main id="main" tabIndex={-1} className="paper-bench outline-none">
+      {/* on a narrow screen a flat page scrolls, and what scrolls has to be reached by the keyboard */}
+      <main id="main" tabIndex={isFlat ? 0 : -1} className="paper-bench outline-none">
         <div className={`paper ${isFlat ? "paper-flat" : ""}`}>
           <table className="paper-frame" role="presentation">
             <thead>

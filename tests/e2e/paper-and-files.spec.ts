@@ -155,5 +155,10 @@ test.describe("a class", () => {
     await expect(page.getByText("Nobody is in this class.")).toBeVisible();
     expect(await print(page, "class")).toEqual({ pages: 1, isAcross: false });
     await expectAccessible(page);
+
+    await page.getByRole("link", { name: "Back to the class" }).tap();
+    await page.getByRole("link", { name: "What the class still misses" }).tap();
+    await expect(page.getByText("What to teach this class comes here")).toBeVisible();
+    await expectAccessible(page);
   });
 });

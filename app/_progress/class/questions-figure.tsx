@@ -103,10 +103,9 @@ function Question({ analysed }: { readonly analysed: AnalysedItem }) {
       <Link
         href={`/practice/${practiceId}/marks`}
         prefetch={false}
-        aria-label={`A mark sheet with the question: ${item.stem}`}
         className="inline-flex min-h-11 items-center rounded text-action underline underline-offset-4"
       >
-        A mark sheet with it
+        A mark sheet with this question
       </Link>
     </li>
   );
