@@ -170,6 +170,7 @@ export const PAGES: readonly PageRow[] = [
   // how marks are given is no secret; its layout wants somebody signed in
   { at: "(learner)/rule", as: EVERYBODY },
   { at: "(learner)/sitting/[id]", params: sitting, as: "readOwnSitting" },
+  { at: "(print)/desk/classes/[id]/progress/paper", params: group, as: "readClassProgress" },
   { at: "(print)/desk/classes/[id]/paper", params: group, as: "readClassResults" },
   { at: "(print)/desk/sittings/[id]/paper", params: sitting, as: "readBoard" },
   { at: "(print)/practice/[id]/paper/marks", params: done, as: "readMarkSheet" },
@@ -187,6 +188,14 @@ export const PAGES: readonly PageRow[] = [
   { at: "(tutor)/desk/classes", as: "listClasses" },
   { at: "(tutor)/desk/classes/[id]", params: group, as: "readClass" },
   { at: "(tutor)/desk/classes/[id]/add", params: group, as: "readClass" },
+  { at: "(tutor)/desk/classes/[id]/progress", params: group, as: "readClassProgress" },
+  {
+    at: "(tutor)/desk/classes/[id]/progress/piece",
+    params: group,
+    search: { type: "root-concavity" },
+    as: "findPieceToShow",
+  },
+  { at: "(tutor)/desk/classes/[id]/progress/questions", params: group, as: "readClassQuestions" },
   { at: "(tutor)/desk/criteria", as: "readCriteriaSets" },
   { at: "(tutor)/desk/criteria/new", as: "readCriteriaSets" },
   { at: "(tutor)/desk/criteria/[set]", params: (it) => ({ set: it.criteria }), as: "readOwnCriteria" },
@@ -279,4 +288,4 @@ export const ASKED_BESIDES: readonly string[] = [
 ];
 
 /** Use cases that no entry asks for by itself, or not yet; each asks for permission all the same. */
-export const WITHIN: readonly string[] = ["listCriteria", "readOwnCourse", "readClassProgress"];
+export const WITHIN: readonly string[] = ["listCriteria", "readOwnCourse"];

@@ -15,6 +15,7 @@ import { copyPaper } from "@/app/_server/use-cases/copy-paper";
 import { archiveClass, changeClass, changeJoinCode, makeClass } from "@/app/_server/use-cases/edit-class";
 import { enrolList, previewList } from "@/app/_server/use-cases/enrol-list";
 import { enterSitting } from "@/app/_server/use-cases/enter-sitting";
+import { findPieceToShow } from "@/app/_server/use-cases/find-piece-to-show";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import {
   addTime,
@@ -60,6 +61,7 @@ import { readBoard } from "@/app/_server/use-cases/read-board";
 import { readClass } from "@/app/_server/use-cases/read-class";
 import { readClassCourses } from "@/app/_server/use-cases/read-class-courses";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
+import { readClassQuestions } from "@/app/_server/use-cases/read-class-questions";
 import { readClassResults } from "@/app/_server/use-cases/read-class-results";
 import { readClosedBook } from "@/app/_server/use-cases/read-closed-book";
 import { readCriteriaSets, readOwnCriteria } from "@/app/_server/use-cases/read-criteria-sets";
@@ -191,6 +193,8 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["readLearner", tutorsOf("no-such-learner"), (who, { learner }) => readLearner(who, learner)],
   ["readLearnerProgress", tutorsOf("no-such-learner"), (who, { learner }) => readLearnerProgress(who, learner)],
   ["readClassProgress", tutorsOf("no-such-class"), (who, it) => readClassProgress(who, it.class)],
+  ["readClassQuestions", tutorsOf("no-such-class"), (who, it) => readClassQuestions(who, it.class, null)],
+  ["findPieceToShow", tutorsOf("no-such-class"), (who, it) => findPieceToShow(who, it.class, "root-concavity")],
   ["readOwnProgress", SIGNED_IN, (who) => readOwnProgress(who)],
   ["listOwnSessions", SIGNED_IN, (who) => listOwnSessions(who)],
   ["endOwnSessions", SIGNED_IN, (who) => endOwnSessions(who, null)],
