@@ -69,8 +69,8 @@ export function demoHistory(openedAt: Date, classes: DemoClasses = DEMO_CLASSES)
     sat(morning, 4, 6, "09:00", { paper: "short", who: "class", ends: released }),
     sat(evening, 4, 3, "16:30", { paper: "house", who: "class", ends: { how: "closed" }, absent: ["nuria"] }),
     sat(morning, 5, 1, "14:00", { paper: "house", who: "class", ends: { how: "paused", after: 48 } }),
-    unfinished("bruno", "plate", on(1, "16:10")),
-    unfinished("sana", "fillet", on(1, "16:40")),
+    unfinished("bruno", "plate", on(1, "12:10")),
+    unfinished("sana", "fillet", on(1, "12:40")),
     // its pieces are made from what nobody knows, like everybody's
     { ...sat(evening, 5, -2, "16:30", { paper: "both", who: "due", ends: { how: "planned" } }), at: on(0, "00:01") },
   ];

@@ -65,7 +65,6 @@ export const DEMO_PAPERS = {
       criteriaId: houseId,
       questionCount: 6,
       piece: { ...one.piece, blueprint: "practice" },
-      aids: { ...one.aids, criteriaTable: "closed" as const },
     })),
   }),
 } as const;
