@@ -30,7 +30,7 @@ export function DemoNotice({ done, total }: DemoNoticeProps) {
           value={done}
           max={total}
           aria-label="Entries of the demo's history"
-          className="mt-2 h-2 w-full accent-found"
+          className="mt-2 block h-2 w-full appearance-none [&::-moz-progress-bar]:bg-found [&::-webkit-progress-bar]:bg-line [&::-webkit-progress-value]:bg-found"
         />
       )}
     </div>
