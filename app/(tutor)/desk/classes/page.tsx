@@ -60,7 +60,7 @@ function ClassList({ classes }: { readonly classes: readonly ClassGroup[] }) {
           </span>
           <Link
             href={`/desk/classes/${id}/progress`}
-            aria-label={`What ${name} still misses`}
+            aria-label={`What it still misses: ${name}`}
             className="inline-flex min-h-11 items-center rounded text-action underline underline-offset-4"
           >
             What it still misses
