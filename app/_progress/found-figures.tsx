@@ -131,8 +131,11 @@ const between = ({ low, high }: { readonly low: number; readonly high: number | 
 function curveWords(curve: DetectionCurve): string {
   if (curve.kind === "curve") {
     const { a50, a90, a50Interval, a90Interval, sizes, total } = curve;
-    const beyond = a90 > sizes.high ? " That is beyond anything there was, and a guess." : "";
-    return `Every second one of ${mm(a50)} is found (${between(a50Interval)}), and ${percent(0.9)} of those of ${mm(a90)} (${between(a90Interval)}), going by ${total} of them.${beyond} The band is where the curve may lie, with 95 % confidence; circles are what was found, larger where there were more.`;
+    const beyond =
+      a50 < sizes.low || a90 > sizes.high
+        ? ` There was nothing ${a50 < sizes.low ? `smaller than ${mm(sizes.low)}` : `larger than ${mm(sizes.high)}`}: beyond that the curve is a guess.`
+        : "";
+    return `Every second one of ${mm(a50)} is found (${between(a50Interval)}), and ${percent(0.9)} of those of ${mm(a90)} (${between(a90Interval)}), going by ${total} of them.${beyond} The band joins the 95 % intervals of these two sizes; circles are what was found, larger where there were more.`;
   }
   const sofar = `${curve.found} of ${curve.total} found so far.`;
   const more = `${curve.needed} more`;

@@ -45,7 +45,7 @@ export function directionWords({ bias, direction, limits, needed }: Agreement, u
   const spread = `95 of 100 lie between ${signed(limits.low)} and ${signed(limits.high)} ${unit} of what is true`;
   const way =
     direction === "neither"
-      ? "on average neither too large nor too small"
+      ? `on average ${signed(bias)} ${unit}, which may be chance`
       : `on average ${off} too ${direction === "over" ? "large" : "small"}`;
   return needed > 0 ? `${way} so far; not enough yet to rely on: ${needed} more` : `${way}; ${spread}`;
 }

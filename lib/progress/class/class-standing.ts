@@ -1,7 +1,7 @@
 import { MARKED_SECTIONS } from "../../results";
 import { type FalseCallCounts, type FalseCallRate, falseCallRate } from "../statistics/false-calls";
 import { type Confusion, confusions } from "../statistics/naming";
-import { dimensionSizing, type Sizing, sizingByKind, sizingByType } from "../statistics/sizing";
+import { dimensionSizing, type Sizing, sizingByKind } from "../statistics/sizing";
 import { addCounts, mergeBy } from "../tallies/counts";
 import { addOverviews, EMPTY_OVERVIEW, type Overview } from "../tallies/overview";
 import { addCalled, addDimensions, EMPTY_PIECE_TALLY, type PieceTally } from "../tallies/piece-tally";
@@ -17,7 +17,6 @@ export interface ClassStanding {
   readonly missed: readonly MissedType[];
   readonly confusions: readonly Confusion[];
   readonly sizes: readonly Sizing[];
-  readonly sizesByType: ReturnType<typeof sizingByType>;
   readonly dimensions: ReturnType<typeof dimensionSizing>;
   readonly falseCalls: FalseCallRate;
   readonly toTeach: ToTeach;
@@ -31,7 +30,6 @@ export function classStanding(learners: readonly Overview[]): ClassStanding {
     missed: missedTypes(learners, together),
     confusions: confusions(together.types),
     sizes: sizingByKind(together.types),
-    sizesByType: sizingByType(together.types),
     dimensions: dimensionSizing(pieces),
     falseCalls: falseCallRate(pieces),
   };

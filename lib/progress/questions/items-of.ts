@@ -10,15 +10,16 @@ export interface SharedItem extends AnsweredItem {
 }
 
 /**
- * The questions of several learners' sections, those with the same words taken as one, in the order in which they first came: on the
- * same piece everybody has the same, on pieces of their own hardly anybody has. Its id is its stem and its options.
+ * The questions of several learners' sections, those with the same words and the same right answer taken as one, in the order in
+ * which they first came: on the same piece everybody has the same, on pieces of their own hardly anybody has. What is right may differ
+ * from piece to piece where the words do not. Its id is its stem, its options and the right one.
  */
 export function itemsOf(byLearner: readonly (readonly QuestionLine[])[]): SharedItem[] {
   const items = new Map<string, Omit<SharedItem, "chosen"> & { chosen: (number | null | undefined)[] }>();
   for (const [learner, lines] of byLearner.entries()) {
     for (const { kind, stem, options, key, written } of lines) {
       const texts = [...options].sort();
-      const id = [stem, ...texts].join("\n");
+      const id = [stem, ...texts, options[key]].join("\n");
       const place = (option: number) => texts.indexOf(options[option]);
       const item = items.get(id) ?? {
         id,

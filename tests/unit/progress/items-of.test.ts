@@ -40,6 +40,17 @@ test("the same question in another order of options is one item", () => {
   expect(analyseItems(items)[0]).toMatchObject({ asked: 3, right: 1, blank: 1 });
 });
 
+test("the same words with another right answer, as on another piece, are another item", () => {
+  const faces = ["On the cap face", "On the root face", "On both", "On neither"];
+  const which = (key: number, written: number): QuestionLine => ({ ...line(faces, written), stem: "Which face?", key });
+  const items = itemsOf([[which(0, 0)], [which(1, 1)], [which(0, 1)]]);
+  expect(items.map(({ texts, key }) => texts[key])).toEqual(["On the cap face", "On the root face"]);
+  expect(analyseItems(items)).toMatchObject([
+    { asked: 2, right: 1 },
+    { asked: 1, right: 1 },
+  ]);
+});
+
 test("parts of marked sections go into the reliability of their mark", () => {
   const truth = syntheticPlate(randomStream("parts"));
   const results = [0, 3, 6].map((count) => {
