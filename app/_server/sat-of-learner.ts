@@ -1,4 +1,5 @@
 import { listClassesOf } from "@/prisma/stores/classes";
+import { listClassesSatIn } from "@/prisma/stores/sittings";
 import type { Caller } from "./caller";
 import { requireTutor } from "./permissions";
 import type { SatSection } from "./sitting-views";
@@ -17,8 +18,8 @@ export async function satOfLearner(caller: Caller, learnerId: string): Promise<r
   const tutor = requireTutor(caller);
   if (!tutor.ok) return [];
   const now = caller.clock();
-  const classes = await listClassesOf(tutor.actor.id);
-  const sat = await Promise.all(classes.map(({ id }) => satInClass(id, now)));
+  const [classes, satIn] = await Promise.all([listClassesOf(tutor.actor.id), listClassesSatIn(learnerId)]);
+  const sat = await Promise.all(classes.filter(({ id }) => satIn.includes(id)).map(({ id }) => satInClass(id, now)));
   return sat
     .flat()
     .filter(({ userId }) => userId === learnerId)

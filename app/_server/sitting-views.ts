@@ -73,6 +73,7 @@ export interface SatSection {
   readonly runId: string;
   readonly practiceId: string;
   readonly sittingId: string;
+  readonly paperId: string;
   readonly paperName: string;
   readonly className: string;
   readonly closedAt: Date;

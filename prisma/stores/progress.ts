@@ -117,16 +117,28 @@ export interface ObservedPiece {
   readonly observations: SectionObservations;
 }
 
-/** What sections that count tell of these learners, the latest first: so many of them, from one on. Holds truth. */
+/**
+ * What sections that count tell of these learners, practice and what they sat in this class, the latest first: so many of them, from
+ * one on. Holds truth.
+ */
 export async function listObservedPieces(
+  groupId: string,
   userIds: readonly string[],
   { from, atMost }: { readonly from: number; readonly atMost: number },
 ): Promise<readonly ObservedPiece[]> {
   const rows = await database().attempt.findMany({
     where: {
-      practice: { userId: { in: [...userIds] } },
       observations: { is: { version: OBSERVATION_VERSION } },
-      ...counts,
+      AND: [
+        counts,
+        {
+          practice: {
+            userId: { in: [...userIds] },
+            // another class's sittings are its own tutors'
+            OR: [{ run: { is: null } }, { run: { is: { sitting: { groupId } } } }],
+          },
+        },
+      ],
     },
     orderBy: [{ handedInAt: "desc" }, { id: "asc" }],
     skip: from,

@@ -120,6 +120,16 @@ export async function readCourseTrace(groupId: string, paperId: string): Promise
   return JSON.stringify(rows);
 }
 
+/** The classes in whose sittings a learner has a section. */
+export async function listClassesSatIn(userId: string): Promise<readonly string[]> {
+  const rows = await database().sitting.findMany({
+    where: { runs: { some: { userId } } },
+    distinct: "groupId",
+    select: { groupId: true },
+  });
+  return rows.map(({ groupId }) => groupId);
+}
+
 /** Sittings that a learner has a section in, or may come to with their class: the latest planned first. */
 export async function listSittingsFor(userId: string): Promise<readonly StoredSitting[]> {
   const isMember = { members: { some: { userId, leftAt: null } } };

@@ -37,6 +37,7 @@ export async function satInClass(classId: string, now: Date): Promise<readonly S
                 userId: run.userId,
                 practiceId,
                 sittingId: sitting.id,
+                paperId: stored.paperId,
                 paperName: sitting.paper.name,
                 className: stored.groupName,
                 closedAt: run.closedAt,

@@ -19,7 +19,7 @@ export async function findPieceToShow(caller: Caller, classId: string, type: Imp
   const ids = members.map(({ person }) => person.id);
   let found: string | null = null;
   for (let from = 0; from < AT_MOST; from += AT_ONCE) {
-    const pieces = await listObservedPieces(ids, { from, atMost: AT_ONCE });
+    const pieces = await listObservedPieces(classId, ids, { from, atMost: AT_ONCE });
     for (const { practiceId, observations } of pieces) {
       const those = observations.truths.filter((truth) => truth.type === type && !truth.neutral);
       if (those.some((truth) => !truth.found)) return { ok: true, practiceId } as const;

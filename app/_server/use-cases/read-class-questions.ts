@@ -27,10 +27,10 @@ export async function readClassQuestions(caller: Caller, classId: string, chosen
   if (!own.ok) return own;
   const sat = (await satInClass(classId, caller.clock())).filter(({ isVoid }) => !isVoid);
   const papers = new Map<string, Handed & { practiceIds: string[] }>();
-  for (const { paperName, practiceId, mark } of sat) {
+  for (const { paperId, paperName, practiceId, mark } of sat) {
     const section = SECTIONS.find((one) => one === mark.section);
     if (!section) continue;
-    const key = `${section} ${paperName}`;
+    const key = `${section} ${paperId}`;
     const paper = papers.get(key) ?? { key, section, paperName, practiceIds: [] };
     paper.practiceIds.push(practiceId);
     papers.set(key, paper);

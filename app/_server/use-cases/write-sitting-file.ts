@@ -7,7 +7,7 @@ import { refuse } from "../refusal";
 import { byClock } from "../sittings/change-sitting";
 import { satInClass, workOf } from "../sittings/sat-sections";
 
-/** The marks of a sitting that is over, computed and as reviewed, as a CSV file, for a tutor of its class; void sections are left out. */
+/** The marks of a sitting that is over, computed and as reviewed, as a CSV file, for a tutor of its class; void ones say so. */
 export async function writeSittingFile(caller: Caller, id: string, kind: string) {
   const own = await requireOwnSitting(caller, id);
   if (!own.ok) return own;
@@ -17,8 +17,8 @@ export async function writeSittingFile(caller: Caller, id: string, kind: string)
   if (!stored) return refuse("no-such-sitting");
   const now = caller.clock();
   const { state } = byClock(stored, now).sitting;
-  if (state !== "closed" && state !== "released") return refuse("not-reviewable");
-  const sat = (await satInClass(stored.groupId, now)).filter(({ sittingId, isVoid }) => sittingId === id && !isVoid);
+  if (state !== "closed" && state !== "released" && state !== "void") return refuse("not-reviewable");
+  const sat = (await satInClass(stored.groupId, now)).filter(({ sittingId }) => sittingId === id);
   const pieces = await Promise.all(
     sat.map(async (one) => {
       const learner = await readPerson(one.userId);
