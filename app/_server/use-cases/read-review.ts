@@ -1,4 +1,5 @@
 import { RULE_VERSION } from "@/lib/results";
+import { mayShowMarks } from "@/lib/sittings";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { listSittingsOf, type StoredSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
@@ -16,7 +17,7 @@ export async function readReview(caller: Caller, runId: string) {
   const { run, stored } = own;
   const sheet = await readHandedInPractice(run.practiceId);
   if (!sheet?.practice.handedInAt) return refuse("not-reviewable");
-  const isBorderline = stored.runs.some((one) => one.run.id === runId && one.run.isBorderline);
+  const sat = stored.runs.find((one) => one.run.id === runId)?.run;
   return {
     ok: true,
     runId,
@@ -24,10 +25,11 @@ export async function readReview(caller: Caller, runId: string) {
     practiceId: run.practiceId,
     paperName: stored.sitting.paper.name,
     className: stored.groupName,
-    isReleased: stored.sitting.state === "released",
+    /** Whether the learner may read it already: it is released, or the paper tells marks at once. */
+    isKnown: sat !== undefined && mayShowMarks(sat, stored.sitting, caller.clock()),
     learnerName: run.learnerName,
     section: run.section,
-    isBorderline,
+    isBorderline: sat?.isBorderline === true,
     closedAt: sheet.practice.handedInAt,
     sheet: sheetViewOf(sheet),
     /** The version that it was marked by, where that is not the present one. */

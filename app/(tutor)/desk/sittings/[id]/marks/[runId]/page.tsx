@@ -17,7 +17,7 @@ export default async function ReviewPage({ params }: PageProps<"/desk/sittings/[
   const { id, runId } = await params;
   const read = await readReview(await currentCaller(), runId);
   if (!read.ok) return showRefusal(read);
-  const { sheet, learnerName, section, isBorderline, closedAt, paperName, className, isReleased, later } = read;
+  const { sheet, learnerName, section, isBorderline, closedAt, paperName, className, isKnown, later } = read;
   return (
     <PageFrame
       isWide
@@ -26,8 +26,8 @@ export default async function ReviewPage({ params }: PageProps<"/desk/sittings/[
         <>
           {paperName}, {className}: {SECTION_WORDS[section]}
           {isBorderline ? ", second piece" : ""}, closed <LocalTime at={closedAt} />.{" "}
-          {isReleased
-            ? "The marks are released: what you change is seen by the learner at once."
+          {isKnown
+            ? "The learner may read these marks: what you change is seen at once."
             : "The marks are not released: the learner sees nothing yet."}
         </>
       }
