@@ -108,5 +108,5 @@ function standing(own: readonly ClassResult[], section: MarkedSection, kind: Wor
   const last = pieces.at(-1);
   if (!last) return "none";
   const passed = pieces.filter(({ isPassed }) => isPassed).length;
-  return `${passed} of ${pieces.length} passed, last ${shownMark(last.markThousandths).toFixed(1)}`;
+  return `${passed} of ${pieces.length} passed, last\u00a0${shownMark(last.markThousandths).toFixed(1)}`;
 }

@@ -112,7 +112,7 @@ describe("a result list on paper", () => {
       result("a", 4, 80_000, "fillet"),
     ]);
     expect(people.rows).toEqual([
-      ["Ana", "ana", "2 of 3 passed, last 70.0", "none", "1 of 1 passed, last 80.0", "none"],
+      ["Ana", "ana", "2 of 3 passed, last\u00a070.0", "none", "1 of 1 passed, last\u00a080.0", "none"],
       ["Bo", "bo", "none", "none", "none", "none"],
     ]);
     expect(pieces.rows.map((row) => [row[0], row[4], row[6]])).toEqual([
@@ -141,7 +141,7 @@ describe("a result list on paper", () => {
       result("a", 6, 75_000, "plate", { ...sat, attempt: "re-sit", round: 2 }),
       result("a", 7, 71_000, "plate", { ...sat, attempt: null, round: null }),
     ]);
-    expect(people.rows[0].slice(2, 4)).toEqual(["1 of 1 passed, last 90.0", "2 of 3 passed, last 71.0"]);
+    expect(people.rows[0].slice(2, 4)).toEqual(["1 of 1 passed, last\u00a090.0", "2 of 3 passed, last\u00a071.0"]);
     expect(pieces.rows.map((row) => [row[3], row[4], row[6]])).toEqual([
       ["practice", "90.0", "passed"],
       ["Spring paper, round 1, first time", "40.0", "not passed"],
