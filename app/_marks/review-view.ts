@@ -1,5 +1,5 @@
 import type { SectionResult } from "@/lib/results";
-import { differences, type LineId, type ReviewAct, type ReviewedSection } from "@/lib/review";
+import { differences, type LineId, type ReviewAct, type ReviewedSection, resultOfBase } from "@/lib/review";
 import { lineTitle } from "./line-title";
 import { marks } from "./line-words";
 import type { SheetView } from "./sheet-view";
@@ -116,12 +116,6 @@ function actView(
   return { id, at, by: by.name, reason, what: actDone(act, acts, section), about, stands };
 }
 
-/** The result whose lines an act was said of. */
-const resultOf = (baseId: number | null, acts: readonly ReviewAct[], first: SectionResult): SectionResult => {
-  const base = acts.find(({ id }) => id === baseId)?.what;
-  return base?.kind === "re-mark" ? base.result : first;
-};
-
 function actAbout(
   { what }: ReviewAct,
   acts: readonly ReviewAct[],
@@ -130,7 +124,7 @@ function actAbout(
 ): string {
   switch (what.kind) {
     case "overrule":
-      return lineTitle(named, resultOf(what.base, acts, first), what.line);
+      return lineTitle(named, resultOfBase(what.base, acts, first), what.line);
     case "annul": {
       const asked = base.questions?.lines ?? [];
       const at = asked.findIndex(({ question }) => question === what.question);

@@ -4,7 +4,7 @@ import { lineIdSchema } from "./lines";
 
 /** What an act says. Marks in thousandths; acts are named by their numbers, which are in the order of time. */
 export const reviewContentSchema = z.discriminatedUnion("kind", [
-  /** Gives a line other marks. It belongs to the mark it was said of: `base` is the act that marked again, null for the first. */
+  /** Gives a line other marks. It belongs to the marking it was said of: `base` is an act that brought it, null for the first. */
   z.strictObject({
     kind: z.literal("overrule"),
     base: z.int().nullable(),

@@ -19,10 +19,23 @@ export function differences(before: SectionResult, after: SectionResult): readon
   });
 }
 
+/** Whether two markings are one: by the same rule, with the same lines at the same places that bring the same marks. */
+export function isSameMarking(one: SectionResult, other: SectionResult): boolean {
+  if (one === other) return true;
+  if (one.ruleVersion !== other.ruleVersion || differences(one, other).length > 0) return false;
+  const others = keysOf(other);
+  return keysOf(one).every((key, at) => key === others[at]);
+}
+
 /** Lines by what they are about, so that lines of two results can be laid side by side. */
 function keyed(result: SectionResult): ReadonlyMap<string, LineOfResult> {
-  const { indications, dimensions, sentences, questions } = result;
-  const keys = [
+  const keys = keysOf(result);
+  return new Map(linesOf(result).map((line, at) => [keys[at], line]));
+}
+
+/** What the lines are about, in the order of `linesOf`. */
+function keysOf({ indications, dimensions, sentences, questions }: SectionResult): readonly string[] {
+  return [
     ...indications.lines.map(({ kind, truthIds, callIds }) => {
       const isWhole = kind === "floor" || kind === "nothing-to-find";
       return isWhole ? kind : `truths ${truthIds.join()} calls ${callIds.join()}`;
@@ -32,5 +45,4 @@ function keyed(result: SectionResult): ReadonlyMap<string, LineOfResult> {
     ...(sentences ? [...sentences.lines.map(({ truthId }) => `sentence ${truthId}`), "sentence on the piece"] : []),
     ...(questions?.lines ?? []).map(({ question }) => `question ${question}`),
   ];
-  return new Map(linesOf(result).map((line, at) => [keys[at], line]));
 }

@@ -27,8 +27,8 @@ export const annulInput = z.strictObject({ question: z.string().min(1).max(20), 
 export const questionInput = z.strictObject({ question: z.string().min(1).max(20) });
 export const markAgainInput = z.strictObject({
   counts: z.boolean({ error: "counts: true where the new mark is to count, false where the first one is" }),
-  /** Thousandths: the new mark as it was looked at. */
-  seen: z.int().min(0).max(100_000),
+  /** Thousandths: what each choice would come to, as it was looked at. */
+  seen: z.strictObject({ first: z.int().min(0).max(100_000), again: z.int().min(0).max(100_000) }),
   reason: reviewReason,
 });
 

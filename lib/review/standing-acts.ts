@@ -1,4 +1,5 @@
 import type { ActOf, ReviewAct, ReviewKind } from "./act";
+import { isSameMarking } from "./differences";
 import type { LineId } from "./lines";
 
 const isKind =
@@ -20,20 +21,28 @@ export interface StandingActs {
 
 /**
  * What stands, whatever order the acts come in. Of several acts on one thing the last counts; where that was taken back the
- * computed mark does, and none of those before it comes back.
+ * computed mark does, and none of those before it comes back. Overrulings go by the marking that they were said of, whichever
+ * act brought it: marked again with the same outcome, they count again.
  */
 export function standingActs(acts: readonly ReviewAct[]): StandingActs {
   const inOrder = acts.toSorted((a, b) => a.id - b.id);
   const takenBack = new Set(inOrder.filter(isKind("take-back")).map(({ what }) => what.of));
   const lastOf = <Act extends ReviewAct>(some: readonly Act[], keyOf: (act: Act) => string): readonly Act[] =>
     [...new Map(some.map((act) => [keyOf(act), act])).values()].filter(({ id }) => !takenBack.has(id));
-  const [remark = null] = lastOf(inOrder.filter(isKind("re-mark")), () => "");
-  const baseId = remark?.what.counts ? remark.id : null;
-  const overrulings = lastOf(inOrder.filter(isKind("overrule")), ({ what }) => `${what.base} ${what.line}`);
+  const remarks = inOrder.filter(isKind("re-mark"));
+  const [remark = null] = lastOf(remarks, () => "");
+  /** A marking is known by the first act that brought it; null is the one at hand-in. */
+  const markingOf = (base: number | null): number | null => {
+    const said = remarks.find(({ id }) => id === base)?.what.result;
+    return (said && remarks.find(({ what }) => isSameMarking(what.result, said))?.id) ?? base;
+  };
+  const counting = markingOf(remark?.what.counts ? remark.id : null);
+  const isCounting = ({ what }: ActOf<"overrule">) => markingOf(what.base) === counting;
+  const overrulings = lastOf(inOrder.filter(isKind("overrule")), ({ what }) => `${markingOf(what.base)} ${what.line}`);
   return {
     remark,
-    overrulings: new Map(overrulings.filter(({ what }) => what.base === baseId).map((act) => [act.what.line, act])),
-    waiting: overrulings.filter(({ what }) => what.base !== baseId),
+    overrulings: new Map(overrulings.filter(isCounting).map((act) => [act.what.line, act])),
+    waiting: overrulings.filter((act) => !isCounting(act)),
     annulled: new Map(
       lastOf(inOrder.filter(isKind("annul")), ({ what }) => what.question).map((act) => [act.what.question, act]),
     ),

@@ -1,16 +1,16 @@
 import { lineTitle } from "@/app/_marks/line-title";
 import { RULE_VERSION, type SectionResult } from "@/lib/results";
-import { differences, markAgainInput, standingActs } from "@/lib/review";
+import { differences, markAgainInput, type ReviewContent, resultOfBase } from "@/lib/review";
 import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
 import { type HandedInPractice, readHandedInPractice } from "@/prisma/stores/practices";
-import { storeReviews } from "@/prisma/stores/reviews";
+import { type ReviewableRun, storeReviews } from "@/prisma/stores/reviews";
 import type { StoredSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { problemsByField } from "../input-problem";
 import { refuse } from "../refusal";
 import { sheetViewOf } from "../sheet-view-of";
 import { sectionOf } from "../sittings/new-run";
-import { requireReviewableRun, signed } from "../sittings/reviewing";
+import { requireReviewableRun, signed, withOneMore } from "../sittings/reviewing";
 
 /** What a section marked under an older rule would come to under the present one; nothing is changed. */
 export async function previewMarkAgain(caller: Caller, runId: string) {
@@ -19,19 +19,32 @@ export async function previewMarkAgain(caller: Caller, runId: string) {
   const { run, sheet, result } = marked;
   const view = sheetViewOf(sheet);
   const { first } = run;
-  const { overrulings, waiting } = standingActs(run.acts);
+  const choice = (counts: boolean) => {
+    const { base, mark, shown, passed, standing } = wouldCount(run, result, counts);
+    return {
+      ruleVersion: base.ruleVersion,
+      computed: base.shown,
+      /** As it would count, thousandths. */
+      mark,
+      shown,
+      passed,
+      /** Overrulings that were said of another marking and would not count. */
+      waiting: standing.waiting.map(({ id, what }) => {
+        const said = resultOfBase(what.base, run.acts, first);
+        return { act: id, line: lineTitle(view, said, what.line), marks: what.marks, ruleVersion: said.ruleVersion };
+      }),
+    };
+  };
   return {
     ok: true,
-    before: markOf(first),
-    after: markOf(result),
-    mark: result.mark,
+    first: choice(false),
+    again: choice(true),
+    /** As computed. */
     lines: differences(first, result).map(({ before, after }) => ({
       line: before ? lineTitle(view, first, before.id) : after ? lineTitle(view, result, after.id) : "",
       before: before && { earned: before.earned, worth: before.worth },
       after: after && { earned: after.earned, worth: after.worth },
     })),
-    /** Overrulings were said of the first mark: they do not go over to the new one. */
-    overrulings: [...overrulings.values(), ...waiting].filter(({ what }) => what.base === null).length,
   } as const;
 }
 
@@ -43,9 +56,11 @@ export async function markAgain(caller: Caller, runId: string, input: unknown) {
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const { counts, seen, reason } = parsed.data;
   const { run, actor, result } = marked;
-  if (result.mark !== seen) return refuse("review-changed");
+  const isSeen =
+    wouldCount(run, result, false).mark === seen.first && wouldCount(run, result, true).mark === seen.again;
+  if (!isSeen) return refuse("review-changed");
   if (differences(run.first, result).length === 0) return refuse("nothing-differs");
-  const what = { kind: "re-mark", result, counts } as const;
+  const what = remark(result, counts);
   const details = {
     line: `Rule ${run.first.ruleVersion}: ${run.first.shown.toFixed(1)}; rule ${result.ruleVersion}: ${result.shown.toFixed(1)}`,
     counts: counts ? `rule ${result.ruleVersion} counts` : `rule ${run.first.ruleVersion} counts`,
@@ -54,7 +69,11 @@ export async function markAgain(caller: Caller, runId: string, input: unknown) {
   return (await storeReviews([act])) ? ({ ok: true } as const) : refuse("review-changed");
 }
 
-const markOf = ({ ruleVersion, shown, passed }: SectionResult) => ({ ruleVersion, shown, passed });
+const remark = (result: SectionResult, counts: boolean): ReviewContent => ({ kind: "re-mark", result, counts });
+
+/** The mark with all that stands of it, if the new marking counts, or the first. */
+const wouldCount = (run: ReviewableRun, result: SectionResult, counts: boolean) =>
+  withOneMore(run, remark(result, counts)).after;
 
 async function again(caller: Caller, runId: string) {
   const own = await requireReviewableRun(caller, runId);

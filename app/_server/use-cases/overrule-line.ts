@@ -16,7 +16,7 @@ export async function overruleLine(caller: Caller, runId: string, input: unknown
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const { line: id, marks, reason } = parsed.data;
   const { run, actor } = own;
-  const { base, baseId, lines } = reviewed(run.first, run.acts);
+  const { base, baseId, lines, standing } = reviewed(run.first, run.acts);
   const line = lines.find((one) => one.id === id);
   if (!line?.range) return refuse("no-such-line");
   const given = marksWithin(marks, line.range);
@@ -25,7 +25,8 @@ export async function overruleLine(caller: Caller, runId: string, input: unknown
   if (!sheet) return refuse("no-such-run");
   const details = {
     line: lineTitle(sheetViewOf(sheet), base, id),
-    lineBefore: line.reviewed.earned,
+    // of what the line was worth when it was marked, as what is given is: an annulled question changes worths
+    lineBefore: standing.overrulings.get(id)?.what.marks ?? line.earned,
     lineAfter: given,
     lineWorth: line.worth,
   };

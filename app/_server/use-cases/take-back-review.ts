@@ -1,5 +1,5 @@
 import { lineTitle } from "@/app/_marks/line-title";
-import { canBeTakenBack, type ReviewAct, reviewed, takeBackInput } from "@/lib/review";
+import { canBeTakenBack, type ReviewAct, resultOfBase, reviewed, takeBackInput } from "@/lib/review";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { type ReviewableRun, readReviewableRuns, storeReviews } from "@/prisma/stores/reviews";
 import type { Caller } from "../caller";
@@ -42,8 +42,7 @@ async function nameOf(run: ReviewableRun, { what }: ReviewAct): Promise<string> 
   switch (what.kind) {
     case "overrule": {
       const sheet = await readHandedInPractice(run.practiceId);
-      const base = acts.find(({ id }) => id === what.base)?.what;
-      return sheet ? lineTitle(sheetViewOf(sheet), base?.kind === "re-mark" ? base.result : first, what.line) : "";
+      return sheet ? lineTitle(sheetViewOf(sheet), resultOfBase(what.base, acts, first), what.line) : "";
     }
     case "annul": {
       const { base } = reviewed(first, acts);

@@ -176,6 +176,33 @@ test("marked again, the mark that counts is the one that the tutor chose; overru
   expect(reviewed(first, [overruled, counts, act(4, { kind: "take-back", of: 2 })]).mark).toBe(kept.mark);
 });
 
+test("marked again twice with the same outcome: what was overruled of it counts again, and of one line the last", () => {
+  const first = { ...careless("again"), ruleVersion: "2.0" };
+  const again = careless("again, by another rule");
+  const [line] = linesOf(again).filter(({ range }) => range !== null && range.most > 2_000);
+  // stored and read each time: equal, and not the same object
+  const remark = (id: number, counts: boolean, result = again) =>
+    act(id, { kind: "re-mark", result: structuredClone(result), counts });
+  const say = (id: number, base: number, marks: number) => act(id, { kind: "overrule", base, line: line.id, marks });
+  const markOf = (acts: Parameters<typeof reviewed>[1]) => reviewed(first, acts).mark;
+  const overruled = [remark(5, true), say(6, 5, 1_000)];
+  const counting = again.mark - line.earned + 1_000;
+  expect(markOf(overruled)).toBe(counting);
+  expect(markOf([...overruled, remark(7, false)])).toBe(first.mark);
+  const back = [...overruled, remark(7, false), remark(9, true)];
+  expect(markOf(back)).toBe(counting);
+  expect(reviewed(first, back).standing.waiting).toEqual([]);
+  // of both said of the one marking the last counts; taken back, none of those before it comes back
+  const later = [...back, say(10, 9, 2_000)];
+  expect(markOf(later)).toBe(again.mark - line.earned + 2_000);
+  expect([canBeTakenBack(later, 6), canBeTakenBack(later, 10)]).toEqual([false, true]);
+  expect(markOf([...later, act(11, { kind: "take-back", of: 10 })])).toBe(again.mark);
+  // under yet another rule it is another marking, even where it brings the same
+  const third = [...overruled, remark(7, true, { ...again, ruleVersion: "9.9" })];
+  expect(reviewed(first, third).standing.waiting.map(({ id }) => id)).toEqual([6]);
+  expect(markOf(third)).toBe(again.mark);
+});
+
 test("two markings differ in the lines that bring other marks", () => {
   const first = careless("same");
   expect(differences(first, careless("same"))).toEqual([]);

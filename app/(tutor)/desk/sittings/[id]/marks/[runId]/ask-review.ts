@@ -14,15 +14,18 @@ export const annulmentSchema = z.object({
 export type Annulment = z.infer<typeof annulmentSchema>;
 
 const line = z.object({ earned: z.number(), worth: z.number() }).nullable();
-const ruled = verdict.extend({ ruleVersion: z.string() });
+const choice = verdict.extend({
+  ruleVersion: z.string(),
+  computed: z.number(),
+  mark: z.number(),
+  waiting: z.array(z.object({ act: z.int(), line: z.string(), marks: z.number(), ruleVersion: z.string() })),
+});
 /** What marking again would do. */
 export const againSchema = z.object({
   ok: z.literal(true),
-  before: ruled,
-  after: ruled,
-  mark: z.number(),
+  first: choice,
+  again: choice,
   lines: z.array(z.object({ line: z.string(), before: line, after: line })),
-  overrulings: z.number(),
 });
 export type Again = z.infer<typeof againSchema>;
 

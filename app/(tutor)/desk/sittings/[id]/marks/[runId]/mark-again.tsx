@@ -33,8 +33,8 @@ export function MarkAgain({ runId, onDone }: MarkAgainProps) {
   if (preview.lines.length === 0) {
     return (
       <p role="status" className="mt-2">
-        Nothing would differ: under rule {preview.after.ruleVersion} every line brings what it brought under rule{" "}
-        {preview.before.ruleVersion}, and the mark is {preview.after.shown.toFixed(1)} as before.
+        Nothing would differ: under rule {preview.again.ruleVersion} every line brings what it brought under rule{" "}
+        {preview.first.ruleVersion}, and the computed mark is {preview.again.computed.toFixed(1)} as before.
       </p>
     );
   }
@@ -42,34 +42,34 @@ export function MarkAgain({ runId, onDone }: MarkAgainProps) {
 }
 
 function Choice({ runId, preview, onDone }: MarkAgainProps & { readonly preview: Again }) {
-  const { before, after, lines, overrulings, mark } = preview;
+  const { first, again, lines } = preview;
   const { refused, isSending, onSubmit } = useReviewAct({
     runId,
     act: "mark-again",
-    bodyOf: (form) => ({ counts: form.get("counts") === "again", seen: mark, reason: reasonIn(form) }),
+    bodyOf: (form) => ({
+      counts: form.get("counts") === "again",
+      seen: { first: first.mark, again: again.mark },
+      reason: reasonIn(form),
+    }),
     onDone: () => onDone("Both marks are kept, each with its rule."),
   });
-  const said = ({ ruleVersion, shown, passed }: Again["before"]) =>
-    `rule ${ruleVersion}: ${shown.toFixed(1)}, ${passed ? "passed" : "not passed"}`;
+  const said = ({ ruleVersion, computed, shown, passed }: Again["first"]) => {
+    const reviewed = computed === shown ? "" : ` as reviewed, computed ${computed.toFixed(1)}`;
+    return `rule ${ruleVersion}: ${shown.toFixed(1)}${reviewed}, ${passed ? "passed" : "not passed"}`;
+  };
   const earned = (line: Again["lines"][number]["before"]) => (line ? marks(line.earned) : "no such line");
   return (
     <form onSubmit={onSubmit} noValidate className="mt-2 space-y-3">
       <DifferenceTable
-        heads={[`Rule ${before.ruleVersion}`, `Rule ${after.ruleVersion}`]}
+        heads={[`Rule ${first.ruleVersion}, computed`, `Rule ${again.ruleVersion}, computed`]}
         rows={lines.map((line) => [line.line, earned(line.before), earned(line.after)])}
       />
-      {overrulings > 0 && (
-        <p className="text-sm">
-          What you overruled was said of the first mark and does not go over to the new one. It counts again whenever
-          the first mark counts.
-        </p>
-      )}
       {refused && <Notice>{refused.message}</Notice>}
       <fieldset>
         <legend className="font-medium text-sm">Which mark counts</legend>
         {[
-          ["again", `The new one, ${said(after)}`],
-          ["first", `The first one, ${said(before)}`],
+          ["again", `The new one, ${said(again)}`],
+          ["first", `The first one, ${said(first)}`],
         ].map(([value, label]) => (
           <label key={value} className="flex min-h-11 cursor-pointer items-center gap-3">
             <input type="radio" name="counts" value={value} defaultChecked={value === "again"} className="size-5" />
@@ -77,10 +77,37 @@ function Choice({ runId, preview, onDone }: MarkAgainProps & { readonly preview:
           </label>
         ))}
       </fieldset>
+      <Waiting choice="new" overrulings={again.waiting} />
+      <Waiting choice="first" overrulings={first.waiting} />
       <ReasonField problem={refused?.fields.reason} />
       <Button type="submit" disabled={isSending}>
         Keep both marks
       </Button>
     </form>
+  );
+}
+
+interface WaitingProps {
+  readonly choice: "new" | "first";
+  readonly overrulings: Again["first"]["waiting"];
+}
+
+/** What was overruled of another mark than the one chosen: it is not lost, and does not count. */
+function Waiting({ choice, overrulings }: WaitingProps) {
+  if (overrulings.length === 0) return null;
+  return (
+    <div className="text-sm">
+      <p>
+        If the {choice} one counts, these lines wait as they were overruled. Each counts again when the mark that it was
+        said of counts.
+      </p>
+      <ul className="list-disc pl-5">
+        {overrulings.map(({ act, line, marks: given, ruleVersion }) => (
+          <li key={act} className="wrap-anywhere">
+            {line}: overruled under rule {ruleVersion}, {marks(given)} marks
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
