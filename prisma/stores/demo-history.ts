@@ -13,10 +13,8 @@ export interface DemoHistory {
   readonly finishedAt: Date | null;
 }
 
-/** Notes that a demo workshop is to have a past, which ends on the day of `openedAt`. */
-export async function beginDemoHistory(openedAt: Date): Promise<void> {
-  await database().demoHistory.create({ data: { id: ID, openedAt } });
-}
+/** The row of a past that is to be written, and ends on the day of `openedAt`: stored with the workshop, never after it. */
+export const demoHistoryRow = (openedAt: Date) => ({ id: ID, openedAt });
 
 /** Null in a workshop without a demo's past. */
 export async function readDemoHistory(): Promise<DemoHistory | null> {

@@ -1,6 +1,7 @@
 import type { WorkshopSettings } from "@/lib/workshop";
 import { database, isDuplicate } from "../client";
 import type { WorkshopModel } from "../generated/client/models";
+import { demoHistoryRow } from "./demo-history";
 import { type AccountToCreate, accountRows } from "./people";
 
 /** One installation serves one workshop: its row has a fixed id, so it cannot be set up twice. */
@@ -12,11 +13,15 @@ export async function readWorkshop(): Promise<WorkshopSettings | null> {
   return row && settingsOf(row);
 }
 
-/** Creates the workshop and its first accounts, all or nothing; false if there is one already. */
+/**
+ * Creates the workshop and its first accounts, and notes that a demo is to have a past, all or nothing; false if there is a
+ * workshop already.
+ */
 export async function createWorkshop(
   settings: WorkshopSettings,
   accounts: readonly AccountToCreate[],
   now: Date,
+  { withPast = false }: { readonly withPast?: boolean } = {},
 ): Promise<boolean> {
   const db = database();
   const rows = accountRows(accounts, now);
@@ -25,6 +30,7 @@ export async function createWorkshop(
       db.workshop.create({ data: { id: ID, createdAt: now, ...columnsOf(settings) } }),
       db.user.createMany({ data: rows.users }),
       db.account.createMany({ data: rows.credentials }),
+      db.demoHistory.createMany({ data: withPast ? [demoHistoryRow(now)] : [] }),
     ]);
     return true;
   } catch (error) {

@@ -1,5 +1,4 @@
 import { DEFAULT_PASS_MARKS, type Role } from "@/lib/workshop";
-import { beginDemoHistory } from "@/prisma/stores/demo-history";
 import { createWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import { hashPassword } from "../passwords";
@@ -43,7 +42,6 @@ export async function openDemoWorkshop({ clock }: Pick<Caller, "clock">, { withP
     })),
   );
   const settings = { name: WORKSHOP, allowsOwnAccounts: true, passMarks: DEFAULT_PASS_MARKS };
-  if (!(await createWorkshop(settings, rows, clock()))) return refuse("already-set-up");
-  if (withPast) await beginDemoHistory(clock());
+  if (!(await createWorkshop(settings, rows, clock(), { withPast }))) return refuse("already-set-up");
   return { ok: true, workshop: WORKSHOP, accounts } as const;
 }

@@ -4,6 +4,7 @@ import { joinWorkshop, OWN_ACCOUNTS } from "@/app/_server/use-cases/join-worksho
 import { openDemoWorkshop } from "@/app/_server/use-cases/open-demo-workshop";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { database } from "@/prisma/client";
+import { readDemoHistory } from "@/prisma/stores/demo-history";
 import { readWorkshop, updateWorkshop } from "@/prisma/stores/workshops";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { clock } from "./workshop";
@@ -70,6 +71,25 @@ describe("the demo workshop", () => {
       });
       expect(await isPassword(user.accounts[0].password ?? "", password)).toBe(true);
     }
+  });
+});
+
+describe("the past of a demo workshop", () => {
+  test("is noted with the workshop, if there is to be one", async () => {
+    expect(await openDemoWorkshop({ clock }, { withPast: true })).toMatchObject({ ok: true });
+    expect(await readDemoHistory()).toEqual({ openedAt: clock(), done: 0, total: 0, finishedAt: null });
+  });
+
+  test("is not noted for people only", async () => {
+    await openDemoWorkshop({ clock }, { withPast: false });
+    expect(await readDemoHistory()).toBeNull();
+  });
+
+  test("leaves no workshop behind where it cannot be noted: nobody would know its passwords", async () => {
+    await database().demoHistory.create({ data: { id: "demo", openedAt: clock() } });
+    expect(await openDemoWorkshop({ clock }, { withPast: true })).toMatchObject({ ok: false });
+    expect(await readWorkshop()).toBeNull();
+    expect(await database().user.count()).toBe(0);
   });
 });
 
