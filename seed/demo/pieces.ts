@@ -3,7 +3,7 @@ import type { JointKind } from "@/lib/weld";
 import { DEMO_PAPERS } from "./papers";
 
 /** A piece of the demo's past, always the same one. */
-export interface DemoPiece {
+interface DemoPiece {
   readonly key: string;
   readonly kind: JointKind;
   /** What a paper fixes of it; null for practice. */
@@ -39,7 +39,7 @@ const both = (key: string): DemoPiece[] => [
 ];
 
 /** Everything that is made for the past, in the order in which it is needed. */
-export const DEMO_PIECES: readonly DemoPiece[] = [
+const DEMO_PIECES: readonly DemoPiece[] = [
   ...practised("butt", PLATES),
   ...practised("fillet", FILLETS),
   ...both("morning-1"),
@@ -79,9 +79,8 @@ export function openPieces(maker: PieceMaker, wait: (ms: number) => Promise<void
     const at = DEMO_PIECES.findIndex((piece) => piece.key === key);
     if (at < 0) throw new Error(`the demo has no piece ${key}`);
     const next = DEMO_PIECES[at + 1];
-    const own = finished(DEMO_PIECES[at]);
-    if (next && !made.has(next.key)) await order(next, 0);
-    const specimenId = await own;
+    const isAhead = next && !made.has(next.key);
+    const [specimenId] = await Promise.all([finished(DEMO_PIECES[at]), isAhead && order(next, 0)]);
     made.set(key, specimenId);
     return specimenId;
   };

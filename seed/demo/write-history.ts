@@ -9,6 +9,8 @@ interface WriteOptions {
   readonly now: () => Date;
   /** Between two entries, so that whoever works meanwhile is not kept waiting. */
   readonly rest: () => Promise<void>;
+  /** Before an entry that failed is tried again. */
+  readonly pause: () => Promise<void>;
   readonly report: (what: string, error: unknown) => void;
 }
 
@@ -17,11 +19,11 @@ const TRIES = 3;
 
 /**
  * Writes the past of the demo workshop, through the use cases that everybody's work goes through, from where it was left. What was
- * cut short is gone over again; each entry leaves alone what it finds done.
+ * cut short is gone over again; each entry leaves alone what it finds done. Throws where the database does not take how far it is.
  */
 export async function writeHistory(
   { piece, specimens }: Pick<Writing, "piece" | "specimens">,
-  { now, rest, report, classes }: WriteOptions,
+  { now, rest, pause, report, classes }: WriteOptions,
 ): Promise<void> {
   const kept = await readDemoHistory();
   if (!kept || kept.finishedAt !== null) return;
@@ -29,13 +31,14 @@ export async function writeHistory(
   const entries = demoHistory(openedAt, classes);
   for (let n = kept.done; n < entries.length; n++) {
     await noteDemoProgress(n, entries.length);
-    for (let tries = 0; tries < TRIES; tries++) {
+    for (let tries = 1; tries <= TRIES; tries++) {
       try {
         await entries[n].write({ openedAt, piece, specimens });
         break;
       } catch (error) {
         report(`entry ${n + 1} of the demo's history could not be written`, error);
-        await holdSitting(null);
+        // while it is tried again, its sitting stays out of reach of today's clock
+        await (tries < TRIES ? pause() : holdSitting(null));
       }
     }
     await rest();

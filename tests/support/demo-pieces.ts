@@ -18,14 +18,11 @@ function withOutlines<T extends Truth>(truth: T): T {
 }
 
 /** Makes pieces for the demo in no time: their truths are drawn, and no surface stands behind them. */
-export function drawnPieces(): PieceMaker & { readonly ordered: string[] } {
-  const ordered: string[] = [];
+export function drawnPieces(): PieceMaker {
   return {
-    ordered,
     async orderNamed(kind, asked, seed) {
       const known = await findSpecimenBySeed(seed);
       if (known) return { specimenId: known };
-      ordered.push(seed);
       const specimenId = `piece-${seed.replaceAll("/", "-")}`;
       await orderSpecimen({ id: specimenId, kind, seed, asked }, "ahead", new Date("2026-03-02T08:00:00Z"));
       const random = randomStream(seed);

@@ -98,7 +98,7 @@ function momentsOf(plan: DemoSitting, stored: StoredSitting, tutorName: string):
   const { ends, at: begin } = plan;
   const by = async (signInName: string, at: Date) => callerAt(await personOf(signInName), at);
   const tutor = (at: Date) => by(tutorName, at);
-  const over = ["is-closed", "is-released", "is-void", "already-begun"];
+  const over = ["is-closed", "is-released", "is-void", "is-paused", "already-begun"];
   const all: Moment[] = [
     { at: minutesAfter(begin, -12), act: async (at) => done(openSitting(await tutor(at), id), ...over) },
     { at: begin, act: async (at) => done(beginSitting(await tutor(at), id), ...over) },

@@ -42,6 +42,9 @@ const few = (demoClass: DemoClasses[number]) => ({
 });
 const FEW: DemoClasses = [few(DEMO_CLASSES[0]), few(DEMO_CLASSES[1])];
 
+/** The sitting that is held whenever an entry is about to be tried again. */
+const heldMeanwhile: (string | null)[] = [];
+
 class PowerCut extends Error {}
 
 /** Writes the past from where it stands, until the power goes after so many entries; what went wrong. */
@@ -53,6 +56,9 @@ async function write(entries = Number.POSITIVE_INFINITY): Promise<readonly strin
     now: () => OPENED,
     rest: async () => {
       if (++rests >= entries) throw new PowerCut();
+    },
+    pause: async () => {
+      heldMeanwhile.push(await readHeldSitting());
     },
     report: (_what: string, error: unknown) => problems.push(String(error)),
   };
@@ -162,8 +168,14 @@ test("the past is whole, and the same wherever it was cut short", { timeout: 480
   }
   expect([...new Set(kinds)].sort()).toEqual(expect.arrayContaining(["first", "re-sit", "void"]));
 
-  // once more, cut short again and again
+  // the power goes before it is noted that the sitting is paused
   const whole = await marksWritten();
+  const { total } = await database().demoHistory.findFirstOrThrow();
+  await database().demoHistory.updateMany({ data: { done: total - 2, finishedAt: null } });
+  expect(await write()).toEqual([]);
+  expect(await marksWritten()).toEqual(whole);
+
+  // once more, cut short again and again
   await database().$transaction([
     database().sitting.deleteMany(),
     database().practice.deleteMany(),
@@ -182,5 +194,8 @@ test("the past is whole, and the same wherever it was cut short", { timeout: 480
   expect(await write()).toEqual([]);
   expect(problems).toEqual(problems.map(() => "Error: the database is gone"));
   expect(problems.length).toBeGreaterThan(1);
+  expect(heldMeanwhile).toHaveLength(problems.length);
+  // what failed in a sitting is tried again while today's clock leaves that sitting alone
+  expect(heldMeanwhile.some((id) => id !== null)).toBe(true);
   expect(await marksWritten()).toEqual(whole);
 });
