@@ -22,8 +22,8 @@ export function DemoNotice({ done, total }: DemoNoticeProps) {
     <div className="mt-4 max-w-3xl rounded border-found border-l-4 bg-paper-2 px-4 py-3 text-sm print:hidden">
       <p>
         The demo's history is being written: {total === 0 ? "it begins in a moment" : `${done} of ${total} entries`}.
-        Classes, practice and sittings come up here day by day. You can look round meanwhile; nothing you do is in its
-        way.
+        Classes, practice and sittings come up here day by day. Until it is done, please leave the two classes, their
+        people and sittings, and the three papers as they are. You can use everything else.
       </p>
       {total > 0 && (
         <progress
