@@ -6,8 +6,8 @@ import { LEARNER, TUTOR } from "./people";
 import { Timing } from "./timing";
 
 const USAGE = `A whole class in one sitting, at the built server and on a database of its own: everybody comes in and starts, saves every
-2 to 5 seconds, and hands in at the same moment. Prints how long the answers took; ends with code 1 if one was wrong or a save
-was lost.
+2 to 5 seconds, and hands in at the same moment. Prints how long the answers took; ends with code 1 if one was wrong, a save was
+lost, or pieces or marks did not come in time.
 
   npm run load -- [--learners 24] [--seconds 90] [--forms own|same] [--port 3992]`;
 
@@ -28,6 +28,9 @@ const [learners, seconds, port] = [values.learners, values.seconds, values.port]
 /** Between two saves of somebody who writes, ms. */
 const SAVES_EVERY = [2000, 5000] as const;
 const MOST_CALLS = 15;
+/** A run that is not so far by then has failed, s. */
+const PIECES_WITHIN = 1800;
+const MARKED_WITHIN = 120;
 
 interface Sitter {
   readonly session: Session;
@@ -79,6 +82,9 @@ async function sitTogether(): Promise<boolean> {
     const { pieces } = (await tutor.send("GET", at)).body;
     if (pieces.ready === pieces.all) break;
     if (pieces.failed > 0) await tutor.send("POST", `${at}/renew-pieces`);
+    if (performance.now() - begun > PIECES_WITHIN * 1000) {
+      throw new Error(`${pieces.ready} of ${pieces.all} pieces within ${PIECES_WITHIN} s`);
+    }
     await wait(1000);
   }
   log(`pieces made within ${Math.round((performance.now() - begun) / 1000)} s`);
@@ -110,8 +116,10 @@ async function sitTogether(): Promise<boolean> {
   const marked = await untilMarked(tutor, at);
   for (const one of [board, ...lives]) one.stop();
   for (const one of Object.values(timing)) console.log(String(one));
-  console.log(`saves lost: ${lost}; sections marked within ${marked} s of the hand-in`);
-  return lost > 0 || Object.values(timing).some(({ errors }) => errors > 0);
+  const inTime =
+    marked === null ? `not all marked after ${MARKED_WITHIN} s` : `marked within ${marked} s of the hand-in`;
+  console.log(`saves lost: ${lost}; sections ${inTime}`);
+  return marked === null || lost > 0 || Object.values(timing).some(({ errors }) => errors > 0);
 }
 
 async function sitterOf(session: Session, at: string, n: number): Promise<Sitter> {
@@ -160,12 +168,14 @@ async function countLost(sitters: readonly Sitter[]): Promise<number> {
   return lost;
 }
 
-async function untilMarked(tutor: Session, at: string): Promise<number> {
+/** Seconds until every section is marked; null where that does not come. */
+async function untilMarked(tutor: Session, at: string): Promise<number | null> {
   const begun = performance.now();
   for (;;) {
     const { learners: rows } = (await tutor.send("GET", at)).body;
     const runs = rows.flatMap((row: { runs: { mark: object | null }[] }) => row.runs);
     if (runs.every(({ mark }: { mark: object | null }) => mark !== null)) break;
+    if (performance.now() - begun > MARKED_WITHIN * 1000) return null;
     await wait(250);
   }
   return Math.round((performance.now() - begun) / 100) / 10;
