@@ -20,7 +20,8 @@ const inputSchema = z.strictObject({
 
 /**
  * Keeps where the caller has looked on the piece so far, as one window saw it. Each sending has all that was sent before in it,
- * so it may come twice, late or never. Nothing is marked by it, and nothing is taken once the report may change no more.
+ * so it may come twice, late or never. Nothing is marked by it. It is taken until the hand-in, after the report is closed as
+ * well; in a sitting, until the section is shut.
  */
 export async function keepViewTrail(caller: Caller, id: string, input: unknown) {
   const own = await requireOwnPractice(caller, id);

@@ -158,7 +158,6 @@ export const ROUTES: readonly RouteRow[] = [
 export const PAGES: readonly PageRow[] = [
   { at: "(bench)/practice/[id]", params: open, as: "openBench" },
   { at: "(learner)", as: "readToday" },
-  { at: "(learner)/progress", as: "readOwnProgress" },
   { at: "(learner)/account", as: "listOwnSessions" },
   { at: "(learner)/book-closed", as: "readClosedBook" },
   { at: "(learner)/drills", as: "readDrills" },
