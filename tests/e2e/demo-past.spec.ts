@@ -27,5 +27,5 @@ test("the demo opens at once, says on the desk how far its past is written, and 
   // the next entry may wait for a plate that is made anew, on a machine that is cold
   await expect.poll(entries, { timeout: 150_000 }).toBeGreaterThan(before);
   await page.goto(`${server.address}/desk/classes`);
-  await expect(page.getByRole("link", { name: "Morning inspectors" })).toBeVisible();
+  await expect(page.getByRole("link", { name: "Morning inspectors", exact: true })).toBeVisible();
 });

@@ -209,7 +209,7 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   const needs = page.getByRole("region", { name: "What needs you now" });
   await expect(needs.getByRole("link", { name: "Plan what is due again: Sitting bay, Short fillet" })).toBeVisible();
   await page.goto("/desk/classes");
-  await page.getByRole("link", { name: "Sitting bay" }).click();
+  await page.getByRole("link", { name: "Sitting bay", exact: true }).click();
   const standing = page.getByRole("region", { name: "Where everybody stands: Short fillet" });
   await expect(standing.getByRole("link", { name: /^Mark sheet of Wanda Prior, fillet weld/ })).toBeVisible();
   await expectAccessible(page);

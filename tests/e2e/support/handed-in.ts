@@ -33,8 +33,8 @@ function mixedReport(id: string, kind: "butt" | "fillet"): Report {
       id: `c${n}`,
       face,
       type,
-      // every third lies beside its place
-      start: tenths(start + (n % 3 === 2 ? 7 : 0)),
+      // every third lies before its place, as far as there is weld before it
+      start: tenths(n % 3 === 2 ? Math.max(0, start - 7) : start),
       end: isPoint ? null : tenths(end),
       across: tenths(across),
       size: size === null ? null : tenths(size * (n % 2 === 0 ? 1 : 1.6)),
