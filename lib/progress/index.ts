@@ -81,17 +81,16 @@ export {
   type Overview,
   overviewOf,
   overviewSchema,
-  type SectionCounts,
   type TypeCounts,
 } from "./tallies/overview";
 export {
   addPiece,
   addPieceTallies,
   EMPTY_PIECE_TALLY,
-  NOTHING,
   type PieceTally,
   pieceTallySchema,
 } from "./tallies/piece-tally";
+export { NOTHING } from "./tallies/section-counts";
 export { addSizeCounts, type SizeCounts, sizeOfStep } from "./tallies/size-counts";
 export { addObservations, addTallies, EMPTY_TALLY, type Tally } from "./tallies/tally";
 export {

@@ -1,10 +1,9 @@
 import { MARKED_SECTIONS } from "../../results";
-import { type FalseCallCounts, type FalseCallRate, falseCallRate } from "../statistics/false-calls";
+import { type FalseCallRate, falseCallRate } from "../statistics/false-calls";
 import { type Confusion, confusions } from "../statistics/naming";
 import { dimensionSizing, type Sizing, sizingByKind } from "../statistics/sizing";
-import { addCounts, mergeBy } from "../tallies/counts";
 import { addOverviews, EMPTY_OVERVIEW, type Overview } from "../tallies/overview";
-import { addCalled, addDimensions, EMPTY_PIECE_TALLY, type PieceTally } from "../tallies/piece-tally";
+import { addSectionCounts, EMPTY_SECTION_COUNTS, type SectionCounts } from "../tallies/section-counts";
 import { type MissedType, missedTypes } from "./missed-types";
 import { type ToTeach, toTeach } from "./to-teach";
 
@@ -42,19 +41,6 @@ export function classStanding(learners: readonly Overview[]): ClassStanding {
 }
 
 /** Sections of all kinds together, as far as they can be added up. */
-function allPieces({ sections }: Overview): FalseCallCounts & Pick<PieceTally, "pieces" | "dimensions"> {
-  return MARKED_SECTIONS.reduce<FalseCallCounts & Pick<PieceTally, "pieces" | "dimensions">>((sum, section) => {
-    const one = sections[section];
-    if (!one) return sum;
-    return {
-      pieces: sum.pieces + one.pieces,
-      clean: sum.clean + one.clean,
-      cleanCalled: sum.cleanCalled + one.cleanCalled,
-      weldLength: sum.weldLength + one.weldLength,
-      falseCalls: sum.falseCalls + one.falseCalls,
-      falseCallsOn: addCounts(sum.falseCallsOn, one.falseCallsOn),
-      clutter: mergeBy(sum.clutter, one.clutter, addCalled),
-      dimensions: mergeBy(sum.dimensions, one.dimensions, addDimensions),
-    };
-  }, EMPTY_PIECE_TALLY);
+function allPieces({ sections }: Overview): SectionCounts {
+  return MARKED_SECTIONS.flatMap((section) => sections[section] ?? []).reduce(addSectionCounts, EMPTY_SECTION_COUNTS);
 }

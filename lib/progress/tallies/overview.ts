@@ -4,24 +4,8 @@ import { MARKED_SECTIONS } from "../../results";
 import { addCounts, mergeBy } from "./counts";
 import type { LearnerTally } from "./learner-tally";
 import { addMoments } from "./moments";
-import { addCalled, addDimensions, pieceTallySchema } from "./piece-tally";
+import { addSectionCounts, sectionCountsSchema } from "./section-counts";
 import { typeTallySchema } from "./type-tally";
-
-const sectionCountsSchema = pieceTallySchema.pick({
-  pieces: true,
-  passed: true,
-  clean: true,
-  cleanCalled: true,
-  weldLength: true,
-  seconds: true,
-  timed: true,
-  marks: true,
-  falseCalls: true,
-  falseCallsOn: true,
-  clutter: true,
-  dimensions: true,
-});
-export type SectionCounts = z.infer<typeof sectionCountsSchema>;
 
 const typeCountsSchema = typeTallySchema.pick({
   total: true,
@@ -72,21 +56,6 @@ function mapValues<Name extends string, From, To>(
 export const addOverviews = (a: Overview, b: Overview): Overview => ({
   sections: mergeBy(a.sections, b.sections, addSectionCounts),
   types: mergeBy(a.types, b.types, addTypeCounts),
-});
-
-const addSectionCounts = (a: SectionCounts, b: SectionCounts): SectionCounts => ({
-  pieces: a.pieces + b.pieces,
-  passed: a.passed + b.passed,
-  clean: a.clean + b.clean,
-  cleanCalled: a.cleanCalled + b.cleanCalled,
-  weldLength: a.weldLength + b.weldLength,
-  seconds: a.seconds + b.seconds,
-  timed: a.timed + b.timed,
-  marks: a.marks + b.marks,
-  falseCalls: a.falseCalls + b.falseCalls,
-  falseCallsOn: addCounts(a.falseCallsOn, b.falseCallsOn),
-  clutter: mergeBy(a.clutter, b.clutter, addCalled),
-  dimensions: mergeBy(a.dimensions, b.dimensions, addDimensions),
 });
 
 const addTypeCounts = (a: TypeCounts, b: TypeCounts): TypeCounts => ({

@@ -1,41 +1,23 @@
 import { z } from "zod";
-import { CLUTTER } from "../../imperfections";
-import { DIMENSIONS } from "../../weld";
 import { isClean, SENTENCE_VERDICTS, type SectionObservations } from "../observations/observation";
 import { addCounts, type Counts, countOne, mergeBy } from "./counts";
-import { addDifference, addMoments, momentsSchema, NO_MOMENTS } from "./moments";
+import { addDifference, NO_MOMENTS } from "./moments";
+import {
+  addCalled,
+  addDimensions,
+  addSectionCounts,
+  EMPTY_SECTION_COUNTS,
+  NOTHING,
+  sectionCountsSchema,
+} from "./section-counts";
 import { callNameSchema, UNNAMED } from "./type-tally";
 
 const count = z.int().min(0);
-const calledAndTotal = z.strictObject({ total: count, called: count });
-/** A false call where not even clutter lies. */
-export const NOTHING = "nothing";
-
-const clutterNames = z.enum(CLUTTER);
-const onNames = z.enum([...CLUTTER, NOTHING]);
-
-const dimensionTallySchema = z.strictObject({ total: count, blank: count, difference: momentsSchema });
 const questionTallySchema = z.strictObject({ total: count, answered: count, right: count });
 
 /** What one learner, or a class together, did on whole pieces: everything that does not go by a type of imperfection. */
-export const pieceTallySchema = z.strictObject({
-  pieces: count,
-  passed: count,
-  /** Pieces without anything to find, and those of them with a false call. */
-  clean: count,
-  cleanCalled: count,
-  /** Weld looked at, micrometres: a plate has it on both faces. */
-  weldLength: count,
-  /** Time at the pieces whose time is known, and how many these are. */
-  seconds: count,
-  timed: count,
-  /** Thousandths of a mark. */
-  marks: count,
-  falseCalls: count,
-  falseCallsOn: z.partialRecord(onNames, count),
+export const pieceTallySchema = sectionCountsSchema.extend({
   falseCallsAs: z.partialRecord(callNameSchema, count),
-  clutter: z.partialRecord(clutterNames, calledAndTotal),
-  dimensions: z.partialRecord(z.enum(DIMENSIONS), dimensionTallySchema),
   /** By kind of question. */
   questions: z.record(z.string(), questionTallySchema),
   pieceSentences: z.partialRecord(z.enum(SENTENCE_VERDICTS), count),
@@ -43,19 +25,8 @@ export const pieceTallySchema = z.strictObject({
 export type PieceTally = z.infer<typeof pieceTallySchema>;
 
 export const EMPTY_PIECE_TALLY: PieceTally = {
-  pieces: 0,
-  passed: 0,
-  clean: 0,
-  cleanCalled: 0,
-  weldLength: 0,
-  seconds: 0,
-  timed: 0,
-  marks: 0,
-  falseCalls: 0,
-  falseCallsOn: {},
+  ...EMPTY_SECTION_COUNTS,
   falseCallsAs: {},
-  clutter: {},
-  dimensions: {},
   questions: {},
   pieceSentences: {},
 };
@@ -111,16 +82,6 @@ function addAll<Name extends string, T>(rows: readonly (readonly [Name, T])[], a
   );
 }
 
-type Called = z.infer<typeof calledAndTotal>;
-export const addCalled = (a: Called, b: Called): Called => ({ total: a.total + b.total, called: a.called + b.called });
-
-type DimensionTally = z.infer<typeof dimensionTallySchema>;
-export const addDimensions = (a: DimensionTally, b: DimensionTally): DimensionTally => ({
-  total: a.total + b.total,
-  blank: a.blank + b.blank,
-  difference: addMoments(a.difference, b.difference),
-});
-
 type QuestionTally = z.infer<typeof questionTallySchema>;
 const addQuestions = (a: QuestionTally, b: QuestionTally): QuestionTally => ({
   total: a.total + b.total,
@@ -130,19 +91,8 @@ const addQuestions = (a: QuestionTally, b: QuestionTally): QuestionTally => ({
 
 /** Both tallies together. */
 export const addPieceTallies = (a: PieceTally, b: PieceTally): PieceTally => ({
-  pieces: a.pieces + b.pieces,
-  passed: a.passed + b.passed,
-  clean: a.clean + b.clean,
-  cleanCalled: a.cleanCalled + b.cleanCalled,
-  weldLength: a.weldLength + b.weldLength,
-  seconds: a.seconds + b.seconds,
-  timed: a.timed + b.timed,
-  marks: a.marks + b.marks,
-  falseCalls: a.falseCalls + b.falseCalls,
-  falseCallsOn: addCounts(a.falseCallsOn, b.falseCallsOn),
+  ...addSectionCounts(a, b),
   falseCallsAs: addCounts(a.falseCallsAs, b.falseCallsAs),
-  clutter: mergeBy(a.clutter, b.clutter, addCalled),
-  dimensions: mergeBy(a.dimensions, b.dimensions, addDimensions),
   questions: mergeBy(a.questions, b.questions, addQuestions) as PieceTally["questions"],
   pieceSentences: addCounts(a.pieceSentences, b.pieceSentences),
 });
