@@ -1,15 +1,18 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { buildAllTallies, noteEverybody } from "@/app/_server/progress/build";
 import { settleSitting } from "@/app/_server/sittings/settle";
+import { findPieceToShow } from "@/app/_server/use-cases/find-piece-to-show";
 import { voidRun } from "@/app/_server/use-cases/govern-run";
 import { closeSitting, releaseSitting, voidSitting } from "@/app/_server/use-cases/govern-sitting";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
+import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { EMPTY_LEARNER_TALLY } from "@/lib/progress";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { database } from "@/prisma/client";
+import { enrol } from "@/prisma/stores/classes";
 import { beginBuilding, readTallyState, storeBuiltTally } from "@/prisma/stores/progress";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
@@ -139,6 +142,19 @@ describe("a sitting", () => {
     expect(learners.map(({ marks }) => marks.plate)).toEqual([[counted[0].markThousandths], []]);
     await must(releaseSitting(room.tutor, id));
     expect((await known(room.kim)).tally).toEqual(tally);
+  });
+
+  test("shows its piece to its own tutors alone, also where the learner is in another class too", async () => {
+    const room = await openRoom();
+    const { id } = await marked(room);
+    await enrol({ groupId: "other-class", accounts: [], learnerIds: ["kim"] }, room.now());
+    await must(releaseSitting(room.tutor, id));
+    const [own, other] = [
+      await must(findPieceToShow(room.tutor, "class", "root-concavity")),
+      await must(findPieceToShow(room.stranger, "other-class", "root-concavity")),
+    ];
+    expect(other.practiceId).toBeNull();
+    expect(await readMarkSheet(room.tutor, own.practiceId ?? "none")).toMatchObject({ ok: true });
   });
 
   test("released even where marks were shown at once", async () => {
