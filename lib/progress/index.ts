@@ -76,11 +76,11 @@ export type { Counts } from "./tallies/counts";
 export { addSections, EMPTY_LEARNER_TALLY, type LearnerTally, wholeTally } from "./tallies/learner-tally";
 export type { Moments } from "./tallies/moments";
 export {
-  addOverviews,
   EMPTY_OVERVIEW,
   type Overview,
   overviewOf,
   overviewSchema,
+  sumOverviews,
   type TypeCounts,
 } from "./tallies/overview";
 export {

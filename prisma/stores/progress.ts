@@ -7,7 +7,7 @@ import {
   PROGRESS_VERSION,
   type SectionObservations,
 } from "@/lib/progress";
-import type { MarkedSection } from "@/lib/results";
+import { type MarkedSection, SECTIONS } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
 import { Prisma } from "../generated/client/client";
 import { observationsColumn, overviewColumn } from "../progress-columns";
@@ -96,17 +96,19 @@ export async function listLatestMarks(userIds: readonly string[], atMost: number
   const rows = await database().$queryRaw<
     readonly { readonly userId: string; readonly section: MarkedSection; readonly thousandths: number | bigint }[]
   >`
-    SELECT "userId", "section", "thousandths" FROM (
-      SELECT p."userId" AS "userId", a."section" AS "section",
-        COALESCE(a."reviewedThousandths", a."markThousandths") AS "thousandths",
-        ROW_NUMBER() OVER (PARTITION BY p."userId", a."section" ORDER BY p."handedInAt" DESC, p."id" DESC) AS "place"
-      FROM "Practice" p
-        JOIN "Attempt" a ON a."practiceId" = p."id"
-        LEFT JOIN "SectionRun" r ON r."practiceId" = p."id"
-        LEFT JOIN "Sitting" s ON s."id" = r."sittingId"
-      WHERE p."userId" IN (${Prisma.join([...userIds])}) AND p."handedInAt" IS NOT NULL
-        AND (r."id" IS NULL OR (r."state" IN ('handedIn', 'expired') AND s."state" = 'released'))
-    ) AS "latest" WHERE "place" <= ${atMost} ORDER BY "userId", "section", "place" DESC`;
+    SELECT u."id" AS "userId", a."section" AS "section",
+      COALESCE(a."reviewedThousandths", a."markThousandths") AS "thousandths"
+    FROM "User" u CROSS JOIN (SELECT DISTINCT value AS "name" FROM json_each(${JSON.stringify(SECTIONS)})) AS k
+      CROSS JOIN "Practice" p ON p."id" IN (
+        SELECT q."id" FROM "Practice" q
+          LEFT JOIN "SectionRun" r ON r."practiceId" = q."id"
+          LEFT JOIN "Sitting" s ON s."id" = r."sittingId"
+        WHERE q."userId" = u."id" AND q."section" = k."name" AND q."handedInAt" IS NOT NULL
+          AND (r."id" IS NULL OR (r."state" IN ('handedIn', 'expired') AND s."state" = 'released'))
+        ORDER BY q."handedInAt" DESC, q."id" DESC LIMIT ${atMost})
+      CROSS JOIN "Attempt" a ON a."practiceId" = p."id" AND a."section" = k."name"
+    WHERE u."id" IN (${Prisma.join([...userIds])})
+    ORDER BY u."id", a."section", p."handedInAt", p."id"`;
   return rows.map(({ thousandths, ...row }) => ({ ...row, thousandths: Number(thousandths) }));
 }
 

@@ -6,6 +6,7 @@ import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { CLUTTER, IMPERFECTION_TYPES, imperfection } from "@/lib/imperfections";
 import { addSections, classStanding, EMPTY_LEARNER_TALLY, readinessOf, type SectionObservations } from "@/lib/progress";
 import { type RandomStream, randomStream } from "@/lib/random";
+import type { Section } from "@/lib/results";
 import { DEFAULT_PASS_MARKS } from "@/lib/workshop";
 import { closeDatabase, database } from "@/prisma/client";
 import { createClass, enrol } from "@/prisma/stores/classes";
@@ -71,9 +72,10 @@ async function storeMarks(userId: string, observed: readonly SectionObservations
     data: [{ id: userId, seed: userId, state: "taken", createdAt: NOW }],
   });
   await database().practice.createMany({
-    data: observed.map((_, n) => ({
+    data: observed.map(({ section }, n) => ({
       id: idOf(n),
       userId,
+      section: section as Section,
       specimenId: userId,
       state: "handedIn" as const,
       report: { filling: "x".repeat(4000) },

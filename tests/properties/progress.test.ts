@@ -4,6 +4,7 @@ import { IMPERFECTION_TYPES, type ImperfectionType } from "@/lib/imperfections";
 import { clopperPearsonInterval, poissonInterval, wilsonInterval } from "@/lib/math";
 import {
   addObservations,
+  addSections,
   addTallies,
   afterSection,
   type Candidate,
@@ -13,18 +14,24 @@ import {
   detectionAgainstClutter,
   detectionByType,
   detectionCurve,
+  EMPTY_LEARNER_TALLY,
   EMPTY_TALLY,
+  EMPTY_TYPE_TALLY,
   falseCallsOf,
   findsBySize,
   NEW_LEARNER,
   namingMatrix,
   observationsOf,
+  overviewOf,
+  overviewSchema,
   placing,
   type SectionObservations,
   sectionObservationsSchema,
   sizingByKind,
   squareTable,
+  sumOverviews,
   type Tally,
+  typeTallySchema,
 } from "@/lib/progress";
 import { randomStream } from "@/lib/random";
 import { EMPTY_REPORT } from "@/lib/report";
@@ -143,6 +150,33 @@ describe("tallies", () => {
       }),
       { numRuns: 100 },
     );
+  });
+
+  test("extracts of learners come to the extract of all their sections, and are read as they were written", () => {
+    const extract = (sections: readonly SectionObservations[]) =>
+      overviewOf(addSections(EMPTY_LEARNER_TALLY, sections));
+    fc.assert(
+      fc.property(someSections, fc.nat(8), fc.nat(8), (sections, a, b) => {
+        const [from, to] = [Math.min(a, b), Math.max(a, b)];
+        const learners = [sections.slice(0, from), sections.slice(from, to), sections.slice(to)].map(extract);
+        const together = sumOverviews(learners);
+        expect(together).toEqual(extract(sections));
+        expect(overviewSchema.parse(JSON.parse(JSON.stringify(together)))).toEqual(together);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  test.each([
+    ["a name that is none", { scratchy: 1 }],
+    ["less than nothing", { "crater-crack": -1 }],
+    ["a part of one", { "crater-crack": 0.5 }],
+    ["a text", { "crater-crack": "1" }],
+    ["a list", [1]],
+    ["nothing", null],
+  ])("names with %s are no counts", (_, calledAs) => {
+    expect(typeTallySchema.safeParse({ ...EMPTY_TYPE_TALLY, calledAs }).success).toBe(false);
+    expect(typeTallySchema.safeParse({ ...EMPTY_TYPE_TALLY, calledAs: { "crater-crack": 1 } }).success).toBe(true);
   });
 
   test("count every imperfection, find and name once", () => {

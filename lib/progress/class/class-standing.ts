@@ -2,7 +2,7 @@ import { MARKED_SECTIONS } from "../../results";
 import { type FalseCallRate, falseCallRate } from "../statistics/false-calls";
 import { type Confusion, confusions } from "../statistics/naming";
 import { dimensionSizing, type Sizing, sizingByKind } from "../statistics/sizing";
-import { addOverviews, EMPTY_OVERVIEW, type Overview } from "../tallies/overview";
+import { type Overview, sumOverviews } from "../tallies/overview";
 import { addSectionCounts, EMPTY_SECTION_COUNTS, type SectionCounts } from "../tallies/section-counts";
 import { type MissedType, missedTypes } from "./missed-types";
 import { type ToTeach, toTeach } from "./to-teach";
@@ -23,7 +23,7 @@ export interface ClassStanding {
 
 /** The standing of a class from the extracts of its learners, in their order. */
 export function classStanding(learners: readonly Overview[]): ClassStanding {
-  const together = learners.reduce(addOverviews, EMPTY_OVERVIEW);
+  const together = sumOverviews(learners);
   const pieces = allPieces(together);
   const figures = {
     missed: missedTypes(learners, together),

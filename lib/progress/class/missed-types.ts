@@ -1,7 +1,7 @@
 import type { ImperfectionType } from "../../imperfections";
 import { detectionByType } from "../statistics/detection-by-type";
 import type { Share } from "../statistics/share";
-import { addOverviews, EMPTY_OVERVIEW, type Overview } from "../tallies/overview";
+import { type Overview, sumOverviews } from "../tallies/overview";
 
 /** From so many of a type on it is said of a single learner whether more than half are found. Common practice, no source. */
 export const JUDGED_FROM = 4;
@@ -25,10 +25,7 @@ export interface MissedType {
 }
 
 /** Types that a class had before it, those most surely missed first (`detectionByType`). */
-export function missedTypes(
-  learners: readonly Overview[],
-  together = learners.reduce(addOverviews, EMPTY_OVERVIEW),
-): MissedType[] {
+export function missedTypes(learners: readonly Overview[], together = sumOverviews(learners)): MissedType[] {
   return detectionByType(together.types).map(({ type, found }) => {
     const byLearner = learners.map(({ types }): FoundOf | null => {
       const counts = types[type];

@@ -1,7 +1,7 @@
 import { CLUTTER, type Clutter } from "../../imperfections";
 import { type Interval, poissonInterval } from "../../math";
 import type { PieceTally } from "../tallies/piece-tally";
-import { type CallName, callNameSchema, type TypeTallies } from "../tallies/type-tally";
+import { CALL_NAMES, type CallName, type TypeTallies } from "../tallies/type-tally";
 import { type Share, shareOf } from "./share";
 
 /** How often something is called where nothing is to be called. */
@@ -57,12 +57,10 @@ export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls
     Object.values(types).reduce((total, tally) => total + tally[part], 0);
   return {
     ...falseCallRate(pieces),
-    as: callNameSchema.options
-      .flatMap((name) => {
-        const times = falseCallsAs[name];
-        return times ? [{ name, count: times }] : [];
-      })
-      .sort((a, b) => b.count - a.count),
+    as: CALL_NAMES.flatMap((name) => {
+      const times = falseCallsAs[name];
+      return times ? [{ name, count: times }] : [];
+    }).sort((a, b) => b.count - a.count),
     neutral: shareOf(sum("neutralCalled"), sum("neutral")),
   };
 }

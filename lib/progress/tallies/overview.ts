@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
 import { MARKED_SECTIONS } from "../../results";
-import { addCounts, mergeBy } from "./counts";
+import { gatherBy, sumCounts } from "./counts";
 import type { LearnerTally } from "./learner-tally";
-import { addMoments } from "./moments";
+import { addMoments, NO_MOMENTS } from "./moments";
 import { addSectionCounts, sectionCountsSchema } from "./section-counts";
 import { typeTallySchema } from "./type-tally";
 
@@ -52,17 +52,26 @@ function mapValues<Name extends string, From, To>(
   return Object.fromEntries(entries.map(([name, value]) => [name, make(value)])) as { [name in Name]?: To };
 }
 
-/** Both together, as of a class. */
-export const addOverviews = (a: Overview, b: Overview): Overview => ({
-  sections: mergeBy(a.sections, b.sections, addSectionCounts),
-  types: mergeBy(a.types, b.types, addTypeCounts),
+/** All together, as of a class. Added up type by type, since a record copied for every learner takes longer than reading it. */
+export const sumOverviews = (all: readonly Overview[]): Overview => ({
+  sections: gatherBy(
+    all.map(({ sections }) => sections),
+    (tallies) => tallies.reduce(addSectionCounts),
+  ),
+  types: gatherBy(
+    all.map(({ types }) => types),
+    sumTypeCounts,
+  ),
 });
 
-const addTypeCounts = (a: TypeCounts, b: TypeCounts): TypeCounts => ({
-  total: a.total + b.total,
-  found: a.found + b.found,
-  namedRight: a.namedRight + b.namedRight,
-  namedAlike: a.namedAlike + b.namedAlike,
-  calledAs: addCounts(a.calledAs, b.calledAs),
-  size: addMoments(a.size, b.size),
-});
+function sumTypeCounts(all: readonly TypeCounts[]): TypeCounts {
+  const sum = (of: (counts: TypeCounts) => number) => all.reduce((total, counts) => total + of(counts), 0);
+  return {
+    total: sum(({ total }) => total),
+    found: sum(({ found }) => found),
+    namedRight: sum(({ namedRight }) => namedRight),
+    namedAlike: sum(({ namedAlike }) => namedAlike),
+    calledAs: sumCounts(all.map(({ calledAs }) => calledAs)),
+    size: all.reduce((moments, { size }) => addMoments(moments, size), NO_MOMENTS),
+  };
+}

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isClean, SENTENCE_VERDICTS, type SectionObservations } from "../observations/observation";
-import { addCounts, type Counts, countOne, mergeBy } from "./counts";
+import { addCounts, type Counts, countOne, countsSchema, mergeBy } from "./counts";
 import { addDifference, NO_MOMENTS } from "./moments";
 import {
   addCalled,
@@ -10,17 +10,17 @@ import {
   NOTHING,
   sectionCountsSchema,
 } from "./section-counts";
-import { callNameSchema, UNNAMED } from "./type-tally";
+import { CALL_NAMES, UNNAMED } from "./type-tally";
 
 const count = z.int().min(0);
 const questionTallySchema = z.strictObject({ total: count, answered: count, right: count });
 
 /** What one learner, or a class together, did on whole pieces: everything that does not go by a type of imperfection. */
 export const pieceTallySchema = sectionCountsSchema.extend({
-  falseCallsAs: z.partialRecord(callNameSchema, count),
+  falseCallsAs: countsSchema(CALL_NAMES),
   /** By kind of question. */
   questions: z.record(z.string(), questionTallySchema),
-  pieceSentences: z.partialRecord(z.enum(SENTENCE_VERDICTS), count),
+  pieceSentences: countsSchema(SENTENCE_VERDICTS),
 });
 export type PieceTally = z.infer<typeof pieceTallySchema>;
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { CLUTTER } from "../../imperfections";
 import { DIMENSIONS } from "../../weld";
-import { addCounts, mergeBy } from "./counts";
+import { addCounts, countsSchema, mergeBy } from "./counts";
 import { addMoments, momentsSchema } from "./moments";
 
 const count = z.int().min(0);
@@ -26,7 +26,7 @@ export const sectionCountsSchema = z.strictObject({
   /** Thousandths of a mark. */
   marks: count,
   falseCalls: count,
-  falseCallsOn: z.partialRecord(z.enum([...CLUTTER, NOTHING]), count),
+  falseCallsOn: countsSchema([...CLUTTER, NOTHING]),
   clutter: z.partialRecord(z.enum(CLUTTER), calledAndTotal),
   dimensions: z.partialRecord(z.enum(DIMENSIONS), dimensionTallySchema),
 });

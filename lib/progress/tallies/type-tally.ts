@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { IMPERFECTION_TYPES, type ImperfectionType, likeness } from "../../imperfections";
 import { SENTENCE_VERDICTS, type TruthObservation } from "../observations/observation";
-import { addCounts, countOne, mergeBy } from "./counts";
+import { addCounts, countOne, countsSchema, mergeBy } from "./counts";
 import { addDifference, addMoments, momentsSchema, NO_MOMENTS } from "./moments";
 import { addSizeCounts, countSize, sizeCountsSchema } from "./size-counts";
 
@@ -9,8 +9,8 @@ const count = z.int().min(0);
 /** A find without a type was named nothing. */
 export const UNNAMED = "unnamed";
 /** What a call can be called. */
-export const callNameSchema = z.enum([UNNAMED, ...IMPERFECTION_TYPES]);
-export type CallName = z.infer<typeof callNameSchema>;
+export const CALL_NAMES = [UNNAMED, ...IMPERFECTION_TYPES] as const;
+export type CallName = (typeof CALL_NAMES)[number];
 
 /** What one learner, or all of a class together, made of all imperfections of one type. Neutral features count apart. */
 export const typeTallySchema = z.strictObject({
@@ -22,7 +22,7 @@ export const typeTallySchema = z.strictObject({
   namedWrong: count,
   unnamed: count,
   /** Finds by what they were called, the right name included. */
-  calledAs: z.partialRecord(callNameSchema, count),
+  calledAs: countsSchema(CALL_NAMES),
   /** Differences, written less true, in thousandths of a millimetre. */
   size: momentsSchema,
   start: momentsSchema,
@@ -30,7 +30,7 @@ export const typeTallySchema = z.strictObject({
   across: momentsSchema,
   /** How many there were and were found at each size that strikes the eye. */
   bySize: sizeCountsSchema,
-  sentences: z.partialRecord(z.enum(SENTENCE_VERDICTS), count),
+  sentences: countsSchema(SENTENCE_VERDICTS),
   neutral: count,
   neutralCalled: count,
 });
