@@ -7,7 +7,7 @@ import { HistoryFigures } from "./history-figures";
 import { MeasuringFigure } from "./measuring-figure";
 import { NamingFigure } from "./naming-figure";
 import "./progress.css";
-import { WayOfWorking } from "./way-of-working";
+import { EarlyAndLateFigure, WayOfWorking } from "./way-of-working";
 
 interface ProgressAccountProps {
   readonly progress: LearnerProgress;
@@ -34,6 +34,7 @@ export function ProgressAccount({ progress, whenEmpty }: ProgressAccountProps) {
       <MeasuringFigure tally={progress.tally} />
       <FalseCallsFigure tally={progress.tally} />
       <WayOfWorking tally={progress.tally} latest={progress.latest} />
+      <EarlyAndLateFigure latest={progress.latest} />
       <p className="mt-4 max-w-3xl text-ink-2 text-sm">
         From what was handed in for practice and from sittings whose marks are released. Intervals hold with 95 %
         confidence. What a tutor overruled changes a mark and not what was found, named or measured.

@@ -24,6 +24,7 @@ export { afterOutcome, chanceOf, NEW_SKILL, type Skill, type Standing, standingO
 export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";
 export { type MarkDistribution, markDistribution } from "./marks/distribution";
 export { partScores } from "./marks/part-scores";
+export { findsEarlyAndLate, THIRDS, type Third } from "./observations/early-and-late";
 export {
   type ClutterObservation,
   clutterObservationSchema,

@@ -1,5 +1,5 @@
-import { expect, test } from "vitest";
-import { type SectionObservations, stepsAlong, type TruthObservation } from "@/lib/progress";
+import { describe, expect, test } from "vitest";
+import { findsEarlyAndLate, type SectionObservations, stepsAlong, type TruthObservation } from "@/lib/progress";
 
 const find = (face: TruthObservation["face"], start: number, order: number | null): TruthObservation => ({
   truthId: `${face}-${start}`,
@@ -56,4 +56,55 @@ test("steps are counted on each face by itself, in the order of the report, and 
 
 test("a single find is no step", () => {
   expect(stepsAlong([piece([find("cap", 10, 1), find("root", 20, 2)])])).toEqual({ along: 0, all: 0 });
+});
+
+describe("early and late", () => {
+  const counts = (truths: readonly TruthObservation[]) => {
+    const { first, middle, last } = findsEarlyAndLate([piece(truths)]);
+    return [first, middle, last].map(({ count, of }) => [count, of]);
+  };
+  const walked = [find("cap", 10, 1), find("cap", 100, 2), find("cap", 200, 3)];
+
+  test("finds count where they were written, misses where the nearest find was", () => {
+    // 190 lies nearest to the third, 60 nearer to the second, 50 nearer to the first
+    const missed = [find("cap", 190, null), find("cap", 60, null), find("cap", 50, null)];
+    expect(counts([...walked, ...missed])).toEqual([
+      [1, 2],
+      [1, 2],
+      [1, 2],
+    ]);
+    // written from the far end, the same misses lie the other way round
+    const back = walked.map((truth) => ({ ...truth, order: 4 - (truth.order ?? 0) }));
+    expect(counts([...back, find("cap", 190, null)])).toEqual([
+      [1, 2],
+      [1, 1],
+      [1, 1],
+    ]);
+  });
+
+  test("each face has an order of its own, whatever was written between", () => {
+    const cap = walked.map((truth, n) => ({ ...truth, order: 2 * n + 2 }));
+    expect(counts([...cap, find("root", 10, 1), find("root", 90, 3), find("cap", 0, null)])).toEqual([
+      [1, 2],
+      [1, 1],
+      [1, 1],
+    ]);
+  });
+
+  test("neutral features, misalignment and faces with two finds are left out", () => {
+    const neutral = { ...find("cap", 12, null), neutral: true };
+    const bent = { ...find("cap", 0, null), type: "angular-misalignment" as const, end: 300 };
+    const root = [find("root", 5, 4), find("root", 50, 5), find("root", 100, null)];
+    expect(counts([...walked, neutral, bent, ...root])).toEqual([
+      [1, 1],
+      [1, 1],
+      [1, 1],
+    ]);
+  });
+
+  test("every third of seven finds has two or three", () => {
+    expect(counts(Array.from({ length: 7 }, (_, n) => find("fillet", 10 * n, n + 1))).map(([, of]) => of)).toEqual([
+      3, 2, 2,
+    ]);
+  });
 });
