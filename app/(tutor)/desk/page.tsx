@@ -14,6 +14,7 @@ import { DeskLinks } from "./desk-links";
 import { NeedsMe } from "./needs-me";
 import { SettingsForm } from "./settings-form";
 import { describeSittings } from "./sittings/describe-sittings";
+import { WhatClassesMiss } from "./what-classes-miss";
 
 export const metadata: Metadata = { title: "Desk" };
 
@@ -40,6 +41,7 @@ export default async function DeskPage() {
           { href: "/desk/criteria", title: "Criteria", text: "Criteria of your own: in-house limits." },
         ]}
       />
+      <WhatClassesMiss classes={classes} />
       <AccessDesk
         learners={withoutClass}
         tutors={tutors}
