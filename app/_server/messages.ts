@@ -237,6 +237,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "Your piece is still being made. Your clock stands still; the section opens as soon as the piece is there.",
   },
+  "section-elsewhere": {
+    status: 409,
+    sentence:
+      "You have a section of another sitting open, so this one was not started and its clock stands still. Hand that one in first, or ask your tutor to close it.",
+  },
   "not-reviewable": {
     status: 409,
     sentence:

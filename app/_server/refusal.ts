@@ -53,6 +53,7 @@ const OWN_CODES = [
   "nobody-expected",
   "not-expected",
   "piece-not-made",
+  "section-elsewhere",
   "book-closed",
   "not-reviewable",
   "no-such-line",

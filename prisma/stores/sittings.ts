@@ -165,11 +165,12 @@ export async function listSittingsToSweep(): Promise<readonly string[]> {
   return rows.flatMap(({ id }) => (id === held ? [] : [id]));
 }
 
-/** Sittings in which a learner has a section with a closed book that was started and is not closed, as far as is stored. */
-export async function listClosedBooks(userId: string): Promise<readonly string[]> {
+/** Sittings in which a learner has a section that was started and is not closed, as far as is stored. */
+export async function listSittingsAt(userId: string): Promise<readonly string[]> {
   const rows = await database().sectionRun.findMany({
-    where: { userId, state: { in: ["running", "paused"] }, practice: { book: "closed" } },
+    where: { userId, state: { in: ["running", "paused"] } },
     orderBy: { id: "asc" },
+    distinct: ["sittingId"],
     select: { sittingId: true },
   });
   return rows.map(({ sittingId }) => sittingId);

@@ -6,6 +6,7 @@ import { describeProblem } from "../input-problem";
 import { requireOwnRun } from "../permissions";
 import { refuse } from "../refusal";
 import { type Change, changeSitting, runStep } from "../sittings/change-sitting";
+import { otherSittingOf } from "../sittings/closed-book";
 import { liveRunOf, pieceOf } from "../sittings/own-view";
 import { readTogether } from "../sittings/read-together";
 import { windowIdSchema } from "./save-report";
@@ -13,8 +14,8 @@ import { windowIdSchema } from "./save-report";
 const windowInput = z.strictObject({ windowId: windowIdSchema });
 
 /**
- * Starts the clock of one of the caller's sections, once its piece is made; the window that asks is the one that writes.
- * Starting again changes nothing.
+ * Starts the clock of one of the caller's sections, once its piece is made and nothing of another sitting is open, whose book may
+ * be closed; the window that asks is the one that writes. Starting again changes nothing.
  */
 export async function startSection(caller: Caller, runId: string, input: unknown) {
   return step(caller, runId, "start", input);
@@ -58,12 +59,14 @@ async function step(caller: Caller, runId: string, kind: "start" | "take-over", 
   if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
   const event: RunEvent = { kind, ...parsed.data };
   const now = caller.clock();
+  const elsewhere = kind === "start" && (await otherSittingOf(own.actor.id, own.sittingId, now)) !== null;
   const changed = await changeSitting(own.sittingId, now, (whole, stored): Change => {
     const kept = stored.runs.find(({ run }) => run.id === runId);
     const change = runStep(whole, runId, event, now);
     const isStarting = kind === "start" && !change.code && change.next !== whole;
     // the clock does not go before there is something to look at
     if (isStarting && kept && pieceOf(kept) !== "ready") return { next: whole, code: "piece-not-made" };
+    if (isStarting && elsewhere) return { next: whole, code: "section-elsewhere" };
     return { ...change, concernsOthers: isStarting };
   });
   await notePresence(own.sittingId, own.actor.id, now);

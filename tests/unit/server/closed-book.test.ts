@@ -8,11 +8,12 @@ import { readInHouseCriteria } from "@/app/_server/use-cases/read-in-house-crite
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
+import { startSection } from "@/app/_server/use-cases/start-section";
 import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
 import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
 import { defaultPaper, type PaperSection } from "@/lib/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
-import { begunSitting, openRoom, type Room, started, WINDOW } from "./sitting-room";
+import { begunSitting, openRoom, type Room, runOf, started, WINDOW } from "./sitting-room";
 import { CAP_ONLY, openPractice } from "./workshop";
 
 freshDatabaseForEachTest();
@@ -87,4 +88,23 @@ test("with an open book nothing is shut", async () => {
   const { room, id } = await roomByHeart(defaultPaper().sections);
   await started(id, room.kim);
   expect(await waysToTheBook(room, room.kim)).toEqual(OPEN);
+});
+
+test("nobody has sections of two sittings open at once, whose books could help each other", async () => {
+  const { room, id } = await roomByHeart();
+  const other = await begunSitting(room);
+  await started(id, room.kim);
+  const { run } = await runOf(other, room.kim);
+  const start = () => startSection(room.kim, run.id, { windowId: WINDOW });
+  expect(await start()).toEqual({ ok: false, code: "section-elsewhere" });
+  expect(await runOf(other, room.kim)).toMatchObject({ run: { state: "waiting" } });
+  // others are not touched, and it opens once the first one is over, if by the clock alone
+  expect(await startSection(room.ola, (await runOf(other, room.ola)).run.id, { windowId: WINDOW })).toMatchObject({
+    ok: true,
+  });
+  // kim has half as much time again
+  room.at("12:59");
+  expect(await start()).toEqual({ ok: false, code: "section-elsewhere" });
+  room.at("13:00");
+  expect(await start()).toMatchObject({ ok: true });
 });
