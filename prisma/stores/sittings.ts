@@ -278,7 +278,6 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
   if (!isWhole && changed.length === 0) return true;
   const { id, state, plannedAt } = next.sitting;
   const { revision } = before;
-  const counted = before.sitting.state === "released" ? [] : await countedBy(next, before.runs);
   const uncounted = before.sitting.state === "released" ? uncountedBy(next, before.runs) : [];
   try {
     await database().$transaction(async (transaction) => {
@@ -315,7 +314,8 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
           },
         });
       }
-      await countSections(transaction, counted);
+      if (before.sitting.state !== "released")
+        await countSections(transaction, await countedBy(transaction, next, before.runs));
       await forgetTallies(transaction, uncounted);
       if (audit) await transaction.auditEntry.create({ data: auditRow(audit) });
     }, PATIENCE);
@@ -326,13 +326,19 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
   }
 }
 
-/** What counts for progress once a sitting is as in `next`: every marked section, if it is released. */
-async function countedBy({ sitting, runs }: SittingWithRuns, stored: readonly StoredRun[]): Promise<CountedSection[]> {
+/**
+ * What counts for progress once a sitting is as in `next`: every marked section, if it is released. Asked in the transaction, so
+ * that a section which is marked at the same moment counts once: here, or when its marks are stored.
+ */
+async function countedBy(
+  transaction: Prisma.TransactionClient,
+  { sitting, runs }: SittingWithRuns,
+  stored: readonly StoredRun[],
+): Promise<CountedSection[]> {
   if (sitting.state !== "released") return [];
   const isClosed = new Set(runs.filter(({ state }) => COUNTS.includes(state)).map(({ id }) => id));
-  const marked = stored.filter(({ run, isMarked }) => isMarked && isClosed.has(run.id));
-  const attempts = await database().attempt.findMany({
-    where: { practiceId: { in: marked.map(({ practiceId }) => practiceId) } },
+  const attempts = await transaction.attempt.findMany({
+    where: { practiceId: { in: stored.filter(({ run }) => isClosed.has(run.id)).map(({ practiceId }) => practiceId) } },
     select: { id: true, practice: { select: { userId: true } }, observations: true },
     orderBy: { id: "asc" },
   });
