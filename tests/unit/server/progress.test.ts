@@ -9,11 +9,13 @@ import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
+import { saveReport } from "@/app/_server/use-cases/save-report";
 import { EMPTY_LEARNER_TALLY } from "@/lib/progress";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { database } from "@/prisma/client";
 import { enrol } from "@/prisma/stores/classes";
 import { beginBuilding, readTallyState, storeBuiltTally } from "@/prisma/stores/progress";
+import { readSitting, storeChange } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
 import { CAP_ONLY, NOW, openPractice, openTestWorkshop } from "./workshop";
@@ -142,6 +144,30 @@ describe("a sitting", () => {
     expect(learners.map(({ marks }) => marks.plate)).toEqual([[counted[0].markThousandths], []]);
     await must(releaseSitting(room.tutor, id));
     expect((await known(room.kim)).tally).toEqual(tally);
+  });
+
+  test("counts once where it is marked while its release is being decided", async () => {
+    const room = await openRoom();
+    // with tallies of her own nothing is built anew
+    await handInNew(room.kim, "alone");
+    const id = await begunSitting(room);
+    const { practiceId } = await started(id, room.kim);
+    room.at("10:40");
+    await must(saveReport(room.kim, practiceId, save(1, room.now())));
+    room.at("11:00");
+    await must(closeSitting(room.tutor, id));
+    const before = await readSitting(id);
+    if (!before) throw new Error("the sitting is gone");
+    expect(before.runs.some(({ isMarked }) => isMarked)).toBe(false);
+    room.at("11:01");
+    await settleSitting(id, room.now(), room.source);
+    const next = {
+      sitting: { ...before.sitting, state: "released" as const },
+      runs: before.runs.map(({ run }) => run),
+    };
+    const nothingElse = { newRuns: [], audit: null, questions: [], concernsOthers: false };
+    expect(await storeChange({ before, next, ...nothingElse })).toBe(true);
+    expect((await known(room.kim)).tally.sections.plate).toMatchObject({ pieces: 2 });
   });
 
   test("shows its piece to its own tutors alone, also where the learner is in another class too", async () => {
