@@ -1,10 +1,12 @@
-import type { Family } from "@/lib/imperfections";
+import type { Family, ImperfectionType } from "@/lib/imperfections";
 import type { SurfaceFace } from "@/lib/weld";
 
 /** One line of a blueprint: so many indications of these kinds, in this size, there. */
 export interface BlueprintLine {
   readonly count: number;
   readonly families: "any" | readonly Family[];
+  /** Only these types of them; empty where all may come. */
+  readonly types: readonly ImperfectionType[];
   readonly size: "any" | "small" | "medium" | "large";
   readonly place: "any" | "toe" | "run" | "weld" | "plate" | "stop";
 }

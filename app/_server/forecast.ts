@@ -3,13 +3,14 @@ import {
   checkBlueprint,
   expectPiece,
   explainRefusal,
+  explainUnmet,
   PASS_ABILITY,
   predictFillet,
   predictPlate,
   type SectionTruth,
 } from "@/lib/specimen";
 import type { BlueprintView } from "./blueprint-view";
-import { filletBlueprint, isFilletOf, plateBlueprint } from "./piece-blueprint";
+import { filletWished, isFilletOf, plateWished } from "./piece-blueprint";
 
 /** What can be said of a blueprint from pieces that are drawn and not made. */
 export type Outlook = Pick<BlueprintView, "refusal" | "forecast">;
@@ -34,7 +35,10 @@ export function outlookOf({ section, piece }: OutlookOrder): Outlook {
 }
 
 function plateOutlook(piece: PaperSection["piece"]): Outlook {
-  const checked = checkBlueprint(plateBlueprint(piece));
+  const { blueprint, unmet } = plateWished(piece);
+  const cannot = explainUnmet(unmet);
+  if (cannot) return { refusal: cannot, forecast: null };
+  const checked = checkBlueprint(blueprint);
   if (!checked.ok) return { refusal: explainRefusal(checked), forecast: null };
   const drawn: (readonly SectionTruth[])[] = [];
   const refusals: string[] = [];
@@ -48,9 +52,12 @@ function plateOutlook(piece: PaperSection["piece"]): Outlook {
 }
 
 function filletOutlook(piece: PaperSection["piece"]): Outlook {
+  const { blueprint, unmet } = filletWished(piece);
+  const cannot = explainUnmet(unmet);
+  if (cannot) return { refusal: cannot, forecast: null };
   const drawn: (readonly SectionTruth[])[] = [];
   for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES; n++) {
-    if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), filletBlueprint(piece))]);
+    if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), blueprint)]);
   }
   if (drawn.length === 0) {
     return { refusal: "no fillet comes with that process, position and thickness together", forecast: null };

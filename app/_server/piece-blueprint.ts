@@ -1,25 +1,46 @@
 import { DRAWN, type PaperSection } from "@/lib/sittings";
-import { BLUEPRINTS, type Blueprint, drawCleanFillet, FILLET_BLUEPRINTS, type FilletBlueprint } from "@/lib/specimen";
+import {
+  BLUEPRINTS,
+  type Blueprint,
+  drawCleanFillet,
+  FILLET_BLUEPRINTS,
+  type FilletBlueprint,
+  type Wished,
+  withFilletTypes,
+  withTypes,
+} from "@/lib/specimen";
 import type { Position } from "@/lib/weld";
 
 type PieceOfPaper = PaperSection["piece"];
 
-/** The blueprint of a plate with what a paper fixes of its joint. Throws on a piece that is none of the section plate. */
-export function plateBlueprint({ blueprint, process, position, thickness }: PieceOfPaper): Blueprint {
-  const whole = BLUEPRINTS[blueprint as keyof typeof BLUEPRINTS];
-  return {
-    ...whole,
+const whole = <B>(blueprint: B): Wished<B> => ({ blueprint, unmet: [], fewer: 0 });
+
+/**
+ * The blueprint of a plate with what a paper fixes of its joint and the types that it asks for, and what of those cannot be
+ * had. Throws on a piece that is none of the section plate.
+ */
+export function plateWished({ blueprint, process, position, thickness, types }: PieceOfPaper): Wished<Blueprint> {
+  const named = BLUEPRINTS[blueprint as keyof typeof BLUEPRINTS];
+  const asked: Blueprint = {
+    ...named,
     joint: {
-      processes: process === DRAWN ? whole.joint.processes : [process],
-      positions: position === DRAWN ? whole.joint.positions : [position as Position],
-      thickness: thickness === DRAWN ? whole.joint.thickness : [thickness, thickness],
+      processes: process === DRAWN ? named.joint.processes : [process],
+      positions: position === DRAWN ? named.joint.positions : [position as Position],
+      thickness: thickness === DRAWN ? named.joint.thickness : [thickness, thickness],
     },
   };
+  return types ? withTypes(asked, types) : whole(asked);
 }
 
-/** The blueprint of a fillet, which says nothing of its joint: see `isFilletOf`. */
-export const filletBlueprint = ({ blueprint }: PieceOfPaper): FilletBlueprint =>
-  FILLET_BLUEPRINTS[blueprint as keyof typeof FILLET_BLUEPRINTS];
+export const plateBlueprint = (piece: PieceOfPaper): Blueprint => plateWished(piece).blueprint;
+
+/** The same of a fillet, whose blueprint says nothing of its joint: see `isFilletOf`. */
+export function filletWished({ blueprint, types }: PieceOfPaper): Wished<FilletBlueprint> {
+  const named = FILLET_BLUEPRINTS[blueprint as keyof typeof FILLET_BLUEPRINTS];
+  return types ? withFilletTypes(named, types) : whole<FilletBlueprint>(named);
+}
+
+export const filletBlueprint = (piece: PieceOfPaper): FilletBlueprint => filletWished(piece).blueprint;
 
 /** Whether the fillet that a seed gives has the joint that a paper fixes; where all of it is fixed, one seed in a few hundred does. */
 export function isFilletOf({ process, position, thickness }: PieceOfPaper, seed: string): boolean {

@@ -17,6 +17,7 @@ export type { KeptPaper, PaperVersion } from "./kept-paper";
 export { lastDeadline } from "./last-deadline";
 export { type NextInCourse, nextFor } from "./next-for";
 export {
+  type AskedTypes,
   CRITERIA_TABLES,
   DRAWN,
   FEEDBACKS,
@@ -30,7 +31,7 @@ export {
   paperSchema,
   storedPaperSchema,
 } from "./paper";
-export { PIECE_CHOICES, type PieceChoices } from "./piece-choices";
+export { type BlueprintChoice, FACES_OF, PIECE_CHOICES, type PieceChoices } from "./piece-choices";
 export { RUN_REFUSALS, type RunRefusal, SITTING_REFUSALS, type SittingRefusal } from "./refusals";
 export {
   type ClockFace,

@@ -1,8 +1,9 @@
 import { z } from "zod";
-import { marksSchema, type PartWeights, SECTION_PARTS, SECTIONS, type SectionPart } from "../results";
+import { IMPERFECTION_TYPES, imperfection } from "../imperfections";
+import { marksSchema, type PartWeights, SECTION_PARTS, SECTIONS, type Section, type SectionPart } from "../results";
 import { type JointPosition, POSITION_NAMES, PROCESSES, type Process } from "../weld";
 import { fields, oneOf, text, whole } from "./field-errors";
-import { PIECE_CHOICES } from "./piece-choices";
+import { FACES_OF, PIECE_CHOICES } from "./piece-choices";
 
 /** "own": every learner another, equally hard piece; "same": one piece for all. */
 export const FORMS = ["own", "same"] as const;
@@ -18,6 +19,23 @@ const yesNo = (field: string) => z.boolean({ error: `${field}: true or false` })
 
 const ALL_POSITIONS = Object.keys(POSITION_NAMES) as JointPosition[];
 
+const typeSchema = (field: string) =>
+  z.enum(IMPERFECTION_TYPES, { error: `${field}: types of the catalogue, such as surface-pore` });
+
+/** Which types of imperfection a piece is to have. It tells what is on the piece: never to a learner before handing in. */
+export const askedTypesSchema = z.strictObject(
+  {
+    /** Each of them comes at least once, as far as such a piece can have it beside the others. */
+    includes: z.array(typeSchema("includes"), { error: "includes: a list of types" }).readonly(),
+    /** What alone comes where the blueprint leaves the kind open; what comes by itself, such as plates that stand apart, may come besides. */
+    among: z.union([z.literal("any"), z.array(typeSchema("among")).readonly()], {
+      error: "among: any, or a list of types",
+    }),
+  },
+  fields("types", "includes, among"),
+);
+export type AskedTypes = Readonly<z.infer<typeof askedTypesSchema>>;
+
 /** What a paper fixes of a section's piece. */
 export const paperPieceSchema = z.strictObject(
   {
@@ -26,8 +44,10 @@ export const paperPieceSchema = z.strictObject(
     position: z.enum([DRAWN, ...ALL_POSITIONS], oneOf("position", [DRAWN, ...ALL_POSITIONS])),
     /** mm, of the plate or of a fillet's base plate. */
     thickness: z.union([z.literal(DRAWN), z.int()], { error: "thickness: drawn, or whole mm" }),
+    /** Which types come; left out, whatever the blueprint gives. */
+    types: askedTypesSchema.optional(),
   },
-  fields("piece", "blueprint, process, position, thickness"),
+  fields("piece", "blueprint, process, position, thickness, types"),
 );
 export type PaperPiece = Readonly<z.infer<typeof paperPieceSchema>>;
 
@@ -66,6 +86,28 @@ export const MINUTES = { least: 5, most: 480 } as const;
 const QUESTIONS_MOST = 20;
 /** What a paper could ask for before. */
 const QUESTIONS_ONCE = 40;
+
+/** What is wrong with the types that a section's piece is to have, by field. */
+function* typeProblems(
+  section: Section,
+  blueprint: string,
+  { includes, among }: AskedTypes,
+): Generator<["includes" | "among", string]> {
+  const faces = FACES_OF[section];
+  for (const [field, types] of [
+    ["includes", includes],
+    ["among", among === "any" ? [] : among],
+  ] as const) {
+    const stray = types.find((type) => !imperfection(type).faces.some((face) => faces.includes(face)));
+    if (stray) yield [field, `${field}: types that come in the section ${section}, which ${stray} does not`];
+    const twice = types.find((type, n) => types.indexOf(type) < n);
+    if (twice) yield [field, `${field}: each once; ${twice} stands there already`];
+  }
+  const choice = PIECE_CHOICES[section].blueprints[blueprint];
+  if (choice && includes.length > choice.indications) {
+    yield ["includes", `includes: at most ${choice.indications} types with ${blueprint}`];
+  }
+}
 
 const SECTION_FIELDS = "section, minutes, passMark, weights, piece, criteriaId, questionCount, aids";
 const PASS_MARK = "passMark: 0 to 100, at most one decimal, for example 69.5";
@@ -112,6 +154,11 @@ const sectionWith = (questionsMost: number) =>
         const [least, most] = choices.blueprints[piece.blueprint].thickness;
         if (piece.thickness < least || piece.thickness > most) {
           fail(["piece", "thickness"], `thickness: ${DRAWN}, or ${least} to ${most} mm for ${piece.blueprint}`);
+        }
+      }
+      if (piece.types) {
+        for (const [field, message] of typeProblems(section, piece.blueprint, piece.types)) {
+          fail(["piece", "types", field], message);
         }
       }
       if (questionCount === 0 && weightOf(weights, "questions") > 0) {

@@ -19,6 +19,7 @@ export {
   generateFilletSpecimen,
   predictFillet,
   sizesAt,
+  withFilletTypes,
 } from "./fillet";
 export {
   assembleTruth,
@@ -37,6 +38,7 @@ export {
   checkBlueprint,
   drawRecipe,
   explainRefusal,
+  explainUnmet,
   type FaceRecipe,
   meetsBlueprint,
   predictPlate,
@@ -44,8 +46,12 @@ export {
   type Refusal,
   type SectionBlueprint,
   type Slot,
+  type TypeWish,
   tryRecipe,
+  type Unmet,
   WITHIN_MARKS,
+  type Wished,
+  withTypes,
 } from "./recipe";
 export { type Example, type Showcase, showcases } from "./showcase";
 export {

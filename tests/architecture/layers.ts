@@ -18,7 +18,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   workshop: ["results"],
   classes: ["workshop"],
   practice: ["weld", "criteria", "report", "results", "workshop"],
-  sittings: ["weld", "report", "results", "practice"],
+  sittings: ["weld", "imperfections", "report", "results", "practice"],
   review: ["results"],
   printing: ["math", "weld", "imperfections", "criteria", "report", "results", "sittings", "review"],
   progress: ["math", "weld", "imperfections", "report", "results"],

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { FAMILIES, type ImperfectionType, imperfection } from "@/lib/imperfections";
+import { FAMILIES, IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "@/lib/imperfections";
 import { type Blueprint, checkBlueprint, explainRefusal, type Recipe, tryRecipe } from "@/lib/specimen";
 import type { SectionBlueprint, Slot } from "@/lib/specimen/recipe/blueprint";
 import { FEATURE_ROWS } from "@/lib/specimen/recipe/feature-rows";
@@ -17,13 +17,22 @@ const slots: fc.Arbitrary<Slot> = fc.record({
   place: fc.constantFrom("any", "any", "any", ...SITES),
 });
 
+/** The same with types named in some of them, several so that a face has one of them now and then. */
+const typedSlots: fc.Arbitrary<Slot> = fc
+  .record({
+    slot: slots,
+    types: fc.uniqueArray(fc.constantFrom(...IMPERFECTION_TYPES), { minLength: 3, maxLength: 12 }),
+    isTyped: fc.boolean(),
+  })
+  .map(({ slot, types, isTyped }) => (isTyped ? { ...slot, families: "any", types } : slot));
+
 const range = (most: number) =>
   fc
     .tuple(fc.integer({ min: 0, max: most }), fc.integer({ min: 0, max: most }))
     .map(([a, b]): [number, number] => [Math.min(a, b), Math.max(a, b)]);
 
 const sections: fc.Arbitrary<SectionBlueprint> = fc.record({
-  slots: fc.array(slots, { maxLength: 4 }),
+  slots: fc.array(typedSlots, { maxLength: 4 }),
   extras: fc.integer({ min: 0, max: 2 }),
   cleanLength: fc.integer({ min: 0, max: 310 }),
   neutral: range(2),
@@ -50,10 +59,11 @@ function plantedOn(recipe: Recipe, face: Face): ImperfectionType[] {
 /** Whether a type could stand in a slot by its family and by where it may lie. */
 function couldFill(type: ImperfectionType, face: Face, slot: Slot): boolean {
   const isFamily = slot.families === "any" || slot.families.includes(imperfection(type).family);
+  const isType = slot.types?.includes(type) ?? true;
   const isThere = FEATURE_ROWS.some(
     (row) => row.face === face && row.type === type && (slot.place === "any" || row.site === slot.place),
   );
-  return isFamily && isThere;
+  return isFamily && isType && isThere;
 }
 
 /** Plain search: can every unit take a type of its own? */
@@ -93,7 +103,13 @@ describe("any blueprint", () => {
           const planted = plantedOn(drawn.recipe, face);
           // how the plates stand may make up for slots that ask for misalignment
           const ofPlates =
-            face === "cap" ? units.filter(({ families }) => families.includes("misalignment")).length : 0;
+            face === "cap"
+              ? units.filter(
+                  ({ families, types = [] }) =>
+                    families.includes("misalignment") ||
+                    types.some((type) => imperfection(type).family === "misalignment"),
+                ).length
+              : 0;
           expect(planted.length).toBeLessThanOrEqual(units.length);
           expect(planted.length).toBeGreaterThanOrEqual(units.length - Math.min(2, ofPlates));
           if (planted.length === units.length) expect(canSeat(units, planted, face)).toBe(true);

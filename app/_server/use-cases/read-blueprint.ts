@@ -1,7 +1,7 @@
 import { defaultPaper, type PaperSection, paperSchema } from "@/lib/sittings";
 import type { SectionBlueprint } from "@/lib/specimen";
 import { FACES, type Face } from "@/lib/weld";
-import type { BlueprintFace, BlueprintView } from "../blueprint-view";
+import type { BlueprintFace, BlueprintLine, BlueprintView } from "../blueprint-view";
 import type { Caller } from "../caller";
 import type { Outlook } from "../forecast";
 import type { SpecimenSource } from "../generation/specimen-source";
@@ -10,7 +10,8 @@ import { requireTutor } from "../permissions";
 import { filletBlueprint, plateBlueprint } from "../piece-blueprint";
 import { refuse } from "../refusal";
 
-/** Outlooks of this process, by piece: working one out takes a second or two, and there are a few hundred pieces to choose. */
+/** Outlooks of this process, by piece, the latest last: working one out takes a second or two. */
+const OUTLOOKS_KEPT = 500;
 const outlooks = new Map<string, Promise<Outlook>>();
 
 /**
@@ -29,9 +30,11 @@ export async function readBlueprint(
   const parsed = paperSchema.safeParse({ ...paper, sections: sections.map((one) => ({ ...one, piece: input.piece })) });
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const [{ section, piece }] = parsed.data.sections;
-  const key = JSON.stringify([section, piece.blueprint, piece.process, piece.position, piece.thickness]);
+  const key = JSON.stringify([section, piece]);
   const outlook = outlooks.get(key) ?? specimens.foresee({ section, piece });
+  outlooks.delete(key);
   outlooks.set(key, outlook);
+  for (const old of [...outlooks.keys()].slice(0, -OUTLOOKS_KEPT)) outlooks.delete(old);
   outlook.catch(() => outlooks.delete(key));
   const blueprint: BlueprintView = { faces: facesOf({ section, piece }), ...(await outlook) };
   return { ok: true, blueprint } as const;
@@ -42,15 +45,24 @@ function facesOf({ section, piece }: Pick<PaperSection, "section" | "piece">): r
     const { sections } = plateBlueprint(piece);
     return FACES.map((face) => plateFace(face, sections[face]));
   }
-  const { indications, harmless } = filletBlueprint(piece);
-  return [{ face: "fillet", lines: [], indications, cleanLength: null, harmless }];
+  const { indications, harmless, includes = [] } = filletBlueprint(piece);
+  const lines = includes.map(
+    (type): BlueprintLine => ({
+      count: 1,
+      families: "any",
+      types: [type],
+      size: "any",
+      place: "any",
+    }),
+  );
+  return [{ face: "fillet", lines, indications, cleanLength: null, harmless }];
 }
 
 function plateFace(face: Face, { slots, extras, cleanLength, neutral, clutter }: SectionBlueprint): BlueprintFace {
   const count = slots.reduce((sum, slot) => sum + slot.count, 0);
   return {
     face,
-    lines: slots.map(({ count, families, band, place }) => ({ count, families, size: band, place })),
+    lines: slots.map(({ count, families, types = [], band, place }) => ({ count, families, types, size: band, place })),
     indications: [count, count + extras],
     cleanLength,
     harmless: [neutral[0] + clutter[0], neutral[1] + clutter[1]],

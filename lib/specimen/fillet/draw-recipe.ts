@@ -41,10 +41,22 @@ function drawFillet(seed: string, blueprint: FilletBlueprint, choice: FilletChoi
     attempt % 2 === 1,
   );
   const [least, most] = blueprint.indications;
-  plant(drawing, FILLET_ROWS, least + random.integer(most - least + 1), random.child("imperfections"));
+  const count = least + random.integer(most - least + 1);
+  const asked = plantAsked(drawing, blueprint, random);
+  const others = FILLET_ROWS.filter(({ type }) => blueprint.among?.some((one) => one === type) ?? true);
+  plant(drawing, others, count - asked, random.child("imperfections"));
   const [fewest, harmless] = blueprint.harmless;
   plant(drawing, FILLET_NEUTRAL_ROWS, fewest + random.integer(harmless - fewest + 1), random.child("harmless"));
   return { clean, gap, drawing };
+}
+
+/** Plants what a blueprint names, as far as it has room, and answers how many of its indications that makes. */
+function plantAsked(drawing: Drawing, { includes = [] }: FilletBlueprint, random: RandomStream): number {
+  for (const type of includes) {
+    const rows = FILLET_ROWS.filter((row) => row.type === type);
+    plant(drawing, rows, 1, random.child(`asked ${type}`));
+  }
+  return drawing.planted.length + (includes.includes("incorrect-root-gap") ? 1 : 0);
 }
 
 /** Draws what goes wrong on the fillet of a seed. The same arguments give the same; joint, look and section depend on seed and choice alone. */

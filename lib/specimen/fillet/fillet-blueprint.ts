@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { IMPERFECTION_TYPES } from "../../imperfections";
 
 /** What a fillet specimen must come out as, measured. */
 export const filletBlueprintSchema = z
@@ -9,6 +10,10 @@ export const filletBlueprintSchema = z
     harmless: z.tuple([z.number().int().min(0), z.number().int().max(8)]).readonly(),
     /** Share of specimens whose standing plate stands off the base plate. */
     gapped: z.number().min(0).max(1),
+    /** Types that come at least once each; none where nothing is said. */
+    includes: z.array(z.enum(IMPERFECTION_TYPES)).readonly().optional(),
+    /** Types that alone are planted besides; any where nothing is said. */
+    among: z.array(z.enum(IMPERFECTION_TYPES)).readonly().optional(),
   })
   .readonly();
 export type FilletBlueprint = z.infer<typeof filletBlueprintSchema>;

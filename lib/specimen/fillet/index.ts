@@ -5,3 +5,4 @@ export type { FilletTruthItem } from "./fillet-truth";
 export { generateFillet } from "./generate-fillet";
 export { sizesAt } from "./section";
 export { generateFilletSpecimen } from "./specimen";
+export { withFilletTypes } from "./with-types";

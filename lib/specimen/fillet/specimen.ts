@@ -39,9 +39,14 @@ export function generateFilletSpecimen(
 const APART = { along: 10, across: 3 };
 
 /** What keeps a fillet from meeting a blueprint, in plain words; null where nothing does. */
-function departureOf({ items }: FilletTruth, { indications: [least, most] }: FilletBlueprint): string | null {
+function departureOf(
+  { items }: FilletTruth,
+  { indications: [least, most], includes = [] }: FilletBlueprint,
+): string | null {
   const recorded = items.filter(({ neutral }) => !neutral);
   if (recorded.length < least || recorded.length > most) return `${recorded.length} recorded`;
+  const missing = includes.find((type) => !recorded.some((item) => item.type === type));
+  if (missing) return `no ${missing} was measured`;
   const close = recorded.find((item, n) => recorded.slice(n + 1).some((other) => !areApart(item, other)));
   return close ? `${close.type} at ${close.start} mm lies on another` : null;
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { FAMILIES, type Family } from "../../imperfections";
+import { FAMILIES, type Family, IMPERFECTION_TYPES, type ImperfectionType, imperfection } from "../../imperfections";
 import { BUTT_PLATE_LENGTH, type Face, POSITIONS, PROCESSES } from "../../weld";
 import { SIZE_BANDS, type SizeBand } from "../difficulty";
 import type { JointChoice } from "./joint";
@@ -9,6 +9,8 @@ import { type Range, SITES, type Site } from "./rows";
 export interface Slot {
   readonly count: number;
   readonly families: "any" | readonly Family[];
+  /** Of these families only these types; all of them where nothing is said. */
+  readonly types?: readonly ImperfectionType[];
   readonly band: "any" | SizeBand;
   readonly place: "any" | Site;
 }
@@ -47,6 +49,7 @@ const counts = z
 const slotSchema = z.strictObject({
   count: count.min(1),
   families: z.union([z.literal("any"), z.array(z.enum(FAMILIES)).min(1).readonly()]),
+  types: z.array(z.enum(IMPERFECTION_TYPES)).min(1).readonly().optional(),
   band: z.enum([...SIZE_BANDS, "any"]),
   place: z.enum([...SITES, "any"]),
 });
@@ -75,6 +78,10 @@ export const blueprintSchema: z.ZodType<Blueprint> = z.strictObject({
   }),
   sections: z.strictObject({ cap: sectionSchema, root: sectionSchema }),
 });
+
+/** True where a slot asks for imperfections of a type, whatever their size and place. */
+export const asksFor = ({ families, types }: Slot, type: ImperfectionType): boolean =>
+  (families === "any" || families.includes(imperfection(type).family)) && (types === undefined || types.includes(type));
 
 /** How many indications a section asks for. */
 export const countOf = (section: SectionBlueprint): number => section.slots.reduce((sum, slot) => sum + slot.count, 0);

@@ -1,7 +1,8 @@
-import { FAMILIES, type ImperfectionType, imperfection } from "../../imperfections";
+import { FAMILIES, type ImperfectionType } from "../../imperfections";
 import { FACES, type Face, POSITIONS, type Position, PROCESSES, type Process } from "../../weld";
 import { SIZE_BANDS } from "../difficulty";
 import {
+  asksFor,
   type Blueprint,
   blueprintSchema,
   countOf,
@@ -11,8 +12,9 @@ import {
   WELD_LENGTH,
 } from "./blueprint";
 import { FEATURE_ROWS, weightOf } from "./feature-rows";
+import { bandsToBeHad, PLATE_TYPES } from "./plate-items";
 import type { Refusal } from "./refusal";
-import type { FeatureRow } from "./rows";
+import type { FeatureRow, Site } from "./rows";
 import { entryOf, sizingsOf } from "./sizing";
 import { matchUnits } from "./slot-match";
 import { APART, FROM_ENDS, UNSURE } from "./zones";
@@ -43,7 +45,8 @@ export function checkBlueprint(input: unknown): Checked {
   return { ok: true, blueprint };
 }
 
-function refuseSection(face: Face, blueprint: Blueprint): Refusal | null {
+/** Why no specimen of a blueprint can have its one face as it asks; null where nothing is known against it. */
+export function refuseSection(face: Face, blueprint: Blueprint): Refusal | null {
   const section = blueprint.sections[face];
   for (const n of section.slots.keys()) {
     const refusal = refuseSlot(face, n, blueprint);
@@ -63,22 +66,32 @@ const ofKind = (face: Face, slot: Slot): FeatureRow[] =>
 const ofFamily = (face: Face, slot: Slot): FeatureRow[] =>
   FEATURE_ROWS.filter((row) => {
     const entry = entryOf(row);
-    return row.face === face && entry && (slot.families === "any" || slot.families.includes(entry.family));
+    return row.face === face && entry && asksFor(slot, row.type as ImperfectionType);
   });
 
 /** True where how the plates stand can fill a slot: it says so itself. */
 export const asksForPlates = (face: Face, slot: Slot): boolean =>
   face === "cap" &&
-  slot.families !== "any" &&
-  slot.families.includes("misalignment") &&
+  (slot.families !== "any" || slot.types !== undefined) &&
+  PLATE_TYPES.some((type) => asksFor(slot, type)) &&
   (slot.place === "any" || slot.place === "weld");
 
 function refuseSlot(face: Face, n: number, { joint, sections }: Blueprint): Refusal | null {
   const section = sections[face];
   const slot = section.slots[n];
   const at = { ok: false, face, slot: n } as const;
-  if (asksForPlates(face, slot)) return null;
   const kind = ofKind(face, slot);
+  if (asksForPlates(face, slot)) {
+    const { band } = slot;
+    const bands = PLATE_TYPES.filter((type) => asksFor(slot, type)).flatMap((type) =>
+      bandsToBeHad(type, !section.nearLimits),
+    );
+    if (kind.length > 0 || band === "any" || bands.includes(band)) return null;
+    return { ...at, code: "no-such-size", bands: SIZE_BANDS.filter((one) => bands.includes(one)) };
+  }
+  if (kind.length === 0 && slot.types) {
+    return { ...at, code: "type-never-there", types: slot.types, lies: slot.types.flatMap(liesAt) };
+  }
   if (kind.length === 0) {
     const there = FEATURE_ROWS.filter((row) => row.face === face && (slot.place === "any" || row.site === slot.place));
     const families = FAMILIES.filter((family) => there.some((row) => entryOf(row)?.family === family));
@@ -103,6 +116,15 @@ function refuseSlot(face: Face, n: number, { joint, sections }: Blueprint): Refu
   return position ? { ...at, code: "position-never", position, positions: POSITIONS.filter(canIn) } : null;
 }
 
+/** Every place on a plate where a type lies. */
+function liesAt(type: ImperfectionType): { face: Face; place: Site }[] {
+  const ofPlates = PLATE_TYPES.some((one) => one === type) ? [{ face: "cap", place: "weld" } as const] : [];
+  return FACES.flatMap((face) => {
+    const sites = new Set(FEATURE_ROWS.filter((row) => row.face === face && row.type === type).map(({ site }) => site));
+    return [...sites].map((place) => ({ face, place }));
+  }).concat(ofPlates);
+}
+
 /** One of every type per face at most, or as many as its rows say; two planted stops in all. */
 function refuseCounts(face: Face, { joint, sections }: Blueprint): Refusal | null {
   const section = sections[face];
@@ -113,7 +135,7 @@ function refuseCounts(face: Face, { joint, sections }: Blueprint): Refusal | nul
         rowsFor(face, slot, section).filter((row) => weightOf(row, process, position) > 0),
       );
       const most = copiesOf(rows.flat());
-      const plates = face === "cap" ? (["linear-misalignment", "angular-misalignment"] as const) : [];
+      const plates = face === "cap" ? PLATE_TYPES : [];
       const supply: string[] = [...most, ...plates];
       const matching = matchUnits(units.length, supply.length, (unit, item) =>
         canGive(section.slots[units[unit]], rows[units[unit]], supply[item], face),
@@ -136,9 +158,8 @@ function refuseCounts(face: Face, { joint, sections }: Blueprint): Refusal | nul
 }
 
 function canGive(slot: Slot, rows: readonly FeatureRow[], type: string, face: Face): boolean {
-  if (type.endsWith("-misalignment")) {
-    return asksForPlates(face, slot) && slot.families.includes(imperfection(type as ImperfectionType).family);
-  }
+  if (PLATE_TYPES.some((one) => one === type))
+    return asksForPlates(face, slot) && asksFor(slot, type as ImperfectionType);
   return rows.some((row) => (row.site === "stop" ? type.startsWith("stop ") : row.type === type));
 }
 

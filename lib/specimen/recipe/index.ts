@@ -21,3 +21,5 @@ export {
   tryRecipe,
 } from "./recipe";
 export { explainRefusal, type Refusal } from "./refusal";
+export { explainUnmet, type TypeWish, type Unmet, type Wished } from "./type-wish";
+export { withTypes } from "./with-types";

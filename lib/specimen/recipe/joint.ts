@@ -99,7 +99,9 @@ function drawWeighted<T>(random: RandomStream, items: readonly T[], weightOf: (i
 
 /** Share of specimens whose plates stand apart by a recordable step, and the steps of both kinds; mm. */
 const MISALIGNED = 0.36;
-const STEP = { recordable: [1.2, 2.3], ordinary: [0, 0.55], change: 0.9 } as const;
+/** Recordable steps that plates are set to, mm. */
+export const RECORDABLE_STEPS = [1.2, 2.3] as const;
+const STEP = { recordable: RECORDABLE_STEPS, ordinary: [0, 0.55], change: 0.9 } as const;
 
 /** Share of specimens whose plates meet at a recordable angle, and the total angle of both kinds, degrees. */
 const DISTORTED = 0.15;

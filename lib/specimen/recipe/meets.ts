@@ -1,7 +1,7 @@
 import { type ImperfectionType, imperfection } from "../../imperfections";
 import { bandOf, expectedMark, PASS_ABILITY, type SectionTruth, type SizeBand } from "../difficulty";
 import type { TruthItem } from "../truth";
-import { type SectionBlueprint, type Slot, unitsOf, WELD_LENGTH, WITHIN_MARKS } from "./blueprint";
+import { asksFor, type SectionBlueprint, type Slot, unitsOf, WELD_LENGTH, WITHIN_MARKS } from "./blueprint";
 import type { Departure } from "./departure";
 import { isNearLimit } from "./limits";
 import type { Site } from "./rows";
@@ -39,9 +39,7 @@ interface Kind {
 /** True where an imperfection of a kind fills a place of a slot. */
 export function fillsSlot({ type, band, site }: Kind, slot: Slot): boolean {
   return (
-    (slot.families === "any" || slot.families.includes(imperfection(type).family)) &&
-    (slot.band === "any" || slot.band === band) &&
-    (slot.place === "any" || slot.place === site)
+    asksFor(slot, type) && (slot.band === "any" || slot.band === band) && (slot.place === "any" || slot.place === site)
   );
 }
 

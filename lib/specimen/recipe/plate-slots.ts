@@ -1,10 +1,9 @@
-import { type SizeBand, VISIBILITY } from "../difficulty";
 import type { PlateSetting } from "../parent";
 import { type SectionBlueprint, unitsOf } from "./blueprint";
 import { asksForPlates, rowsFor } from "./check-blueprint";
 import { isNearLimit } from "./limits";
 import { fillsSlot } from "./meets";
-import { type PlateItem, plateItems } from "./plate-items";
+import { bandsOfPlates, type PlateItem, plateItems } from "./plate-items";
 import { matchUnits } from "./slot-match";
 
 /** What is to be found of how the plates stand, and which of the section's indications that makes up for. */
@@ -17,9 +16,6 @@ export interface PlatesFit {
 /** For a face on which the plates' standing is not reported. */
 export const NO_PLATES: PlatesFit = { items: [], units: [] };
 
-/** How far a measured step may lie from the step set, mm. */
-const UNSURE = 0.1;
-
 /** How the plates' standing fits into the cap's section; null where these plates are not for this blueprint. */
 export function fitPlates(plates: PlateSetting, section: SectionBlueprint): PlatesFit | null {
   const items = plateItems(plates);
@@ -30,7 +26,7 @@ export function fitPlates(plates: PlateSetting, section: SectionBlueprint): Plat
     const slot = section.slots[units[unit]];
     return (
       asksForPlates("cap", slot) &&
-      bandsOf(items[n]).every((band) => fillsSlot({ type: items[n].type, band, site: "weld" }, slot))
+      bandsOfPlates(items[n]).every((band) => fillsSlot({ type: items[n].type, band, site: "weld" }, slot))
     );
   });
   const filled = [...matching.values()];
@@ -40,11 +36,3 @@ export function fitPlates(plates: PlateSetting, section: SectionBlueprint): Plat
 
 const onlyPlates = (section: SectionBlueprint, n: number): boolean =>
   asksForPlates("cap", section.slots[n]) && rowsFor("cap", section.slots[n], section).length === 0;
-
-/** The bands in which a step may come out; an angle runs along the whole weld. */
-function bandsOf({ type, size }: PlateItem): SizeBand[] {
-  if (size === null) return ["medium"];
-  const [smallBelow, largeFrom] = VISIBILITY[type].bands;
-  const bandAt = (value: number): SizeBand => (value < smallBelow ? "small" : value < largeFrom ? "medium" : "large");
-  return [...new Set([bandAt(size - UNSURE), bandAt(size + UNSURE)])];
-}

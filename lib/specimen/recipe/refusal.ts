@@ -1,4 +1,4 @@
-import type { Family } from "../../imperfections";
+import { type Family, type ImperfectionType, imperfection } from "../../imperfections";
 import type { Face, Position, Process } from "../../weld";
 import type { SizeBand } from "../difficulty";
 import type { Site } from "./rows";
@@ -17,6 +17,12 @@ export type Refusal = { readonly ok: false } & (
       readonly code: "nothing-gives-it";
       readonly families: readonly Family[];
       readonly places: readonly Site[];
+    } & AtSlot)
+  /** None of the types that the slot names lies there: all the places where they do. */
+  | ({
+      readonly code: "type-never-there";
+      readonly types: readonly ImperfectionType[];
+      readonly lies: readonly { readonly face: Face; readonly place: Site }[];
     } & AtSlot)
   /** The kind exists, but never in this size. */
   | ({ readonly code: "no-such-size"; readonly bands: readonly SizeBand[] } & AtSlot)
@@ -52,6 +58,9 @@ function reason(refusal: Refusal): string {
       return `this is no blueprint: ${refusal.problems.join("; ")}`;
     case "nothing-gives-it":
       return `nothing of that kind lies there; possible are the families ${list(refusal.families)} at ${list(refusal.places)}`;
+    case "type-never-there":
+      if (refusal.lies.length === 0) return `${refusal.types.map(nameOf).join(" or ")} never comes on a plate`;
+      return `${refusal.types.map(nameOf).join(" or ")} cannot lie there; possible is ${list(refusal.lies.map(({ face, place }) => `${place} on the ${face} face`))}`;
     case "no-such-size":
       return `it does not come in that size; possible is ${list(refusal.bands)}`;
     case "limits-in-the-way":
@@ -76,5 +85,7 @@ function reason(refusal: Refusal): string {
       return `an expected mark of ${refusal.wanted} is out of reach; the nearest was ${refusal.nearest.toFixed(1)}`;
   }
 }
+
+const nameOf = (type: ImperfectionType): string => imperfection(type).name.toLowerCase();
 
 const list = (words: readonly string[]): string => (words.length > 0 ? words.join(", ") : "none");

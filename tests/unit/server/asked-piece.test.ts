@@ -39,6 +39,36 @@ describe("what a paper fixes of a fillet", () => {
   });
 });
 
+describe("the types that a paper asks for", () => {
+  const piece = { blueprint: "practice", process: "drawn", position: "drawn", thickness: "drawn" } as const;
+  const types = { includes: ["overlap", "surface-pore"], among: "any" } as const;
+
+  test("are on the plate, and nothing is asked where they are left out", () => {
+    const drawn = predictPlate("asked", plateAsked({ ...piece, types }));
+    if (!drawn.ok) throw new Error(drawn.code);
+    const found = drawn.faces.flatMap(({ items }) => items.map(({ type }) => type));
+    expect(found).toEqual(expect.arrayContaining([...types.includes]));
+    expect(plateAsked(piece)).toEqual(BLUEPRINTS.practice);
+  });
+
+  test("are on the fillet, with the joint that is fixed", () => {
+    const { blueprint, choice } = filletAsked({ ...piece, process: "135", types });
+    expect(blueprint.includes).toEqual(types.includes);
+    expect(choice.process).toBe("135");
+  });
+
+  test("come as far as they can be had: a piece is made in any case", () => {
+    const manual = {
+      ...piece,
+      process: "111",
+      types: { includes: ["tungsten-spatter", "overlap"], among: "any" },
+    } as const;
+    const asked = plateAsked(manual).sections;
+    const named = Object.values(asked).flatMap(({ slots }) => slots.flatMap((slot) => slot.types ?? []));
+    expect(named).toEqual(["overlap"]);
+  });
+});
+
 describe("what a paper fixes of a plate", () => {
   test("is so on every seed", () => {
     const blueprint = plateAsked({ blueprint: "assessment", process: "141", position: "PF", thickness: 12 });

@@ -22,7 +22,7 @@ describe("a plate's blueprint", () => {
       ["cap", [7, 7], 60],
       ["root", [5, 5], 100],
     ]);
-    expect(faces[0].lines[0]).toEqual({ count: 1, families: ["crack"], size: "medium", place: "any" });
+    expect(faces[0].lines[0]).toEqual({ count: 1, families: ["crack"], types: [], size: "medium", place: "any" });
     expect(refusal).toBeNull();
     // between what is asked of the faces, 67.5 and 69, give or take the one mark that a piece may be off
     expect(forecast?.mark.least).toBeGreaterThan(66.5);
@@ -40,6 +40,23 @@ describe("a plate's blueprint", () => {
       [[], [0, 0]],
     ]);
     expect(forecast?.mark.mean).toBeGreaterThan(80);
+  });
+
+  test("that asks for types has a line for each, and says which it cannot have", async () => {
+    const types = { includes: ["overlap", "root-fusion"], among: "any" };
+    const { faces, refusal, forecast } = await view("plate", { ...DRAWN, blueprint: "practice", types });
+    const asked = faces.map(({ lines }) => lines.flatMap((line) => line.types));
+    expect(asked).toEqual([["overlap"], ["root-fusion"]]);
+    expect(faces.map(({ indications }) => indications[0])).toEqual([7, 5]);
+    expect(refusal).toBeNull();
+    expect(forecast?.pieces).toBe(8);
+    const none = await view("plate", {
+      ...DRAWN,
+      process: "111",
+      types: { includes: ["tungsten-spatter"], among: "any" },
+    });
+    expect(none.refusal).toMatch(/^tungsten spatter never comes/);
+    expect(none.forecast).toBeNull();
   });
 
   test("is refused by field where a paper could not have it", async () => {

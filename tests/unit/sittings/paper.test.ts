@@ -65,6 +65,24 @@ describe("pieces that can be chosen are pieces that can be made", () => {
     expect(PIECE_CHOICES.plate.positions).toEqual(joint.positions);
   });
 
+  test("as many types can be asked for as a blueprint asks for indications", () => {
+    for (const [name, { sections }] of Object.entries(BLUEPRINTS)) {
+      const slots = Object.values(sections).flatMap((section) => section.slots);
+      const count = slots.reduce((sum, slot) => sum + slot.count, 0);
+      expect(PIECE_CHOICES.plate.blueprints[name]?.indications, name).toBe(count);
+    }
+    for (const [name, { indications }] of Object.entries(FILLET_BLUEPRINTS)) {
+      expect(PIECE_CHOICES.fillet.blueprints[name]?.indications, name).toBe(indications[1]);
+    }
+  });
+
+  test("a paper asks for types or leaves them out, and keeps either as it is", () => {
+    const types = { includes: ["surface-pore", "root-fusion"], among: ["overlap"] };
+    const asking = withPlate({ piece: { ...plate.piece, types } });
+    expect(storedPaperSchema.parse(JSON.parse(JSON.stringify(asking)))).toEqual(asking);
+    expect(paperSchema.parse(paper).sections.map(({ piece }) => "types" in piece)).toEqual([false, false]);
+  });
+
   test("of fillets: 500 drawn ones have every process, position and base plate that can be chosen, and no other", () => {
     const joints = Array.from({ length: 500 }, (_, n) => drawCleanFillet(`choice ${n}`).joint);
     const all = <T>(of: (joint: (typeof joints)[number]) => T) => new Set(joints.map(of));
@@ -158,6 +176,36 @@ describe("what is no paper is told by field", () => {
       "8.5 mm",
       withPlate({ piece: { ...plate.piece, thickness: 8.5 } }),
       "sections.0.piece.thickness | thickness: drawn, or whole mm",
+    ],
+    [
+      "a type of no catalogue",
+      withPlate({ piece: { ...plate.piece, types: { includes: ["hole"], among: "any" } } }),
+      "sections.0.piece.types.includes.0 | includes: types of the catalogue, such as surface-pore",
+    ],
+    [
+      "types without what may come besides",
+      withPlate({ piece: { ...plate.piece, types: { includes: ["overlap"] } } }),
+      "sections.0.piece.types.among | among: any, or a list of types",
+    ],
+    [
+      "a type of the root on a fillet",
+      withFillet({ piece: { ...fillet.piece, types: { includes: ["overlap", "root-fusion"], among: "any" } } }),
+      "sections.1.piece.types.includes | includes: types that come in the section fillet, which root-fusion does not",
+    ],
+    [
+      "a type of fillets among those on a plate",
+      withPlate({ piece: { ...plate.piece, types: { includes: [], among: ["excessive-throat"] } } }),
+      "sections.0.piece.types.among | among: types that come in the section plate, which excessive-throat does not",
+    ],
+    [
+      "a type twice",
+      withPlate({ piece: { ...plate.piece, types: { includes: ["overlap", "overlap"], among: "any" } } }),
+      "sections.0.piece.types.includes | includes: each once; overlap stands there already",
+    ],
+    [
+      "a type on a clean plate",
+      withPlate({ piece: { ...plate.piece, blueprint: "clean", types: { includes: ["overlap"], among: "any" } } }),
+      "sections.0.piece.types.includes | includes: at most 0 types with clean",
     ],
     [
       "an id with capitals",

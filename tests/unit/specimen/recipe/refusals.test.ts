@@ -62,6 +62,49 @@ describe("checking a blueprint", () => {
     expect(checkBlueprint(asking("cap", [slot({ families: ["misalignment"] })])).ok).toBe(true);
   });
 
+  it("refuses a type where it never lies, and names the faces and places where it does", () => {
+    const burnt = slot({ types: ["burn-through"] });
+    const refused = checkBlueprint(asking("cap", [slot({}), burnt]));
+    expect(refused).toMatchObject({ ok: false, code: "type-never-there", face: "cap", slot: 1 });
+    expect(!refused.ok && explainRefusal(refused)).toBe(
+      "cap face, slot 2: burn-through cannot lie there; possible is weld on the root face",
+    );
+    expect(checkBlueprint(asking("root", [burnt])).ok).toBe(true);
+    expect(checkBlueprint(asking("root", [slot({ types: ["linear-misalignment"] })]))).toMatchObject({
+      code: "type-never-there",
+      lies: [{ face: "cap", place: "weld" }],
+    });
+    const ofFillets = checkBlueprint(asking("cap", [slot({ types: ["excessive-throat"] })]));
+    expect(!ofFillets.ok && explainRefusal(ofFillets)).toContain("slot 1: excessive throat");
+    expect(!ofFillets.ok && explainRefusal(ofFillets)).toContain("never comes on a plate");
+    // one of the types will do, and a type that is none of the families does not
+    expect(checkBlueprint(asking("cap", [slot({ types: ["burn-through", "overlap"] })])).ok).toBe(true);
+    expect(checkBlueprint(asking("cap", [slot({ families: ["crack"], types: ["overlap"] })])).ok).toBe(false);
+    expect(checkBlueprint(asking("cap", [slot({ types: [] })]))).toMatchObject({ code: "not-a-blueprint" });
+  });
+
+  it("refuses a process that never gives a type, an angle in another size, and two of what comes once", () => {
+    const tungsten = asking("cap", [slot({ types: ["tungsten-spatter"] })]);
+    expect(checkBlueprint(withJoint(tungsten, { processes: ["141", "111"] }))).toMatchObject({
+      code: "process-never",
+      face: "cap",
+      slot: 0,
+      process: "111",
+      processes: ["141"],
+    });
+    expect(checkBlueprint(withJoint(tungsten, { processes: ["141"] })).ok).toBe(true);
+    const angle = (band: "small" | "medium") => asking("cap", [slot({ types: ["angular-misalignment"], band })]);
+    expect(checkBlueprint(angle("small"))).toMatchObject({ code: "no-such-size", slot: 0, bands: ["medium"] });
+    expect(checkBlueprint(angle("medium")).ok).toBe(true);
+    const crack = slot({ types: ["transverse-crack"] });
+    expect(checkBlueprint(asking("cap", [crack, crack]))).toMatchObject({ code: "too-many-of-a-kind", slot: 1 });
+    expect(checkBlueprint(asking("cap", [slot({ types: ["linear-misalignment"], count: 2 })]))).toMatchObject({
+      code: "too-many-of-a-kind",
+      wanted: 2,
+      most: 1,
+    });
+  });
+
   it("refuses sizes in which a kind does not come, and names those in which it does", () => {
     let refusals = 0;
     for (const face of FACES) {

@@ -1,5 +1,6 @@
 import type { BlueprintLine } from "@/app/_server/blueprint-view";
 import { FAMILY_NAMES } from "@/lib/bench";
+import { imperfection } from "@/lib/imperfections";
 import type { Section } from "@/lib/results";
 
 /** Blueprints as a tutor chooses them. */
@@ -13,7 +14,13 @@ export const BLUEPRINT_NAMES: Readonly<Record<Section, Readonly<Record<string, s
   fillet: { practice: "as in practice: 4 to 6 indications", clean: "clean: nothing to report" },
 };
 
-export function familyWords({ families }: BlueprintLine): string {
+/** More types than these are counted, not named. */
+const TYPES_NAMED = 3;
+
+/** What a line asks for: its types where it names some, else its families. */
+export function familyWords({ families, types }: BlueprintLine): string {
+  if (types.length > TYPES_NAMED) return `One of ${types.length} types`;
+  if (types.length > 0) return types.map((type) => imperfection(type).name).join(", or ");
   if (families === "any") return "Any";
   const [first, ...others] = families.map((family) => FAMILY_NAMES[family]);
   return [first, ...others.map((name) => name.toLowerCase())].join(", or ");

@@ -1,0 +1,56 @@
+import type { ImperfectionType } from "../../imperfections";
+import { MOST_STOPS } from "../recipe/check-blueprint";
+import type { TypeWish, Unmet, Wished } from "../recipe/type-wish";
+import type { FilletBlueprint } from "./fillet-blueprint";
+import { FILLET_ROWS } from "./rows";
+
+/** What a gap between the plates is; it is no row, since it comes of the joint. */
+const GAP: ImperfectionType = "incorrect-root-gap";
+
+/**
+ * A fillet blueprint that asks for types: each of `includes` comes, as many as there may be indications and two at most where
+ * electrodes ended; whatever comes besides is `among`, so far as it is planted. What shows only once the joint is welded,
+ * such as a weld that came out too small, comes all the same.
+ */
+export function withFilletTypes(blueprint: FilletBlueprint, { includes, among }: TypeWish): Wished<FilletBlueprint> {
+  const [least, most] = blueprint.indications;
+  const taken: ImperfectionType[] = [];
+  const unmet: Unmet[] = [];
+  for (const type of new Set(includes)) {
+    const why = whyNot(type, taken, most);
+    if (why) unmet.push({ type, why });
+    else taken.push(type);
+  }
+  const gapped = taken.includes(GAP) ? 1 : among === "any" || among.includes(GAP) ? blueprint.gapped : 0;
+  const there = among === "any" ? least : Math.min(least, mostOf([...new Set([...taken, ...among])]));
+  return {
+    blueprint: {
+      ...blueprint,
+      indications: [Math.max(there, taken.length), most],
+      gapped,
+      ...(taken.length > 0 && { includes: taken }),
+      ...(among !== "any" && { among }),
+    },
+    unmet,
+    fewer: least - Math.max(there, Math.min(least, taken.length)),
+  };
+}
+
+const isAtStop = (type: ImperfectionType): boolean =>
+  FILLET_ROWS.some((row) => row.type === type && row.site === "stop");
+
+/** How many indications types can give together on one fillet. */
+function mostOf(types: readonly ImperfectionType[]): number {
+  const most = (type: ImperfectionType): number => {
+    if (type === GAP) return 1;
+    return Math.max(0, ...FILLET_ROWS.filter((row) => row.type === type).map((row) => row.most));
+  };
+  const sum = (of: readonly ImperfectionType[]) => of.reduce((all, type) => all + most(type), 0);
+  return sum(types.filter((type) => !isAtStop(type))) + Math.min(MOST_STOPS, sum(types.filter(isAtStop)));
+}
+
+function whyNot(type: ImperfectionType, taken: readonly ImperfectionType[], most: number): Unmet["why"] | null {
+  if (type !== GAP && !FILLET_ROWS.some((row) => row.type === type)) return "never";
+  if (taken.length >= most) return "no-room";
+  return isAtStop(type) && taken.filter(isAtStop).length >= MOST_STOPS ? "no-room" : null;
+}
