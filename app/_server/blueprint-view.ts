@@ -39,6 +39,8 @@ export interface BlueprintView {
   readonly faces: readonly BlueprintFace[];
   /** Why no piece can be made of it; null where it can. */
   readonly refusal: string | null;
+  /** What of the types asked for cannot be had, in words: pieces are made without it. Null where all can. */
+  readonly unmet: string | null;
   /** Null where it is refused. */
   readonly forecast: Forecast | null;
 }

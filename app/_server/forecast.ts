@@ -13,7 +13,7 @@ import type { BlueprintView } from "./blueprint-view";
 import { filletWished, isFilletOf, plateWished } from "./piece-blueprint";
 
 /** What can be said of a blueprint from pieces that are drawn and not made. */
-export type Outlook = Pick<BlueprintView, "refusal" | "forecast">;
+export type Outlook = Pick<BlueprintView, "refusal" | "unmet" | "forecast">;
 
 /** The section's piece as the paper asks for it. */
 export type OutlookOrder = Pick<PaperSection, "section" | "piece">;
@@ -35,34 +35,32 @@ export function outlookOf({ section, piece }: OutlookOrder): Outlook {
 }
 
 function plateOutlook(piece: PaperSection["piece"]): Outlook {
-  const { blueprint, unmet } = plateWished(piece);
-  const cannot = explainUnmet(unmet);
-  if (cannot) return { refusal: cannot, forecast: null };
-  const checked = checkBlueprint(blueprint);
-  if (!checked.ok) return { refusal: explainRefusal(checked), forecast: null };
+  const wished = plateWished(piece);
+  const unmet = explainUnmet(wished.unmet);
+  const checked = checkBlueprint(wished.blueprint);
+  if (!checked.ok) return { refusal: explainRefusal(checked), unmet, forecast: null };
   const drawn: (readonly SectionTruth[])[] = [];
   const refusals: string[] = [];
   for (let n = 0; drawn.length < PIECES; n++) {
     const plate = predictPlate(seedOf(n), checked.blueprint);
     if (plate.ok) drawn.push(plate.faces);
     else refusals.push(explainRefusal(plate));
-    if (refusals.length === MOST_FAILED) return { refusal: refusals[0], forecast: null };
+    if (refusals.length === MOST_FAILED) return { refusal: refusals[0], unmet, forecast: null };
   }
-  return { refusal: null, forecast: forecastOf(drawn, refusals.length) };
+  return { refusal: null, unmet, forecast: forecastOf(drawn, refusals.length) };
 }
 
 function filletOutlook(piece: PaperSection["piece"]): Outlook {
-  const { blueprint, unmet } = filletWished(piece);
-  const cannot = explainUnmet(unmet);
-  if (cannot) return { refusal: cannot, forecast: null };
+  const { blueprint, unmet: missing } = filletWished(piece);
+  const unmet = explainUnmet(missing);
   const drawn: (readonly SectionTruth[])[] = [];
   for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES; n++) {
     if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), blueprint)]);
   }
   if (drawn.length === 0) {
-    return { refusal: "no fillet comes with that process, position and thickness together", forecast: null };
+    return { refusal: "no fillet comes with that process, position and thickness together", unmet, forecast: null };
   }
-  return { refusal: null, forecast: forecastOf(drawn, 0) };
+  return { refusal: null, unmet, forecast: forecastOf(drawn, 0) };
 }
 
 function forecastOf(pieces: readonly (readonly SectionTruth[])[], failed: number): Outlook["forecast"] {

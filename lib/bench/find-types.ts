@@ -1,11 +1,14 @@
-import { type Family, type ImperfectionType, imperfection, typesOn } from "../imperfections";
+import { type Family, IMPERFECTION_TYPES, type ImperfectionType, imperfection, typesOn } from "../imperfections";
 import type { SurfaceFace } from "../weld";
 
-/** Types of a face that fit what was typed, best first; all of them, in catalogue order, for an empty text. */
-export function findTypes(face: SurfaceFace, text: string): readonly ImperfectionType[] {
+/** Types of a face, or of any of several, that fit what was typed, best first; all, in catalogue order, for an empty text. */
+export function findTypes(face: SurfaceFace | readonly SurfaceFace[], text: string): readonly ImperfectionType[] {
   const wanted = text.trim().toLowerCase();
-  if (!wanted) return typesOn(face);
-  return typesOn(face)
+  const faces = typeof face === "string" ? [face] : face;
+  const there = new Set(faces.flatMap((one) => typesOn(one)));
+  const types = IMPERFECTION_TYPES.filter((type) => there.has(type));
+  if (!wanted) return types;
+  return types
     .map((type) => ({ type, rank: rankOf(type, wanted) }))
     .filter(({ rank }) => rank < NO_FIT)
     .sort((one, other) => one.rank - other.rank)

@@ -1,4 +1,5 @@
 export { addTimeSchema, changeFactorSchema, factorSchema, reopenSchema, USUAL_FACTORS, voidSchema } from "./acts";
+export { askingFor, MOST_ASKED, withoutAskedTypes } from "./asked-types";
 export { averagedMark, isBorderline, standardErrorOf } from "./borderline";
 export {
   ATTEMPT_KINDS,

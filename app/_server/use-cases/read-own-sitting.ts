@@ -1,3 +1,4 @@
+import { withoutAskedTypes } from "@/lib/sittings";
 import { listMembers } from "@/prisma/stores/classes";
 import { readPaperVersion } from "@/prisma/stores/papers";
 import { listPresences, readSitting, type StoredSitting } from "@/prisma/stores/sittings";
@@ -37,7 +38,7 @@ export async function readOwnSitting(caller: Caller, id: string) {
     ok: true,
     now,
     sitting,
-    paper: { ...paper, sections },
+    paper: withoutAskedTypes({ ...paper, sections }),
     criteriaNames: Object.fromEntries(
       sections.flatMap(({ section }) => {
         const set = criteria[section];

@@ -3,10 +3,21 @@ import { answer, answerRefusal } from "@/app/_server/http/answer";
 import { currentCaller } from "@/app/_server/session";
 import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
 
-/** What a section's piece is made to: `?section=plate&blueprint=assessment&process=drawn&position=PA&thickness=12`. */
+/**
+ * What a section's piece is made to: `?section=plate&blueprint=assessment&process=drawn&position=PA&thickness=12`, and where
+ * it asks for types `&includes=overlap,surface-pore&among=any`.
+ */
 export async function GET(request: Request): Promise<Response> {
-  const { section, thickness, ...piece } = Object.fromEntries(new URL(request.url).searchParams);
-  const asked = { section, piece: { ...piece, thickness: thickness === "drawn" ? thickness : Number(thickness) } };
+  const { section, thickness, includes, among, ...rest } = Object.fromEntries(new URL(request.url).searchParams);
+  const isAsked = includes !== undefined || among !== undefined;
+  const piece = {
+    ...rest,
+    thickness: thickness === "drawn" ? thickness : Number(thickness),
+    ...(isAsked && { types: { includes: listed(includes), among: among === "any" ? among : listed(among) } }),
+  };
+  const asked = { section, piece };
   const read = await readBlueprint(await currentCaller(), asked, specimens);
   return read.ok ? answer(read) : answerRefusal(read);
 }
+
+const listed = (names = ""): string[] => names.split(",").filter((name) => name !== "");

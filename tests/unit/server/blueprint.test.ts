@@ -44,19 +44,21 @@ describe("a plate's blueprint", () => {
 
   test("that asks for types has a line for each, and says which it cannot have", async () => {
     const types = { includes: ["overlap", "root-fusion"], among: "any" };
-    const { faces, refusal, forecast } = await view("plate", { ...DRAWN, blueprint: "practice", types });
+    const { faces, refusal, unmet, forecast } = await view("plate", { ...DRAWN, blueprint: "practice", types });
     const asked = faces.map(({ lines }) => lines.flatMap((line) => line.types));
     expect(asked).toEqual([["overlap"], ["root-fusion"]]);
     expect(faces.map(({ indications }) => indications[0])).toEqual([7, 5]);
     expect(refusal).toBeNull();
+    expect(unmet).toBeNull();
     expect(forecast?.pieces).toBe(8);
     const none = await view("plate", {
       ...DRAWN,
       process: "111",
       types: { includes: ["tungsten-spatter"], among: "any" },
     });
-    expect(none.refusal).toMatch(/^tungsten spatter never comes/);
-    expect(none.forecast).toBeNull();
+    // pieces are made all the same, without it
+    expect(none.unmet).toMatch(/^tungsten spatter never comes/);
+    expect(none.forecast?.pieces).toBe(8);
   });
 
   test("is refused by field where a paper could not have it", async () => {

@@ -12,7 +12,9 @@ import { listOwnAttempts } from "@/app/_server/use-cases/list-own-attempts";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readOwnSitting } from "@/app/_server/use-cases/read-own-sitting";
+import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { saveReport } from "@/app/_server/use-cases/save-report";
+import { defaultPaper, type PaperPiece } from "@/lib/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, makeAll, must, openRoom, plannedSitting, runOf, save, started, WINDOW } from "./sitting-room";
 
@@ -34,6 +36,36 @@ test("it tells the paper, the learner's own time, and whether they have come in"
   await must(enterSitting(room.kim, id, room.source));
   expect((await must(readOwnSitting(room.kim, id))).isIn).toBe(true);
   expect((await must(readOwnSitting(room.ola, id))).isIn).toBe(false);
+});
+
+test("nothing of the types that its pieces are asked to have goes to a learner", async () => {
+  const sections = defaultPaper().sections.map((section) => ({
+    ...section,
+    piece: { ...section.piece, types: { includes: ["overlap"] as const, among: "any" as const } },
+  }));
+  const room = await openRoom({ sections });
+  const asked: (PaperPiece | undefined)[] = [];
+  const orderAhead: typeof room.source.orderAhead = (kind, piece) => {
+    asked.push(piece);
+    return room.source.orderAhead(kind, piece);
+  };
+  const id = await plannedSitting({ ...room, source: { ...room.source, orderAhead } });
+  // the pieces are ordered so, and the tutor reads it
+  expect(asked.map((piece) => piece?.types?.includes)).toContainEqual(["overlap"]);
+  expect(JSON.stringify(await must(readPaper(room.tutor, "paper")))).toContain('"among"');
+  await must(openSitting(room.tutor, id));
+  const before = await must(readOwnSitting(room.kim, id));
+  expect(before.paper.sections.map(({ piece }) => piece)).toEqual(defaultPaper().sections.map(({ piece }) => piece));
+  await must(enterSitting(room.kim, id, room.source));
+  await must(beginSitting(room.tutor, id));
+  const { practiceId } = await started(id, room.kim);
+  const told = [
+    before,
+    await must(listOwnSittings(room.kim)),
+    await must(readOwnSitting(room.kim, id)),
+    await must(openBench(room.kim, practiceId, room.source)),
+  ];
+  for (const one of told) expect(JSON.stringify(one)).not.toMatch(/"includes"|"among"/);
 });
 
 test("the bench of a section that is not open names the sitting, whose page says why", async () => {

@@ -26,7 +26,7 @@ export function BlueprintPanel({ draft }: { readonly draft: SectionDraft }) {
 }
 
 function Blueprint({ view, draft }: { readonly view: BlueprintView; readonly draft: SectionDraft }) {
-  const { faces, refusal, forecast } = view;
+  const { faces, refusal, unmet, forecast } = view;
   return (
     <>
       {faces.map((face) => (
@@ -35,7 +35,8 @@ function Blueprint({ view, draft }: { readonly view: BlueprintView; readonly dra
       <dl className="mt-4 grid gap-2.5 border-line border-t pt-3">
         <Line name="Indications">{countWords(faces)}</Line>
         <Line name="Can it be had?">
-          {refusal ? <Refused reason={refusal} /> : forecast && feasibleWords(forecast)}
+          {unmet && <Unmet reason={unmet} />}
+          {refusal ? <Refused reason={refusal} /> : forecast && feasibleWords(forecast, unmet !== null)}
         </Line>
         {forecast && <ForecastLines forecast={forecast} draft={draft} />}
       </dl>
@@ -138,7 +139,16 @@ function Refused({ reason }: { readonly reason: string }) {
   );
 }
 
-function feasibleWords({ pieces, failed }: Forecast): string {
+function Unmet({ reason }: { readonly reason: string }) {
+  return (
+    <span className="block font-medium text-partly">
+      <span aria-hidden="true">! </span>Not everything that must be on it: {reason}. Pieces are made without.
+    </span>
+  );
+}
+
+function feasibleWords({ pieces, failed }: Forecast, isRest: boolean): string {
+  if (isRest) return `The rest can: ${pieces} of ${pieces + failed} pieces that were drawn had room for it.`;
   if (failed === 0) return `Yes: ${pieces} of ${pieces} pieces that were drawn had room for everything.`;
   return `Yes, though making takes longer: ${pieces} of ${pieces + failed} pieces that were drawn had room for everything.`;
 }

@@ -12,6 +12,7 @@ import { BLUEPRINT_NAMES } from "./blueprint-words";
 import { ChoiceIn, CONTROL, NumberIn, SmallButton } from "./controls";
 import type { SectionDraft } from "./draft";
 import { ProblemLines, useField } from "./problems";
+import { TypesLine } from "./types-line";
 
 interface SectionCardProps {
   readonly draft: SectionDraft;
@@ -69,6 +70,7 @@ export function SectionCard({ draft, at, criteria, onChange, onMoveUp, onTakeOut
         </p>
         <ProblemLines of={{ [field("minutes")]: "Minutes", [field("passMark")]: "Pass mark" }} />
         <PieceSentence draft={draft} at={at} onChange={onChange} />
+        <TypesLine draft={draft} onChange={(types) => change({ piece: { ...draft.piece, types } })} />
         <WeightsSentence draft={draft} at={at} onChange={onChange} />
         <CriteriaSentence draft={draft} at={at} groups={criteria} onChange={onChange} />
         <AidsSentence draft={draft} at={at} onChange={onChange} />

@@ -14,11 +14,8 @@ const UNREACHED =
   "The workshop's server could not be reached. Choose again, or reload the page, to have it worked out.";
 
 /** The blueprint of a section's piece from the server; null with an empty message while it is worked out. */
-export function useBlueprint(
-  section: PaperSection["section"],
-  { blueprint, process, position, thickness }: PaperSection["piece"],
-): Omit<Asked, "key"> {
-  const key = new URLSearchParams({ section, blueprint, process, position, thickness: String(thickness) }).toString();
+export function useBlueprint(section: PaperSection["section"], piece: PaperSection["piece"]): Omit<Asked, "key"> {
+  const key = questionOf(section, piece);
   const [asked, setAsked] = useState<Asked | null>(null);
   useEffect(() => {
     const leaving = new AbortController();
@@ -28,6 +25,21 @@ export function useBlueprint(
     return () => leaving.abort();
   }, [key]);
   return asked?.key === key ? asked : { blueprint: null, message: "" };
+}
+
+/** As the route reads it: types by name, with commas between them. */
+function questionOf(
+  section: PaperSection["section"],
+  { blueprint, process, position, thickness, types }: PaperSection["piece"],
+): string {
+  return new URLSearchParams({
+    section,
+    blueprint,
+    process,
+    position,
+    thickness: String(thickness),
+    ...(types && { includes: types.includes.join(), among: types.among === "any" ? "any" : types.among.join() }),
+  }).toString();
 }
 
 async function ask(key: string, signal: AbortSignal): Promise<Asked> {
