@@ -9,6 +9,7 @@ export {
   type SectionAnalysis,
 } from "./class/section-account";
 export { isOfMost, type Misread, type ToTeach, toTeach } from "./class/to-teach";
+export { type ToSet, worthSetting } from "./class/worth-setting";
 export {
   type CalibrationRow,
   type Correction,

@@ -4,22 +4,24 @@ import { Figure } from "../figure";
 import { inPercent } from "../found-figures";
 import { HeatLegend } from "./heat-legend";
 import { HeatMap } from "./heat-map";
+import type { SetAsPaper } from "./set-row-as-paper";
 
 interface MissedFigureProps {
   readonly classId: string;
   readonly learners: readonly { readonly id: string; readonly name: string }[];
   readonly missed: ClassStanding["missed"];
+  readonly setAsPaper: SetAsPaper;
 }
 
 /** Imperfection by learner. */
-export function MissedFigure({ classId, learners, missed }: MissedFigureProps) {
+export function MissedFigure({ classId, learners, missed, setAsPaper }: MissedFigureProps) {
   return (
     <Figure
       title="Found, learner by learner"
       says={
         <p>
-          What the class most surely misses stands first. A name leads to that learner's progress, and a piece that
-          shows it to a mark sheet that you can look at together.
+          What the class most surely misses stands first. A name leads to that learner's progress, a piece that shows it
+          to a mark sheet that you can look at together, and “Set as a paper” to a paper whose pieces have it.
         </p>
       }
       fileName="class-found"
@@ -37,7 +39,7 @@ export function MissedFigure({ classId, learners, missed }: MissedFigureProps) {
         ]),
       }}
     >
-      <HeatMap classId={classId} learners={learners} missed={missed} />
+      <HeatMap classId={classId} learners={learners} missed={missed} setAsPaper={setAsPaper} />
       <HeatLegend />
     </Figure>
   );

@@ -5,6 +5,7 @@ import { useState } from "react";
 import { FAMILY_NAMES } from "@/lib/bench";
 import { FAMILIES, type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { MissedType } from "@/lib/progress";
+import { type SetAsPaper, SetRowAsPaper } from "./set-row-as-paper";
 import { cellWords, lookOf, shadeOf } from "./shade";
 
 interface HeatMapProps {
@@ -12,10 +13,11 @@ interface HeatMapProps {
   readonly learners: readonly { readonly id: string; readonly name: string }[];
   /** By learner in the same order. */
   readonly missed: readonly MissedType[];
+  readonly setAsPaper: SetAsPaper;
 }
 
 /** What each learner finds of each type, the most missed first: a number in every cell, and darker the more is missed. */
-export function HeatMap({ classId, learners, missed }: HeatMapProps) {
+export function HeatMap({ classId, learners, missed, setAsPaper }: HeatMapProps) {
   const [family, setFamily] = useState("all");
   const families = FAMILIES.filter((one) => missed.some(({ type }) => imperfection(type).family === one));
   const shown = missed.filter(({ type }) => family === "all" || imperfection(type).family === family);
@@ -64,7 +66,7 @@ export function HeatMap({ classId, learners, missed }: HeatMapProps) {
           </thead>
           <tbody>
             {shown.map((row) => (
-              <Row key={row.type} classId={classId} row={row} learners={learners} />
+              <Row key={row.type} classId={classId} row={row} learners={learners} setAsPaper={setAsPaper} />
             ))}
           </tbody>
         </table>
@@ -75,11 +77,11 @@ export function HeatMap({ classId, learners, missed }: HeatMapProps) {
 
 const HEAD = "sticky top-0 z-10 border-ink-2 border-b bg-sheet pb-2 align-bottom";
 
-interface RowProps extends Pick<HeatMapProps, "classId" | "learners"> {
+interface RowProps extends Pick<HeatMapProps, "classId" | "learners" | "setAsPaper"> {
   readonly row: MissedType;
 }
 
-function Row({ classId, learners, row: { type, found, judged, belowHalf, byLearner } }: RowProps) {
+function Row({ classId, learners, setAsPaper, row: { type, found, judged, belowHalf, byLearner } }: RowProps) {
   return (
     <tr>
       <th
@@ -87,7 +89,10 @@ function Row({ classId, learners, row: { type, found, judged, belowHalf, byLearn
         className="sticky left-0 z-10 max-w-64 border-line border-r border-b bg-sheet py-1 pr-3 text-left font-normal"
       >
         {imperfection(type).name} <span className="whitespace-nowrap text-ink-2">{imperfection(type).number}</span>
-        <ShowPiece classId={classId} type={type} />
+        <div className="flex flex-wrap gap-x-4">
+          <ShowPiece classId={classId} type={type} />
+          <SetRowAsPaper classId={classId} type={type} set={setAsPaper} />
+        </div>
       </th>
       <Found cell={{ found: found.count, total: found.of }} />
       <td className="whitespace-nowrap border-line border-r border-b px-2 text-center">

@@ -43,7 +43,7 @@ interface Figures {
 
 /** Picks from the figures of a class; a type that most of it finds fewer than half of goes before one that few miss often. */
 export function toTeach({ missed, confusions, sizes, dimensions, falseCalls }: Figures): ToTeach {
-  const known = missed.filter(({ found }) => found.needed === 0 && (found.share ?? 1) < LEAST.found);
+  const known = missed.filter(isMissedOften);
   return {
     missed: known.find(isOfMost) ?? known[0] ?? null,
     confused:
@@ -53,6 +53,9 @@ export function toTeach({ missed, confusions, sizes, dimensions, falseCalls }: F
     called: falseCalls.on.find(({ called }) => called.needed === 0 && (called.share ?? 0) >= LEAST.calledShare) ?? null,
   };
 }
+
+/** Whether enough is known of a type to say that a class misses it often. */
+export const isMissedOften = ({ found }: MissedType): boolean => found.needed === 0 && (found.share ?? 1) < LEAST.found;
 
 /** Whether most learners of whom it can be said find fewer than half. */
 export const isOfMost = ({ judged, belowHalf }: MissedType): boolean => judged > 0 && 2 * belowHalf > judged;

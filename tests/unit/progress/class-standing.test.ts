@@ -2,8 +2,16 @@ import { describe, expect, test } from "vitest";
 import { chanceWords } from "@/app/_progress/class/chance-words";
 import { cellWords, shadeOf } from "@/app/_progress/class/shade";
 import { teachWords } from "@/app/_progress/class/teach-words";
-import type { ImperfectionType } from "@/lib/imperfections";
-import { classStanding, EMPTY_OVERVIEW, isOfMost, missedTypes, type Overview, readinessOf } from "@/lib/progress";
+import { IMPERFECTION_TYPES, type ImperfectionType } from "@/lib/imperfections";
+import {
+  classStanding,
+  EMPTY_OVERVIEW,
+  isOfMost,
+  missedTypes,
+  type Overview,
+  readinessOf,
+  worthSetting,
+} from "@/lib/progress";
 
 const NO_SIZES = { n: 0, sum: 0, sumOfSquares: 0 };
 
@@ -92,6 +100,34 @@ describe("what to teach", () => {
     const [sentence, ...more] = teachWords(classStanding([learner({ "surface-pore": [24, 25] })]));
     expect(sentence).toMatch(/^Nothing stands out yet/);
     expect(more).toEqual([]);
+  });
+});
+
+describe("what to set as a paper", () => {
+  test("is what was missed, most surely missed first; advised is what is missed often, once enough is known", () => {
+    const missed = missedTypes([
+      learner({
+        "surface-pore": [5, 30],
+        "root-concavity": [12, 24],
+        "transverse-crack": [0, 2],
+        overlap: [29, 30],
+        "poor-restart": [30, 30],
+      }),
+    ]);
+    // found at 17 and 50 % of enough; found at 97 %; two are too few to say; of what was never missed nothing is offered
+    expect(worthSetting(missed).map(({ type, isAdvised }) => [type, isAdvised])).toEqual([
+      ["surface-pore", true],
+      ["transverse-crack", false],
+      ["root-concavity", true],
+      ["overlap", false],
+    ]);
+  });
+
+  test("is twelve at most to choose from, six of them advised", () => {
+    const all = Object.fromEntries(IMPERFECTION_TYPES.map((type) => [type, [3, 30] as const]));
+    const toSet = worthSetting(missedTypes([learner(all)]));
+    expect(toSet).toHaveLength(12);
+    expect(toSet.filter(({ isAdvised }) => isAdvised)).toEqual(toSet.slice(0, 6));
   });
 });
 

@@ -5,8 +5,11 @@ import { copyPaper } from "@/app/_server/use-cases/copy-paper";
 import { listPapers } from "@/app/_server/use-cases/list-papers";
 import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { savePaper } from "@/app/_server/use-cases/save-paper";
+import { setClassPaper } from "@/app/_server/use-cases/set-class-paper";
 import { type Criteria, iso5817, mergeCriteria } from "@/lib/criteria";
+import { IMPERFECTION_TYPES } from "@/lib/imperfections";
 import { defaultPaper, type Paper } from "@/lib/sittings";
+import { createClass } from "@/prisma/stores/classes";
 import { archiveCriteriaSet, createCriteriaSet, updateCriteriaSet } from "@/prisma/stores/criteria-sets";
 import { readPaperVersion, takePaperVersion } from "@/prisma/stores/papers";
 import { updateWorkshop } from "@/prisma/stores/workshops";
@@ -114,6 +117,51 @@ describe("a paper that is saved", () => {
     expect(await savePaper(tutor, id, { paper: named("Second"), seen: first.toISOString() })).toMatchObject({
       ok: true,
     });
+  });
+});
+
+describe("a paper of what a class misses", () => {
+  const types = ["surface-pore", "excessive-throat", "root-fusion"];
+  const made = async (input: unknown) => {
+    const { tutor } = await openTestWorkshop();
+    await createClass({ id: "class", name: "Monday class", notes: "" }, "tutor", NOW);
+    return { tutor, answer: await setClassPaper(tutor, "class", input) };
+  };
+
+  test("has them on its pieces, each where it comes, and the class and the day in its name", async () => {
+    const { tutor, answer } = await made({ types });
+    if (!answer.ok) throw new Error(answer.code);
+    const read = await readPaper(tutor, answer.id);
+    if (!read.ok) throw new Error(read.code);
+    const { paper: kept, number, usedAt } = read.kept.current;
+    expect([kept.name, number, usedAt]).toEqual(["Monday class, 2 March 2026", 1, null]);
+    expect(kept.sections.map(({ section, piece }) => [section, piece.blueprint, piece.types])).toEqual([
+      ["plate", "practice", { includes: ["surface-pore", "root-fusion"], among: "any" }],
+      ["fillet", "practice", { includes: ["excessive-throat"], among: "any" }],
+    ]);
+    // everything else is as in a new paper
+    const begun = await beginPaper(tutor);
+    const [plate] = begun.ok ? begun.paper.sections : [];
+    expect(kept.sections[0]).toEqual({ ...plate, piece: { ...plate.piece, ...kept.sections[0].piece } });
+  });
+
+  test("has only the sections that something comes in", async () => {
+    const { tutor, answer } = await made({ types: ["root-fusion"] });
+    const read = answer.ok ? await readPaper(tutor, answer.id) : answer;
+    expect(read.ok && read.kept.current.paper.sections.map(({ section }) => section)).toEqual(["plate"]);
+  });
+
+  test.each<[string, unknown]>([
+    ["no type", { types: [] }],
+    ["a type of no catalogue", { types: ["hole"] }],
+    ["thirteen types", { types: IMPERFECTION_TYPES.slice(0, 13) }],
+    ["no list", { types: "overlap" }],
+    ["one type twice", { types: ["overlap", "overlap"] }],
+  ])("is refused with %s, by field, and nothing is made", async (_what, input) => {
+    const { tutor, answer } = await made(input);
+    expect(answer).toMatchObject({ ok: false, code: "invalid-input" });
+    expect(JSON.stringify(answer)).toMatch(/types: 1 to 12 types of the catalogue|includes: each once; overlap/);
+    expect(await listPapers(tutor)).toEqual({ ok: true, papers: [] });
   });
 });
 

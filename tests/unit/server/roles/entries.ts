@@ -269,6 +269,7 @@ export const ACTIONS: readonly ActionRow[] = [
     value: (it) => ({ classId: it.class, list: "Tomo Reyes", agreed: [] }),
     as: "enrolList",
   },
+  { at: `${CLASSES}/[id]/progress`, does: "setAsPaper", form: classForm({ types: "overlap" }), as: "setClassPaper" },
   { at: `${DESK}/criteria`, does: "putAway", form: (it) => ({ set: it.criteria }), as: "archiveCriteria" },
   { at: `${DESK}/criteria`, does: "takeBack", form: (it) => ({ set: it.criteria }), as: "archiveCriteria" },
   { at: `${DESK}/papers`, does: "putAway", form: (it) => ({ paper: it.paper }), as: "archivePaper" },

@@ -86,6 +86,7 @@ import { readToday } from "@/app/_server/use-cases/read-today";
 import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
 import { savePaper } from "@/app/_server/use-cases/save-paper";
 import { saveReport } from "@/app/_server/use-cases/save-report";
+import { setClassPaper } from "@/app/_server/use-cases/set-class-paper";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
@@ -273,6 +274,7 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["savePaper", TUTORS, (who, { paper }) => savePaper(who, paper, { paper: defaultPaper(), seen: null })],
   ["savePaper new", TUTORS, (who) => savePaper(who, null, { paper: defaultPaper(), seen: null })],
   ["copyPaper", TUTORS, (who, { paper }) => copyPaper(who, paper)],
+  ["setClassPaper", tutorsOf("no-such-class"), (who, it) => setClassPaper(who, it.class, { types: ["overlap"] })],
   ["archivePaper", TUTORS, (who, { paper }) => archivePaper(who, paper, true)],
   ["readBlueprint", TUTORS, (who) => readBlueprint(who, { section: "none", piece: {} }, source)],
 

@@ -10,7 +10,9 @@ import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { Caution } from "@/app/_ui/caution";
 import { Notice } from "@/app/_ui/notice";
 import { PageFrame } from "@/app/_ui/page-frame";
-import { classStanding, readinessOf } from "@/lib/progress";
+import { classStanding, readinessOf, worthSetting } from "@/lib/progress";
+import { setAsPaper } from "./actions";
+import { SetAsPaper } from "./set-as-paper";
 import "@/app/_progress/progress.css";
 
 export const metadata: Metadata = { title: "What a class misses" };
@@ -26,6 +28,7 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
     learners.map(({ marks }) => marks),
     passMarks,
   );
+  const toSet = worthSetting(standing.missed);
   const isEmpty = standing.pieces === 0 && sections.length === 0;
   return (
     <PageFrame title={`What ${group.name} still misses`} isWide>
@@ -68,6 +71,7 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
               From {standing.pieces === 1 ? "one section" : `${standing.pieces} sections`} of practice and of released
               sittings, with {standing.indications} imperfections on them.
             </p>
+            {toSet.length > 0 && <SetAsPaper classId={id} toSet={toSet} set={setAsPaper} />}
           </section>
           <div className="mt-4 flex flex-wrap gap-3">
             <Link href={`/desk/classes/${id}/progress/paper`} className={BUTTON}>
@@ -77,7 +81,9 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
               How the questions work
             </Link>
           </div>
-          {standing.missed.length > 0 && <MissedFigure classId={id} learners={people} missed={standing.missed} />}
+          {standing.missed.length > 0 && (
+            <MissedFigure classId={id} learners={people} missed={standing.missed} setAsPaper={setAsPaper} />
+          )}
           <ConfusedFigure confusions={standing.confusions} />
           <AgreementFigure rows={measured(standing.sizes, standing.dimensions)} />
           <FalseCallRateFigure calls={standing.falseCalls} telling={null} />
