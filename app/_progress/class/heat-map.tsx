@@ -86,10 +86,10 @@ function Row({ classId, learners, setAsPaper, row: { type, found, judged, belowH
     <tr>
       <th
         scope="row"
-        className="sticky left-0 z-10 max-w-64 border-line border-r border-b bg-sheet py-1 pr-3 text-left font-normal"
+        className="sticky left-0 z-10 max-w-72 border-line border-r border-b bg-sheet py-1 pr-3 text-left font-normal"
       >
         {imperfection(type).name} <span className="whitespace-nowrap text-ink-2">{imperfection(type).number}</span>
-        <div className="flex flex-wrap gap-x-4">
+        <div className="flex gap-x-3 whitespace-nowrap">
           <ShowPiece classId={classId} type={type} />
           <SetRowAsPaper classId={classId} type={type} set={setAsPaper} />
         </div>

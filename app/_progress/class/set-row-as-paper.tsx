@@ -31,7 +31,7 @@ export function SetRowAsPaper({ classId, type, set }: SetRowAsPaperProps) {
         Set as a paper
       </button>
       {told?.problem && (
-        <p role="alert" className="font-medium text-missed">
+        <p role="alert" className="max-w-56 whitespace-normal font-medium text-missed">
           {told.problem.message}
         </p>
       )}

@@ -5,8 +5,9 @@ import { PaperBuilder } from "../_builder/paper-builder";
 
 export const metadata: Metadata = { title: "Paper" };
 
-export default async function PaperPage({ params }: PageProps<"/desk/papers/[paper]">) {
-  const read = await readPaper(await currentCaller(), (await params).paper);
+export default async function PaperPage({ params, searchParams }: PageProps<"/desk/papers/[paper]">) {
+  const [{ paper: asked }, { from }] = await Promise.all([params, searchParams]);
+  const read = await readPaper(await currentCaller(), asked);
   if (!read.ok) return showRefusal(read);
   const { id, current, updatedAt, archivedAt } = read.kept;
   const { number, paper, usedAt } = current;
@@ -17,6 +18,7 @@ export default async function PaperPage({ params }: PageProps<"/desk/papers/[pap
       firstKept={{ id, number, seen: updatedAt.toISOString() }}
       isUsed={usedAt !== null}
       isAway={archivedAt !== null}
+      isOfClass={from === "class"}
       criteria={read.criteria}
     />
   );

@@ -76,7 +76,7 @@ function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }
               Count
             </th>
             <th scope="col" className="py-1 pr-2 font-medium">
-              Family
+              What
             </th>
             <th scope="col" className="w-20 py-1 pr-2 font-medium">
               Size
@@ -101,7 +101,7 @@ function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }
             {[
               lines.length === 0 &&
                 (indications[1] === 0 ? "nothing to report" : `${rangeWords(indications)} of any kind`),
-              lines.length > 0 && extras > 0 && `up to ${extras} more that come by themselves`,
+              lines.length > 0 && extras > 0 && extraWords(face, extras, indications),
               cleanLength !== null && `at least ${cleanLength} mm of clean weld`,
               harmless[1] > 0 && `${rangeWords(harmless)} harmless features`,
             ]
@@ -113,6 +113,10 @@ function FaceTable({ face: { face, lines, cleanLength, harmless, indications } }
     </table>
   );
 }
+
+/** On a fillet the lines are what was asked for, and the rest is drawn; on a plate they are all, but for what comes by itself. */
+const extraWords = (face: BlueprintFace["face"], extras: number, indications: BlueprintFace["indications"]): string =>
+  face === "fillet" ? `${rangeWords(indications)} in all` : `up to ${extras} more that come by themselves`;
 
 function Line({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
   return (

@@ -28,11 +28,13 @@ interface PaperBuilderProps {
   readonly isUsed: boolean;
   /** Whether it is put away, so that it cannot be saved. */
   readonly isAway: boolean;
+  /** Whether it was made this moment of what a class misses. */
+  readonly isOfClass?: boolean;
   readonly criteria: readonly CriteriaGroup[];
 }
 
 /** A paper while it is written: as its learners will read it, with every number and choice open to change. */
-export function PaperBuilder({ first, firstKept, isUsed, isAway, criteria }: PaperBuilderProps) {
+export function PaperBuilder({ first, firstKept, isUsed, isAway, isOfClass = false, criteria }: PaperBuilderProps) {
   const start = useMemo(() => draftOf(first), [first]);
   const [draft, setDraft] = useState(start);
   const [kept, setKept] = useState(firstKept);
@@ -135,6 +137,12 @@ export function PaperBuilder({ first, firstKept, isUsed, isAway, criteria }: Pap
         <div ref={form} className="mt-5 grid min-w-0 gap-4 [&_:is(input,select,button)]:scroll-mb-44">
           {isAway && (
             <Notice isGood>This paper is put away: take it back on the list of papers before you change it.</Notice>
+          )}
+          {isOfClass && (
+            <Notice isGood>
+              Made of what the class misses. Look it over and change what you like; then plan a sitting of it on the
+              desk.
+            </Notice>
           )}
           {leftBehind && (
             <LeftBehind

@@ -13,5 +13,5 @@ export async function setAsPaper(_before: Told | null, form: FormData): Promise<
   const made = await setClassPaper(await currentCaller(), String(form.get("class")), { types });
   if (!made.ok) return { problem: problemOf(made) };
   revalidatePath("/desk/papers");
-  redirect(`/desk/papers/${made.id}`);
+  redirect(`/desk/papers/${made.id}?from=class`);
 }

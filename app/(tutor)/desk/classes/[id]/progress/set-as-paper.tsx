@@ -19,6 +19,7 @@ export function SetAsPaper({ classId, toSet, set }: SetAsPaperProps) {
   const [ticked, setTicked] = useState<readonly ImperfectionType[]>(() =>
     toSet.filter(({ isAdvised }) => isAdvised).map(({ type }) => type),
   );
+  const chosen = toSet.filter(({ type }) => ticked.includes(type)).map(({ type }) => type);
   const toggle = (type: ImperfectionType, isOn: boolean) =>
     setTicked((now) => (isOn ? [...now, type] : now.filter((one) => one !== type)));
   return (
@@ -27,19 +28,17 @@ export function SetAsPaper({ classId, toSet, set }: SetAsPaperProps) {
         <>
           <input type="hidden" name="class" value={classId} />
           {/* in the order of the list, whatever order they were ticked in */}
-          {toSet
-            .filter(({ type }) => ticked.includes(type))
-            .map(({ type }) => (
-              <input key={type} type="hidden" name="types" value={type} />
-            ))}
+          {chosen.map((type) => (
+            <input key={type} type="hidden" name="types" value={type} />
+          ))}
           <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
-            <Button type="submit" disabled={ticked.length === 0}>
+            <Button type="submit" disabled={chosen.length === 0}>
               Set as a paper
             </Button>
-            <p className="min-w-0 max-w-xl flex-1 basis-72 text-sm">{saysOf(ticked.length)}</p>
+            <p className="min-w-0 flex-1 basis-72 text-sm">{saysOf(chosen)}</p>
           </div>
           {problem?.fields.types && <p className="mt-1 font-medium text-missed text-sm">{problem.fields.types}</p>}
-          <details open={ticked.length === 0 || undefined} className="mt-1">
+          <details open={chosen.length === 0 || undefined} className="mt-1">
             <summary className="inline-flex min-h-11 cursor-pointer items-center rounded font-medium text-action text-sm underline underline-offset-4">
               Choose what is on it
             </summary>
@@ -71,9 +70,10 @@ export function SetAsPaper({ classId, toSet, set }: SetAsPaperProps) {
   );
 }
 
-function saysOf(count: number): string {
-  if (count === 0) return "Tick what is to be on its pieces first.";
-  const what =
-    count === 1 ? "the imperfection that is ticked below" : `the ${count} imperfections that are ticked below`;
-  return `A paper whose pieces have ${what}. You look it over first; nobody sits it until you plan a sitting.`;
+function saysOf(chosen: readonly ImperfectionType[]): string {
+  if (chosen.length === 0) return "Tick what is to be on its pieces first.";
+  const names = chosen.map((type) => imperfection(type).name.toLowerCase());
+  const last = names.pop();
+  const all = names.length > 0 ? `${names.join(", ")} and ${last}` : last;
+  return `With ${all} on its pieces. You look it over first; nobody sits it until you plan a sitting.`;
 }
