@@ -2,14 +2,17 @@ import { isImperfectionType } from "@/lib/imperfections";
 import {
   addSections,
   EMPTY_LEARNER_TALLY,
+  type LearnerInOrder,
   type LearnerTally,
+  NEW_IN_ORDER,
   overviewOf,
   PROGRESS_VERSION,
   type SectionObservations,
+  takenIn,
 } from "@/lib/progress";
-import type { Prisma } from "./generated/client/client";
+import { Prisma } from "./generated/client/client";
 import type { SectionTallyModel, TypeTallyModel } from "./generated/client/models";
-import { overviewColumn, sectionTallyColumn, typeTallyColumn } from "./progress-columns";
+import { learnerColumn, overviewColumn, sectionTallyColumn, typeTallyColumn } from "./progress-columns";
 
 type Transaction = Prisma.TransactionClient;
 
@@ -17,13 +20,15 @@ type Transaction = Prisma.TransactionClient;
 export interface CountedSection {
   readonly attemptId: string;
   readonly userId: string;
+  readonly handedInAt: Date;
   /** Null where they could not be made out: then everything of the learner is built anew. */
   readonly observations: SectionObservations | null;
 }
 
 /**
- * Adds sections to the tallies of their learners, in the transaction that makes them count. Tallies that have to be built anew
- * anyway are left to that, which reads these sections too.
+ * Adds sections to the tallies of their learners and takes them into the learner model, in the transaction that makes them count.
+ * What has to be built anew anyway is left to that, which reads these sections too; so is the model of a learner where a section
+ * comes to count after one that was handed in later.
  */
 export async function countSections(transaction: Transaction, sections: readonly CountedSection[]): Promise<void> {
   const current: string[] = [];
@@ -38,6 +43,25 @@ export async function countSections(transaction: Transaction, sections: readonly
     return [userId, addSections(tallies.get(userId) ?? EMPTY_LEARNER_TALLY, observed)] as const;
   });
   await writeTallies(transaction, added);
+  for (const userId of current) await takeIn(transaction, userId, byLearner.get(userId) ?? []);
+}
+
+async function takeIn(transaction: Transaction, userId: string, sections: readonly CountedSection[]): Promise<void> {
+  const { learner } = await transaction.learnerProgress.findUniqueOrThrow({ where: { userId } });
+  const placed = sections.flatMap(({ attemptId: id, handedInAt, observations }) =>
+    observations ? [{ id, at: handedInAt.getTime(), observations }] : [],
+  );
+  await writeLearner(transaction, userId, learner === null ? null : takenIn(learnerColumn.read(learner), placed));
+}
+
+/** Keeps what the learner model knows; null where it has to be built anew. */
+export async function writeLearner(
+  transaction: Transaction,
+  userId: string,
+  learner: LearnerInOrder | null,
+): Promise<void> {
+  const column = learner ? learnerColumn.write(learner) : Prisma.DbNull;
+  await transaction.learnerProgress.update({ where: { userId }, data: { learner: column } });
 }
 
 /** Counts the change, and says whether the learner's tallies are of everything that counted before it. */
@@ -56,6 +80,7 @@ async function isToBeAddedTo(
   const isCurrent = isComplete && (isFirst || version === PROGRESS_VERSION);
   const next = isCurrent ? PROGRESS_VERSION : "";
   if (next !== version) await transaction.learnerProgress.update({ where: { userId }, data: { version: next } });
+  if (isFirst && isCurrent) await writeLearner(transaction, userId, NEW_IN_ORDER);
   return isCurrent;
 }
 
@@ -70,7 +95,7 @@ export async function forgetTallies(transaction: Transaction, userIds: readonly 
     await transaction.learnerProgress.upsert({
       where: { userId },
       create: { userId, revision: 1 },
-      update: { version: "", revision: { increment: 1 } },
+      update: { version: "", revision: { increment: 1 }, learner: Prisma.DbNull },
     });
     await writeTallies(transaction, [[userId, EMPTY_LEARNER_TALLY]]);
   }

@@ -20,6 +20,13 @@ export {
 export { AIM, type Candidate, type CandidateIndication, type LookAlikes, weaknessWith } from "./learner/candidate";
 export { type Choice, chooseNext, NEXT, type PracticeAims, practiceAims, type Reason } from "./learner/choose-next";
 export { afterPractice, type Due, dueAt, dueness } from "./learner/due";
+export {
+  type LearnerInOrder,
+  learnerInOrderSchema,
+  NEW_IN_ORDER,
+  type PlacedSection,
+  takenIn,
+} from "./learner/in-order";
 export { afterSection, type Learner, learnerSchema, NEW_LEARNER } from "./learner/learner";
 export { afterOutcome, chanceOf, NEW_SKILL, type Skill, type Standing, standingOf, timesSeen } from "./learner/skill";
 export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";

@@ -7,5 +7,8 @@ export const OBSERVATION_VERSION = 1;
 /** Goes up whenever the same observations add up to another tally, or to one of another shape. */
 const TALLY_VERSION = 2;
 
-/** What stored tallies were made by; those of another one are built anew. */
-export const PROGRESS_VERSION = `${OBSERVATION_VERSION}.${TALLY_VERSION}`;
+/** Goes up whenever the same observations make another learner of the model, or one of another shape. */
+const LEARNER_VERSION = 1;
+
+/** What stored tallies and learners were made by; those of another one are built anew. */
+export const PROGRESS_VERSION = `${OBSERVATION_VERSION}.${TALLY_VERSION}.${LEARNER_VERSION}`;

@@ -222,7 +222,7 @@ export async function handIn({
     if (run === null || run.sitting.state === "released") {
       await countSections(
         transaction,
-        sections.map(({ id: attemptId, observations }) => ({ attemptId, userId, observations })),
+        sections.map(({ id: attemptId, observations }) => ({ attemptId, userId, handedInAt, observations })),
       );
     }
     return true;

@@ -1,17 +1,21 @@
 import {
   EMPTY_LEARNER_TALLY,
   EMPTY_OVERVIEW,
+  type Learner,
+  type LearnerInOrder,
   type LearnerTally,
+  NEW_LEARNER,
   OBSERVATION_VERSION,
   type Overview,
+  type PlacedSection,
   PROGRESS_VERSION,
   type SectionObservations,
 } from "@/lib/progress";
 import { type MarkedSection, SECTIONS } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
 import { Prisma } from "../generated/client/client";
-import { observationsColumn, overviewColumn } from "../progress-columns";
-import { readTallies, writeTallies } from "../tallies";
+import { learnerColumn, observationsColumn, overviewColumn } from "../progress-columns";
+import { readTallies, writeLearner, writeTallies } from "../tallies";
 
 /** What counts for progress: everything handed in for practice, and of sittings what is released and not void. */
 const counts = {
@@ -34,14 +38,36 @@ export async function readLearnerTally(userId: string): Promise<StoredTally> {
   return { tally: tallies.get(userId) ?? EMPTY_LEARNER_TALLY, isCurrent: state.isCurrent };
 }
 
-/** Whether a learner's tallies are of everything that counts, and the number of the last change of it. */
-export async function readTallyState(
-  userId: string,
-): Promise<{ readonly isCurrent: boolean; readonly revision: number }> {
+export interface TallyState {
+  /** Whether the tallies are of everything that counts. */
+  readonly isCurrent: boolean;
+  /** Whether the learner model has taken in everything that counts, in order. */
+  readonly isLearnerCurrent: boolean;
+  /** Number of the last change of what counts. */
+  readonly revision: number;
+}
+
+export async function readTallyState(userId: string): Promise<TallyState> {
   const row = await database().learnerProgress.findUnique({ where: { userId } });
-  if (row) return { isCurrent: row.version === PROGRESS_VERSION, revision: row.revision };
+  if (row) {
+    const isCurrent = row.version === PROGRESS_VERSION;
+    return { isCurrent, isLearnerCurrent: isCurrent && row.learner !== null, revision: row.revision };
+  }
   const attempt = await database().attempt.findFirst({ where: { practice: { userId } }, select: { id: true } });
-  return { isCurrent: attempt === null, revision: 0 };
+  return { isCurrent: attempt === null, isLearnerCurrent: attempt === null, revision: 0 };
+}
+
+/** A learner as the model knows them, and after which change of what counts; null where that is to be built first. */
+export async function readLearnerModel(
+  userId: string,
+): Promise<{ readonly learner: Learner; readonly revision: number } | null> {
+  const { isLearnerCurrent, revision } = await readTallyState(userId);
+  if (!isLearnerCurrent) return null;
+  const row = await database().learnerProgress.findUnique({ where: { userId } });
+  if (!row) return { learner: NEW_LEARNER, revision };
+  return row.learner === null || row.version !== PROGRESS_VERSION
+    ? null
+    : { learner: learnerColumn.read(row.learner).learner, revision: row.revision };
 }
 
 export interface StoredOverview {
@@ -185,26 +211,41 @@ export async function storeObservations(attemptId: string, observations: Section
   }, PATIENCE);
 }
 
-/** Sections that count for a learner, in an order that stays. */
+/** Sections that count for a learner, in the order in which they were handed in. */
 export async function listCounted(userId: string): Promise<readonly string[]> {
   const rows = await database().attempt.findMany({
     where: { practice: { userId }, ...counts },
-    orderBy: { id: "asc" },
+    orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
     select: { id: true },
   });
   return rows.map(({ id }) => id);
 }
 
-/** What these sections tell, in any order; those that nothing is kept of are left out. */
-export async function readObservations(attemptIds: readonly string[]): Promise<readonly SectionObservations[]> {
+/** What these sections tell, with their place in the order of handing in; those that nothing is kept of are left out. */
+export async function readObservations(attemptIds: readonly string[]): Promise<readonly PlacedSection[]> {
   const rows = await database().attemptObservations.findMany({
     where: { attemptId: { in: [...attemptIds] }, version: OBSERVATION_VERSION },
+    include: { attempt: { select: { handedInAt: true } } },
   });
-  return rows.map(({ value }) => observationsColumn.read(value));
+  return rows.map(({ attemptId, value, attempt }) => ({
+    id: attemptId,
+    at: attempt.handedInAt.getTime(),
+    observations: observationsColumn.read(value),
+  }));
 }
 
-/** Keeps tallies that were built from what counted at a revision; false where that has changed since. */
-export async function storeBuiltTally(userId: string, revision: number, tally: LearnerTally): Promise<boolean> {
+/** What was built of a learner. */
+export interface BuiltProgress {
+  readonly tally: LearnerTally;
+  readonly learner: LearnerInOrder;
+}
+
+/** Keeps what was built from what counted at a revision; false where that has changed since. */
+export async function storeBuilt(
+  userId: string,
+  revision: number,
+  { tally, learner }: BuiltProgress,
+): Promise<boolean> {
   return database().$transaction(async (transaction) => {
     const { count } = await transaction.learnerProgress.updateMany({
       where: { userId, revision },
@@ -212,14 +253,15 @@ export async function storeBuiltTally(userId: string, revision: number, tally: L
     });
     if (count === 0) return false;
     await writeTallies(transaction, [[userId, tally]]);
+    await writeLearner(transaction, userId, learner);
     return true;
   }, PATIENCE);
 }
 
-/** Learners whose tallies are to be built anew. */
+/** Learners of whom tallies or model are to be built anew. */
 export async function listToBuild(): Promise<readonly string[]> {
   const rows = await database().learnerProgress.findMany({
-    where: { version: { not: PROGRESS_VERSION } },
+    where: { OR: [{ version: { not: PROGRESS_VERSION } }, { learner: { equals: Prisma.DbNull } }] },
     orderBy: { userId: "asc" },
     select: { userId: true },
   });

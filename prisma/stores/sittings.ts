@@ -339,12 +339,13 @@ async function countedBy(
   const isClosed = new Set(runs.filter(({ state }) => COUNTS.includes(state)).map(({ id }) => id));
   const attempts = await transaction.attempt.findMany({
     where: { practiceId: { in: stored.filter(({ run }) => isClosed.has(run.id)).map(({ practiceId }) => practiceId) } },
-    select: { id: true, practice: { select: { userId: true } }, observations: true },
+    select: { id: true, handedInAt: true, practice: { select: { userId: true } }, observations: true },
     orderBy: { id: "asc" },
   });
-  return attempts.map(({ id, practice: { userId }, observations: row }) => ({
+  return attempts.map(({ id, handedInAt, practice: { userId }, observations: row }) => ({
     attemptId: id,
     userId,
+    handedInAt,
     observations: row?.version === OBSERVATION_VERSION ? observationsColumn.read(row.value) : null,
   }));
 }

@@ -4,14 +4,22 @@ import { join } from "node:path";
 import type { Caller } from "@/app/_server/caller";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { CLUTTER, IMPERFECTION_TYPES, imperfection } from "@/lib/imperfections";
-import { addSections, classStanding, EMPTY_LEARNER_TALLY, readinessOf, type SectionObservations } from "@/lib/progress";
+import {
+  addSections,
+  classStanding,
+  EMPTY_LEARNER_TALLY,
+  NEW_IN_ORDER,
+  readinessOf,
+  type SectionObservations,
+  takenIn,
+} from "@/lib/progress";
 import { type RandomStream, randomStream } from "@/lib/random";
 import type { Section } from "@/lib/results";
 import { DEFAULT_PASS_MARKS } from "@/lib/workshop";
 import { closeDatabase, database } from "@/prisma/client";
 import { createClass, enrol } from "@/prisma/stores/classes";
 import { createPerson } from "@/prisma/stores/people";
-import { beginBuilding, storeBuiltTally } from "@/prisma/stores/progress";
+import { beginBuilding, storeBuilt } from "@/prisma/stores/progress";
 import { createWorkshop } from "@/prisma/stores/workshops";
 import { migrate } from "@/prisma/tools/migrate.mjs";
 import { percentile } from "./percentile";
@@ -57,7 +65,12 @@ async function fillClass(): Promise<Filled> {
     const tally = addSections(EMPTY_LEARNER_TALLY, observed);
     foldMs += performance.now() - begun;
     const folded = performance.now();
-    if (!(await storeBuiltTally(id, await beginBuilding(id), tally))) throw new Error(`${id} was not stored`);
+    const learner = takenIn(
+      NEW_IN_ORDER,
+      observed.map((observations, at) => ({ id: `${at}`, at, observations })),
+    );
+    if (!learner || !(await storeBuilt(id, await beginBuilding(id), { tally, learner })))
+      throw new Error(`${id} was not stored`);
     storeMs += performance.now() - folded;
     await storeMarks(id, observed);
   }

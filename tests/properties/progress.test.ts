@@ -19,6 +19,8 @@ import {
   EMPTY_TYPE_TALLY,
   falseCallsOf,
   findsBySize,
+  learnerInOrderSchema,
+  NEW_IN_ORDER,
   NEW_LEARNER,
   namingMatrix,
   observationsOf,
@@ -31,6 +33,7 @@ import {
   squareTable,
   sumOverviews,
   type Tally,
+  takenIn,
   typeTallySchema,
 } from "@/lib/progress";
 import { randomStream } from "@/lib/random";
@@ -119,6 +122,39 @@ describe("observations", () => {
     expect(Object.values(pieces.clutter).some(({ called }) => called > 0)).toBe(true);
     expect(Object.values(types).reduce((n, { size }) => n + size.n, 0)).toBeGreaterThan(50);
     expect(Object.values(types).reduce((n, { neutralCalled }) => n + neutralCalled, 0)).toBeGreaterThan(5);
+  });
+});
+
+describe("the learner taken in as sections come to count", () => {
+  const placed = SECTIONS.map((observations, n) => ({ id: `s${n % 7}`, at: Math.floor(n / 7), observations }));
+
+  test("in parts is the learner taken in at once, in the order of handing in", () => {
+    const whole = takenIn(NEW_IN_ORDER, placed);
+    expect(whole?.learner).toEqual(
+      placed.reduce((known, { observations, at }) => afterSection(known, observations, at), NEW_LEARNER),
+    );
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: placed.length }),
+        fc.shuffledSubarray(placed, { minLength: placed.length }),
+        (cut, shuffled) => {
+          expect(takenIn(NEW_IN_ORDER, shuffled)).toEqual(whole);
+          const first = takenIn(NEW_IN_ORDER, placed.slice(0, cut));
+          expect(first && takenIn(first, placed.slice(cut))).toEqual(whole);
+          // kept in between, as it is in the database
+          const kept = learnerInOrderSchema.parse(JSON.parse(JSON.stringify(first)));
+          expect(takenIn(kept, placed.slice(cut))).toEqual(whole);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
+  test("takes nothing in that was handed in before, or twice", () => {
+    const early = takenIn(NEW_IN_ORDER, placed.slice(0, 9));
+    expect(early && takenIn(early, [placed[4]])).toBeNull();
+    expect(early && takenIn(early, [placed[20], placed[8]])).toBeNull();
+    expect(early && takenIn(early, [])).toEqual(early);
   });
 });
 

@@ -1,5 +1,5 @@
 import { setImmediate as breathe } from "node:timers/promises";
-import { addSections, EMPTY_LEARNER_TALLY } from "@/lib/progress";
+import { addSections, EMPTY_LEARNER_TALLY, NEW_IN_ORDER, takenIn } from "@/lib/progress";
 import {
   beginBuilding,
   listCounted,
@@ -8,7 +8,7 @@ import {
   listWithoutTallies,
   readObservations,
   readTallyState,
-  storeBuiltTally,
+  storeBuilt,
   storeObservations,
 } from "@/prisma/stores/progress";
 import { observeStored } from "./observe";
@@ -19,22 +19,29 @@ const AT_ONCE = 10;
 const TRIES = 5;
 
 /**
- * Builds a learner's tallies from everything stored that counts, unless they are up to date. What was observed on the way is
+ * Builds a learner's tallies, and what the learner model knows of them, from everything stored that counts, unless they are up to date. What was observed on the way is
  * kept, so that one that is broken off goes on from there. It holds no lock while it reads: what counts anew meanwhile is
  * noticed when it stores, and it starts over.
  */
 export async function buildTallies(userId: string): Promise<void> {
   for (let tries = 0; tries < TRIES; tries++) {
-    if ((await readTallyState(userId)).isCurrent) return;
+    if ((await readTallyState(userId)).isLearnerCurrent) return;
     const revision = await beginBuilding(userId);
     await observeMissing(userId);
     let tally = EMPTY_LEARNER_TALLY;
+    let learner = NEW_IN_ORDER;
     const counted = await listCounted(userId);
     for (let from = 0; from < counted.length; from += AT_ONCE) {
-      tally = addSections(tally, await readObservations(counted.slice(from, from + AT_ONCE)));
+      const sections = await readObservations(counted.slice(from, from + AT_ONCE));
+      tally = addSections(
+        tally,
+        sections.map(({ observations }) => observations),
+      );
+      // what counts anew meanwhile is noticed when it is stored
+      learner = takenIn(learner, sections) ?? learner;
       await breathe();
     }
-    if (await storeBuiltTally(userId, revision, tally)) return;
+    if (await storeBuilt(userId, revision, { tally, learner })) return;
   }
 }
 

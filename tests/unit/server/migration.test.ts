@@ -116,6 +116,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_demo_history$/),
     expect.stringMatching(/_progress$/),
     expect.stringMatching(/_marks_by_learner$/),
+    expect.stringMatching(/_next_pieces$/),
     expect.stringMatching(/_latest_marks_by_section$/),
   ]);
 

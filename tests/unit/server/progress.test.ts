@@ -10,11 +10,17 @@ import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progre
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { saveReport } from "@/app/_server/use-cases/save-report";
-import { EMPTY_LEARNER_TALLY } from "@/lib/progress";
+import { afterSection, EMPTY_LEARNER_TALLY, NEW_IN_ORDER, NEW_LEARNER } from "@/lib/progress";
 import { EMPTY_REPORT, type Report } from "@/lib/report";
 import { database } from "@/prisma/client";
 import { enrol } from "@/prisma/stores/classes";
-import { beginBuilding, readTallyState, storeBuiltTally } from "@/prisma/stores/progress";
+import {
+  beginBuilding,
+  listLatestObservations,
+  readLearnerModel,
+  readTallyState,
+  storeBuilt,
+} from "@/prisma/stores/progress";
 import { readSitting, storeChange } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
@@ -219,6 +225,48 @@ describe("a sitting", () => {
   });
 });
 
+describe("the learner model", () => {
+  /** Everything that counts, taken in from the first on. */
+  async function fromTheFirst(userId: string) {
+    const observed = (await listLatestObservations(userId, 100)).toReversed();
+    return (at: readonly Date[]) =>
+      observed.reduce((learner, section, n) => afterSection(learner, section, at[n].getTime()), NEW_LEARNER);
+  }
+
+  test("takes a practice in with its hand-in", async () => {
+    const { learner } = await openTestWorkshop();
+    expect(await readLearnerModel("learner")).toEqual({ learner: NEW_LEARNER, revision: 0 });
+    const later = new Date(NOW.getTime() + 60_000);
+    await handInNew(learner, "first", ROOT_ONLY);
+    await handInNew({ ...learner, clock: () => later }, "second");
+    const model = await readLearnerModel("learner");
+    expect(model).toEqual({ learner: (await fromTheFirst("learner"))([NOW, later]), revision: 2 });
+    expect(model?.learner.recent).toEqual([
+      ["surface-pore", "root-concavity"],
+      ["surface-pore", "root-concavity"],
+    ]);
+  });
+
+  test("is built anew in order where a sitting counts after what was handed in later", async () => {
+    const room = await openRoom();
+    await handInNew(room.kim, "before");
+    const { id } = await marked(room);
+    room.at("12:00");
+    await handInNew(room.kim, "later", ROOT_ONLY);
+    await must(releaseSitting(room.tutor, id));
+    expect(await readTallyState("kim")).toMatchObject({ isCurrent: true, isLearnerCurrent: false });
+    expect(await readLearnerModel("kim")).toBeNull();
+    await buildAllTallies();
+    const handedIn = await database().attempt.findMany({ orderBy: { handedInAt: "asc" } });
+    const built = (await fromTheFirst("kim"))(handedIn.map(({ handedInAt }) => handedInAt));
+    expect((await readLearnerModel("kim"))?.learner).toEqual(built);
+    // what is handed in afterwards goes in at once again
+    room.at("12:30");
+    await handInNew(room.kim, "last");
+    expect((await readLearnerModel("kim"))?.learner.recent).toHaveLength(4);
+  });
+});
+
 describe("tallies that are missing or of another version", () => {
   const forget = async () => {
     await database().attemptObservations.deleteMany();
@@ -232,16 +280,17 @@ describe("tallies that are missing or of another version", () => {
     await handInNew(learner, "first");
     await handInNew(learner, "second", ROOT_ONLY);
     await handInNew(learner, "third");
-    return { learner, tally: (await known(learner)).tally };
+    return { learner, tally: (await known(learner)).tally, model: await readLearnerModel("learner") };
   }
 
   test("are built from what is stored, and come to the same", async () => {
-    const { learner, tally } = await threePieces();
+    const { learner, tally, model } = await threePieces();
     await forget();
     await noteEverybody();
     await buildAllTallies();
-    expect(await readTallyState("learner")).toMatchObject({ isCurrent: true });
+    expect(await readTallyState("learner")).toMatchObject({ isCurrent: true, isLearnerCurrent: true });
     expect((await known(learner)).tally).toEqual(tally);
+    expect((await readLearnerModel("learner"))?.learner).toEqual(model?.learner);
   });
 
   test("are added to by nobody meanwhile, and hold what was handed in meanwhile", async () => {
@@ -257,7 +306,7 @@ describe("tallies that are missing or of another version", () => {
     await forget();
     const revision = await beginBuilding("learner");
     await handInNew(learner, "fourth");
-    expect(await storeBuiltTally("learner", revision, tally)).toBe(false);
+    expect(await storeBuilt("learner", revision, { tally, learner: NEW_IN_ORDER })).toBe(false);
     expect((await known(learner)).tally.sections.plate?.pieces).toBe(4);
   });
 
