@@ -11,11 +11,16 @@ export async function signOut(): Promise<void> {
   redirect("/sign-in");
 }
 
-/** Takes a fresh piece for the section of the button that was pressed, with the marks that are needed in it, to be sentenced by the criteria chosen. */
+/**
+ * Takes a piece for the section of the button that was pressed, the one that was chosen or any, with the marks that are needed in
+ * it, to be sentenced by the criteria chosen.
+ */
 export async function takeFreshPiece(_before: FormProblem | null, form: FormData): Promise<FormProblem | null> {
   const typed = textsOf(form);
-  const { section, criteriaId, book } = typed;
-  const wanted = { section, passMark: Number(typed[section]), criteriaId, book };
+  const { any, chosen, criteriaId, book } = typed;
+  const section = any ?? chosen ?? "";
+  const piece = any === undefined ? "chosen" : "any";
+  const wanted = { section, passMark: Number(typed[section]), criteriaId, book, piece };
   const started = await startPractice(await currentCaller(), wanted, specimens);
   if (!started.ok) return problemOf(started, typed);
   redirect(`/practice/${started.id}`);

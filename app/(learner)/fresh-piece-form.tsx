@@ -4,22 +4,30 @@ import { useActionState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 import { PassMarkFields } from "@/app/_ui/pass-mark-fields";
+import type { Section } from "@/lib/results";
 import type { PassMarks } from "@/lib/workshop";
 import type { takeFreshPiece } from "./actions";
+import { BeingChosen } from "./being-chosen";
 import type { CriteriaChoice } from "./criteria-choice";
 import { CriteriaFields } from "./criteria-fields";
 
-interface FreshPieceFormProps {
+export interface FreshPieceFormProps {
   readonly take: typeof takeFreshPiece;
   readonly passMarks: PassMarks;
   readonly criteria: CriteriaChoice;
   readonly canStart: boolean;
+  /** Of which sections a piece was chosen for the learner and waits. */
+  readonly chosen: readonly Section[];
   readonly isSecond: boolean;
 }
 
-/** Takes a fresh plate or a fresh fillet weld, with other criteria and other marks to reach for whoever wants them. */
-export function FreshPieceForm({ take, passMarks, criteria, canStart, isSecond }: FreshPieceFormProps) {
+/**
+ * Takes the plate or the fillet weld that was chosen for the learner, or any fresh one, with other criteria and other marks to
+ * reach for whoever wants them.
+ */
+export function FreshPieceForm({ take, passMarks, criteria, canStart, chosen, isSecond }: FreshPieceFormProps) {
   const [problem, send] = useActionState(take, null);
+  const plain = isSecond ? "text-ink-2" : "text-bench-dim";
   const dim = isSecond ? "text-ink-2 hover:text-ink" : "text-bench-dim hover:text-bench-text";
   return (
     <form action={send} className="mt-5">
@@ -31,24 +39,42 @@ export function FreshPieceForm({ take, passMarks, criteria, canStart, isSecond }
       <div className="flex flex-wrap gap-3">
         <Button
           type="submit"
-          name="section"
+          name="chosen"
           value="plate"
           look={isSecond ? "quiet" : "lamp"}
           isLarge={!isSecond}
-          disabled={!canStart}
+          disabled={!canStart || !chosen.includes("plate")}
         >
-          Inspect a fresh plate
+          Inspect your next plate
         </Button>
-        <Button
-          type="submit"
-          name="section"
-          value="fillet"
-          look={isSecond ? "quiet" : "dark"}
-          isLarge={!isSecond}
-          disabled={!canStart}
-        >
-          Inspect a fillet weld
-        </Button>
+        {chosen.includes("fillet") && (
+          <Button
+            type="submit"
+            name="chosen"
+            value="fillet"
+            look={isSecond ? "quiet" : "dark"}
+            isLarge={!isSecond}
+            disabled={!canStart}
+          >
+            Inspect your next fillet weld
+          </Button>
+        )}
+      </div>
+      {!chosen.includes("plate") && <BeingChosen className={`mt-2 text-sm ${plain}`} />}
+      <p className={`mt-5 text-sm ${plain}`}>Or take any, as chance has it:</p>
+      <div className="mt-2 flex flex-wrap gap-3">
+        {(["plate", "fillet"] as const).map((section) => (
+          <Button
+            key={section}
+            type="submit"
+            name="any"
+            value={section}
+            look={isSecond ? "quiet" : "dark"}
+            disabled={!canStart}
+          >
+            {section === "plate" ? "Inspect a fresh plate" : "Inspect a fillet weld"}
+          </Button>
+        ))}
       </div>
       {!canStart && <p className={`mt-3 ${dim}`}>Your bench is full. Hand in one of the unfinished pieces first.</p>}
       <CriteriaFields {...criteria} dim={dim} problem={problem?.fields.criteriaId} />

@@ -1,5 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { specimens } from "@/app/_server/generation";
+import { keepNextReady } from "@/app/_server/next/keep-next-ready";
 import { currentActor, currentCaller, showRefusal } from "@/app/_server/session";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { readToday } from "@/app/_server/use-cases/read-today";
@@ -11,6 +13,7 @@ import { takeFreshPiece } from "./actions";
 import { FreshPiece } from "./fresh-piece";
 import { GaugeDrills } from "./gauge-drills";
 import { LastMarks } from "./last-marks";
+import { aimWords } from "./next-words";
 import { OpenPiece } from "./open-piece";
 import { SittingsNow, SittingsSheet } from "./sittings-today";
 import { describeStanding } from "./standing";
@@ -26,7 +29,10 @@ export default async function TodayPage() {
   if (!actor || !today.ok) return showRefusal(today.ok ? { ok: false, code: "not-signed-in" } : today);
   const own = await listOwnSittings(await currentCaller());
   const sittings = own.ok ? own.sittings : [];
-  const { open, handedIn, passMarks, criteria, canStart } = today;
+  const { open, handedIn, passMarks, criteria, canStart, next } = today;
+  // a tutor who never takes a piece needs none
+  if (actor.role === "learner" || open.length + handedIn.length > 0)
+    keepNextReady(actor.id, specimens, () => new Date());
   const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
     <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn, open.length)}>
@@ -47,6 +53,8 @@ export default async function TodayPage() {
           passMarks={passMarks}
           criteria={criteria}
           canStart={canStart}
+          chosen={next.chosen}
+          why={aimWords(next.aims)}
           isSecond={Boolean(current)}
         />
         {!current && (

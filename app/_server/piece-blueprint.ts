@@ -5,6 +5,7 @@ import {
   drawCleanFillet,
   FILLET_BLUEPRINTS,
   type FilletBlueprint,
+  PRACTICE_BLUEPRINTS,
   type Wished,
   withFilletTypes,
   withTypes,
@@ -13,6 +14,9 @@ import type { Position } from "@/lib/weld";
 
 type PieceOfPaper = PaperSection["piece"];
 
+/** Those that papers name, and those that only practice does. */
+const PLATES: Readonly<Record<string, Blueprint>> = { ...BLUEPRINTS, ...PRACTICE_BLUEPRINTS };
+
 const whole = <B>(blueprint: B): Wished<B> => ({ blueprint, unmet: [], fewer: 0 });
 
 /**
@@ -20,7 +24,7 @@ const whole = <B>(blueprint: B): Wished<B> => ({ blueprint, unmet: [], fewer: 0 
  * had. Throws on a piece that is none of the section plate.
  */
 export function plateWished({ blueprint, process, position, thickness, types }: PieceOfPaper): Wished<Blueprint> {
-  const named = BLUEPRINTS[blueprint as keyof typeof BLUEPRINTS];
+  const named = PLATES[blueprint];
   const asked: Blueprint = {
     ...named,
     joint: {

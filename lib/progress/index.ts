@@ -16,9 +16,19 @@ export {
   calibrate,
   calibrationRows,
   calibrationStep,
+  shiftFor,
+  sizesOfStep,
 } from "./learner/calibrate";
 export { AIM, type Candidate, type CandidateIndication, type LookAlikes, weaknessWith } from "./learner/candidate";
-export { type Choice, chooseNext, NEXT, type PracticeAims, practiceAims, type Reason } from "./learner/choose-next";
+export {
+  type Choice,
+  chooseNext,
+  NEXT,
+  type PracticeAims,
+  practiceAims,
+  type Reason,
+  reasonOf,
+} from "./learner/choose-next";
 export { afterPractice, type Due, dueAt, dueness } from "./learner/due";
 export {
   type LearnerInOrder,
@@ -29,6 +39,7 @@ export {
 } from "./learner/in-order";
 export { afterSection, type Learner, learnerSchema, NEW_LEARNER } from "./learner/learner";
 export { afterOutcome, chanceOf, NEW_SKILL, type Skill, type Standing, standingOf, timesSeen } from "./learner/skill";
+export { LOOKS, type Look, type PieceWish, wishesFor } from "./learner/wishes";
 export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";
 export { type MarkDistribution, markDistribution } from "./marks/distribution";
 export { partScores } from "./marks/part-scores";

@@ -99,6 +99,12 @@ export async function readLastChoice(
   return row && { criteriaId: sentencingCriteriaColumn.read(row.criteria).id, book: row.book };
 }
 
+/** Of which sections somebody has begun a piece outside sittings. */
+export async function listPractisedSections(userId: string): Promise<readonly Section[]> {
+  const rows = await database().practice.groupBy({ by: ["section"], where: { userId, ...forPractice } });
+  return rows.map(({ section }) => pieceOf(section));
+}
+
 export async function countOpenPractices(userId: string): Promise<number> {
   return database().practice.count({ where: { userId, state: "open", ...forPractice } });
 }

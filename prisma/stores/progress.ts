@@ -240,6 +240,19 @@ export interface BuiltProgress {
   readonly learner: LearnerInOrder;
 }
 
+/** Marked practice outside sittings, the latest first: so many sections, without what they tell. */
+export async function listPracticeSections(
+  atMost: number,
+): Promise<readonly { readonly id: string; readonly userId: string }[]> {
+  const rows = await database().attempt.findMany({
+    where: { practice: { run: { is: null } }, observations: { is: { version: OBSERVATION_VERSION } } },
+    orderBy: [{ handedInAt: "desc" }, { id: "desc" }],
+    take: atMost,
+    select: { id: true, practice: { select: { userId: true } } },
+  });
+  return rows.map(({ id, practice: { userId } }) => ({ id, userId }));
+}
+
 /** Keeps what was built from what counted at a revision; false where that has changed since. */
 export async function storeBuilt(
   userId: string,

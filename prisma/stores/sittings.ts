@@ -223,6 +223,15 @@ export interface SittingToCreate {
   readonly audit: AuditEntry;
 }
 
+/** Whether a sitting that somebody has sections in is going on. */
+export async function isInSitting(userId: string): Promise<boolean> {
+  const run = await database().sectionRun.findFirst({
+    where: { userId, sitting: { state: { in: ["open", "running", "paused"] } } },
+    select: { id: true },
+  });
+  return run !== null;
+}
+
 /** A run that is new, with the practice that goes with it. */
 export interface NewRun {
   readonly run: SectionRun;

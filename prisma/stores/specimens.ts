@@ -1,7 +1,7 @@
 import type { PaperPiece } from "@/lib/sittings";
 import type { Truth } from "@/lib/specimen";
 import type { EndViews, JointKind, SurfaceFace } from "@/lib/weld";
-import { database } from "../client";
+import { database, PATIENCE } from "../client";
 import { askedPieceColumn, endsColumn, truthColumn } from "../columns";
 
 /**
@@ -92,15 +92,15 @@ export async function finishSpecimen(
   id: string,
   { truth, generatorVersion, surfaces, ends }: MadeSpecimen,
 ): Promise<void> {
-  const db = database();
   const faces = Object.entries(surfaces) as [SurfaceFace, Uint8Array][];
-  const { isReserved } = await db.specimen.findUniqueOrThrow({ where: { id }, select: { isReserved: true } });
-  await db.$transaction([
-    db.specimenSurface.deleteMany({ where: { specimenId: id } }),
-    db.specimenSurface.createMany({
+  await database().$transaction(async ({ specimen, specimenSurface }) => {
+    await specimenSurface.deleteMany({ where: { specimenId: id } });
+    await specimenSurface.createMany({
       data: faces.map(([face, bytes]) => ({ specimenId: id, face, bytes: new Uint8Array(bytes) })),
-    }),
-    db.specimen.update({
+    });
+    // it may have been given to the stock while it was made
+    const { isReserved } = await specimen.findUniqueOrThrow({ where: { id }, select: { isReserved: true } });
+    await specimen.update({
       where: { id },
       data: {
         state: isReserved ? "taken" : "ready",
@@ -109,8 +109,8 @@ export async function finishSpecimen(
         truth: truthColumn.write(truth),
         ...(ends && { ends: endsColumn.write(ends) }),
       },
-    }),
-  ]);
+    });
+  }, PATIENCE);
 }
 
 export async function failSpecimen(id: string): Promise<void> {

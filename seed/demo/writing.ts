@@ -53,6 +53,9 @@ export function sourceOf(pieces: Readonly<Partial<Record<JointKind, string>>>): 
     foresee: async () => {
       throw new Error("no outlook was made for this");
     },
+    drawAhead: async () => {
+      throw new Error("nothing is chosen for this");
+    },
   };
 }
 

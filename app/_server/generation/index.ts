@@ -5,8 +5,9 @@ import type { SpecimenSource } from "./specimen-source";
 export const specimens: SpecimenSource = {
   takeReady: (kind) => specimenMaker().takeReady(kind),
   requestOne: (kind, asked) => specimenMaker().requestOne(kind, asked),
-  orderAhead: (kind, asked) => specimenMaker().orderAhead(kind, asked),
+  orderAhead: (kind, asked, seed) => specimenMaker().orderAhead(kind, asked, seed),
   hurry: (specimenId) => specimenMaker().hurry(specimenId),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
   foresee: (order) => specimenMaker().foresee(order),
+  drawAhead: (order) => specimenMaker().drawAhead(order),
 };

@@ -1,11 +1,13 @@
 import { Worker } from "node:worker_threads";
 import type { Outlook, OutlookOrder } from "../forecast";
+import type { CandidateOrder, Foreseen } from "../next/foresee-pieces";
 import type { FaceOrder, MadeFace } from "./make-face";
 
-/** A face to be made, or what can be said of pieces that are drawn and not made. */
+/** A face to be made, what can be said of pieces that are drawn and not made, or what such pieces would have. */
 export type Task =
   | { readonly kind: "face"; readonly order: FaceOrder }
-  | { readonly kind: "outlook"; readonly order: OutlookOrder };
+  | { readonly kind: "outlook"; readonly order: OutlookOrder }
+  | { readonly kind: "candidates"; readonly order: CandidateOrder };
 
 export interface JobRequest {
   readonly job: number;
@@ -14,7 +16,7 @@ export interface JobRequest {
 
 export type JobAnswer =
   | { readonly job: number; readonly kind: "stage"; readonly stage: string }
-  | { readonly job: number; readonly kind: "done"; readonly done: MadeFace | Outlook }
+  | { readonly job: number; readonly kind: "done"; readonly done: MadeFace | Outlook | Foreseen }
   | { readonly job: number; readonly kind: "failed"; readonly reason: string };
 
 interface Waiting extends JobRequest {
@@ -37,6 +39,8 @@ export interface Pool {
   make(order: FaceOrder, options: { urgent: boolean; onStage?: (stage: string) => void }): Promise<MadeFace>;
   /** Somebody waits for it as well, and it takes a second or two. */
   foresee(order: OutlookOrder): Promise<Outlook>;
+  /** Nobody waits for it. */
+  drawAhead(order: CandidateOrder): Promise<Foreseen>;
   close(): Promise<void>;
 }
 
@@ -92,7 +96,7 @@ export function openPool(workerFile: string, size: number): Pool {
     }
   }
 
-  /** What a task comes to: a face for a face, an outlook for an outlook. */
+  /** What a task comes to: a face for a face, an outlook for an outlook, what is foreseen for candidates. */
   function run<Done>(task: Task, queue: Waiting[], onStage: (stage: string) => void = () => undefined): Promise<Done> {
     return new Promise<Done>((resolve, reject) => {
       queue.push({ task, job: jobs++, onStage, resolve, reject });
@@ -103,6 +107,7 @@ export function openPool(workerFile: string, size: number): Pool {
   return {
     make: (order, options) => run<MadeFace>({ kind: "face", order }, options.urgent ? urgent : ahead, options.onStage),
     foresee: (order) => run<Outlook>({ kind: "outlook", order }, urgent),
+    drawAhead: (order) => run<Foreseen>({ kind: "candidates", order }, ahead),
     async close() {
       closed = true;
       await Promise.all(hands.map((hand) => hand.worker.terminate()));

@@ -96,7 +96,7 @@ function createMaker(workerFile: string): SpecimenMaker {
       return specimenId ? { specimenId } : null;
     },
     requestOne: (kind, asked) => order(kind, "awaited", asked),
-    orderAhead: (kind, asked) => order(kind, "ahead", asked),
+    orderAhead: (kind, asked, seed) => order(kind, "ahead", asked, seed),
     async orderNamed(kind, asked, seed) {
       const specimenId = await findSpecimenBySeed(seed);
       return specimenId === null ? order(kind, "ahead", asked, seed) : { specimenId };
@@ -106,6 +106,7 @@ function createMaker(workerFile: string): SpecimenMaker {
       void work();
     },
     foresee: (order) => pool.foresee(order),
+    drawAhead: (order) => pool.drawAhead(order),
     async stageOf(specimenId) {
       return (await readSpecimenProgress(specimenId)) ?? { state: "failed", stage: "" };
     },

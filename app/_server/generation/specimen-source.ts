@@ -2,6 +2,7 @@ import type { PaperPiece } from "@/lib/sittings";
 import type { JointKind } from "@/lib/weld";
 import type { SpecimenProgress } from "@/prisma/stores/specimens";
 import type { Outlook, OutlookOrder } from "../forecast";
+import type { CandidateOrder, Foreseen } from "../next/foresee-pieces";
 
 /** Where use cases get specimens from. Ids are opaque: nothing about a specimen can be read off its id. */
 export interface SpecimenSource {
@@ -12,11 +13,13 @@ export interface SpecimenSource {
    * Returns at once; `stageOf` tells how far it is.
    */
   requestOne(kind: JointKind, asked?: PaperPiece): Promise<{ readonly specimenId: string }>;
-  /** Orders one that is kept for somebody who comes later. */
-  orderAhead(kind: JointKind, asked: PaperPiece): Promise<{ readonly specimenId: string }>;
+  /** Orders one that is kept for somebody who comes later; from a seed where one is given. */
+  orderAhead(kind: JointKind, asked: PaperPiece, seed?: string): Promise<{ readonly specimenId: string }>;
   /** Somebody has come and waits for one that was ordered ahead. */
   hurry(specimenId: string): Promise<void>;
   stageOf(specimenId: string): Promise<SpecimenProgress>;
   /** What can be said of pieces as a paper asks for them, from some that are drawn and not made. */
   foresee(order: OutlookOrder): Promise<Outlook>;
+  /** What pieces would most likely have, drawn and not made: behind everybody who waits. */
+  drawAhead(order: CandidateOrder): Promise<Foreseen>;
 }

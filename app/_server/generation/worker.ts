@@ -1,6 +1,7 @@
 import { setFlagsFromString } from "node:v8";
 import { parentPort } from "node:worker_threads";
 import { outlookOf } from "../forecast";
+import { foreseePieces } from "../next/foresee-pieces";
 import { makeFace } from "./make-face";
 import { MAKING_FLAGS } from "./making-flags";
 import type { JobAnswer, JobRequest } from "./pool";
@@ -14,6 +15,7 @@ port.on("message", async ({ job, task }: JobRequest) => {
   const answer = (message: JobAnswer, transfer: ArrayBuffer[] = []) => port.postMessage(message, transfer);
   try {
     if (task.kind === "outlook") return answer({ job, kind: "done", done: outlookOf(task.order) });
+    if (task.kind === "candidates") return answer({ job, kind: "done", done: foreseePieces(task.order) });
     const made = await makeFace(task.order, (stage) => answer({ job, kind: "stage", stage }));
     const packed = new Uint8Array(made.packed);
     answer({ job, kind: "done", done: { ...made, packed } }, [packed.buffer]);

@@ -4,6 +4,7 @@ import { readHandedInPractice } from "@/prisma/stores/practices";
 import { readRunPlace } from "@/prisma/stores/sittings";
 import { readViewTrail } from "@/prisma/stores/view-trails";
 import type { Caller } from "../caller";
+import { whyChosen } from "../next/why-chosen";
 import { mayKnowMarks, requireOpenBook, requireReadablePractice } from "../permissions";
 import { refuse } from "../refusal";
 import { changeSitting, runStep } from "../sittings/change-sitting";
@@ -40,6 +41,8 @@ export async function readMarkSheet(caller: Caller, id: string) {
     learner,
     isOwn,
     sittingId: place?.sittingId ?? null,
+    /** Why this piece was chosen for the learner; null where it was not. */
+    reason: await whyChosen(sheet),
     /** Where the learner looked; null where it was not recorded. */
     trail: trail && packTrail(trail),
   } as const;

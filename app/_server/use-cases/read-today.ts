@@ -1,13 +1,20 @@
 import { DEFAULT_CRITERIA } from "@/lib/criteria";
 import { MAX_OPEN_PRACTICES } from "@/lib/practice";
+import { practiceAims } from "@/lib/progress";
+import { listNextSections } from "@/prisma/stores/next-pieces";
 import { readLastChoice } from "@/prisma/stores/practices";
+import { readLearnerModel } from "@/prisma/stores/progress";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import { refuse } from "../refusal";
 import { listCriteria } from "./list-criteria";
 import { listOwnPractices } from "./list-own-practices";
 
-/** What the caller has unfinished, their marks, and what a fresh piece would ask for: criteria as they chose them last. */
+/**
+ * What the caller has unfinished, their marks, what a fresh piece would ask for (criteria as they chose them last), of which
+ * sections one was chosen for them, and what their practice is after. That depends on the caller alone: nothing here says, or goes
+ * by, what is on a piece.
+ */
 export async function readToday(caller: Caller) {
   const practices = await listOwnPractices(caller);
   if (!practices.ok) return practices;
@@ -20,5 +27,10 @@ export async function readToday(caller: Caller) {
   const isThere = groups.some(({ sets }) => sets.some(({ id }) => id === last?.criteriaId));
   const choice = last && isThere ? last : { criteriaId: DEFAULT_CRITERIA.id, book: last?.book ?? ("open" as const) };
   const canStart = practices.open.length < MAX_OPEN_PRACTICES;
-  return { ...practices, passMarks: workshop.passMarks, canStart, criteria: { groups, choice } } as const;
+  const userId = practices.person.id;
+  const [chosen, known] = await Promise.all([listNextSections(userId), readLearnerModel(userId)]);
+  /** Null while what they handed in is added up. */
+  const aims = known && practiceAims(known.learner, caller.clock().getTime());
+  const next = { chosen, aims };
+  return { ...practices, passMarks: workshop.passMarks, canStart, criteria: { groups, choice }, next } as const;
 }

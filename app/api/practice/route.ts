@@ -6,7 +6,7 @@ import { startPractice } from "@/app/_server/use-cases/start-practice";
 
 const MAX_BYTES = 1_000;
 
-/** Starts a practice: `{ section?, passMark? }`, answered with its id. */
+/** Starts a practice: `{ section?, passMark?, criteriaId?, book?, piece? }`, answered with its id. */
 export async function POST(request: Request): Promise<Response> {
   const read = await readJson(request, MAX_BYTES);
   if (!read.ok) return answerRefusal(read);

@@ -33,6 +33,8 @@ export interface Correction {
   /** Number of the size's step: half an e-fold (65 %) of the size that strikes the eye. */
   readonly step: number;
   readonly observations: number;
+  /** How many of them were found. */
+  readonly found: number;
   /** To be added to the model's difficulty, logits: above 0 they are harder than it says. */
   readonly shift: number;
   /** Standard error of the shift. */
@@ -41,6 +43,15 @@ export interface Correction {
 
 const STEP = 0.5;
 export const calibrationStep = (size: number): number => Math.round(Math.log(size) / STEP) + 0;
+
+/** Sizes of a step, mm. */
+export function sizesOfStep(step: number): { readonly from: number; readonly to: number } {
+  return { from: Math.exp(STEP * (step - 0.5)), to: Math.exp(STEP * (step + 0.5)) };
+}
+
+/** What corrections add to the model's difficulty of an imperfection, logits; 0 where nothing is known of its type and size. */
+export const shiftFor = (corrections: readonly Correction[], type: ImperfectionType, size: number): number =>
+  corrections.find((one) => one.type === type && one.step === calibrationStep(size))?.shift ?? 0;
 
 /** How far shifts scatter before anything is known, and how little they may, logits; common practice, no source. */
 const SCATTER = { first: 0.5, least: 0.1 };
@@ -73,6 +84,7 @@ export function calibrate(rows: readonly CalibrationRow[]): Correction[] {
       type: cell[0].type,
       step: calibrationStep(cell[0].size),
       observations: cell.length,
+      found: cell.filter(({ found }) => found).length,
       ...shifts[n],
     }))
     .sort((a, b) => IMPERFECTION_TYPES.indexOf(a.type) - IMPERFECTION_TYPES.indexOf(b.type) || a.step - b.step);

@@ -41,8 +41,8 @@ export const NEXT = {
   chance: { low: 0.75, high: 0.88 },
   /** Types that the learner never met. */
   mostNew: 2,
-  /** Share of clean pieces among the last ones, and the chance of one where that leaves it open. */
-  clean: { low: 0.15, high: 0.3, usual: 0.22 },
+  /** Share of clean pieces among the last ones, and the chance of one within it and under it: never sure, or one could count on it. */
+  clean: { low: 0.15, high: 0.3, usual: 0.22, whereFew: 0.5 },
 } as const;
 
 /**
@@ -79,14 +79,20 @@ function missBy({ meanChance, newTypes }: Appraisal): number {
 }
 
 function isCleanNext({ recent }: Learner, draw: number): boolean {
-  const { low, high, usual } = NEXT.clean;
+  const { low, high, usual, whereFew } = NEXT.clean;
   if (recent.length < WARM_UP) return false;
   const count = recent.filter((types) => types.length === 0).length;
   const pieces = recent.length + 1;
   if ((count + 1) / pieces > high) return false;
-  if (count / pieces < low && recent.length >= 6) return true;
-  return draw < usual;
+  return draw < (count / pieces < low && recent.length >= 6 ? whereFew : usual);
 }
+
+/**
+ * Why a piece was right for a learner as they were known when it was chosen, by what there really is on it.
+ * @param now when it was chosen, milliseconds since 1970
+ */
+export const reasonOf = (learner: Learner, candidate: Candidate, now: number): Reason =>
+  candidate.indications.length === 0 ? { kind: "clean" } : reasonFor(learner, appraise(learner, candidate, now), now);
 
 function reasonFor(learner: Learner, appraisal: Appraisal, now: number): Reason {
   const { types, newTypes, pair } = appraisal;

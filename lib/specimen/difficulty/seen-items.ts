@@ -1,7 +1,8 @@
 import type { ImperfectionType } from "../../imperfections";
 import { requiredLeg } from "../../weld";
 import { isFilletTruth, type Truth, type TruthItem } from "../truth";
-import { difficultyAt, type Place, placeByToe, placeOf } from "./difficulty";
+import { difficultyAt, difficultyOf, type Place, placeByToe, placeOf } from "./difficulty";
+import type { SectionTruth } from "./expected-mark";
 import { measureOf } from "./size-band";
 import { type Measure, VISIBILITY } from "./visibility";
 
@@ -29,6 +30,22 @@ export const seenItems = (truth: Truth): SeenItem[] =>
       difficulty: difficultyAt(item, placeIn(truth, item), truth.joint.process),
     };
   });
+
+/** An imperfection that a piece will most likely have. */
+export type ForeseenItem = Pick<SeenItem, "type" | "eye" | "difficulty">;
+
+/** What a piece that is drawn and not made will most likely have, with how well each will be seen. */
+export const foreseenItems = (faces: readonly SectionTruth[]): ForeseenItem[] =>
+  faces.flatMap(({ face, joint, items }) =>
+    items.map((item) => {
+      const measure = eyeMeasureOf(item.type);
+      return {
+        type: item.type,
+        eye: { measure, value: Math.max(LEAST, measureOf(item, measure)) },
+        difficulty: difficultyOf(item, face, joint),
+      };
+    }),
+  );
 
 function placeIn(truth: Truth, item: TruthItem): Place {
   if (!isFilletTruth(truth)) return placeOf(item, item.face, truth.joint);

@@ -9,6 +9,7 @@ export { BLUEPRINTS, PRACTICE } from "./blueprints";
 export { type Checked, checkBlueprint } from "./check-blueprint";
 export { explainDeparture } from "./departure";
 export { type Meets, meetsBlueprint } from "./meets";
+export { PRACTICE_BLUEPRINTS } from "./practice-blueprints";
 export {
   type Attempts,
   type DrawnRecipe,

@@ -32,7 +32,8 @@ export const practice = (
     const by = (minutes: number) => callerAt(person, minutesAfter(at, minutes));
     const specimenId = await piece(key);
     const source = sourceOf({ butt: specimenId, fillet: specimenId });
-    if (!(await begunAt(person.id, at))) await done(startPractice(by(0), { section }, source), "too-many-open");
+    if (!(await begunAt(person.id, at)))
+      await done(startPractice(by(0), { section, piece: "any" }, source), "too-many-open");
     const begun = await begunAt(person.id, at);
     const kept = begun && (await readPractice(begun.id));
     if (!kept || kept.state === "handed-in") return;
@@ -54,7 +55,7 @@ export const unfinished = (signInName: string, section: Section, at: Date): Entr
   write: async ({ specimens }) => {
     const person = await personOf(signInName);
     if (await begunAt(person.id, at)) return;
-    await done(startPractice(callerAt(person, at), { section }, specimens), "too-many-open");
+    await done(startPractice(callerAt(person, at), { section, piece: "any" }, specimens), "too-many-open");
   },
 });
 

@@ -1,6 +1,7 @@
 import type { Caller } from "@/app/_server/caller";
 import { outlookOf } from "@/app/_server/forecast";
 import type { SpecimenSource } from "@/app/_server/generation/specimen-source";
+import { foreseePieces } from "@/app/_server/next/foresee-pieces";
 import { hashPassword } from "@/app/_server/passwords";
 import type { Report } from "@/lib/report";
 import type { Section } from "@/lib/results";
@@ -214,9 +215,10 @@ export async function openPractice({ actor }: Caller, id = "practice", section: 
 /** Specimens from the database alone: nobody makes the ones that are asked for. */
 export function testSource(named = "asked"): SpecimenSource {
   let asked = 0;
-  const order = async (kind: JointKind, piece: PaperPiece | null, orderedFor: OrderedFor) => {
+  const order = async (kind: JointKind, piece: PaperPiece | null, orderedFor: OrderedFor, given?: string) => {
     const specimenId = `${named}-${asked++}`;
-    await orderSpecimen({ id: specimenId, kind, seed: `secret-seed-of-${specimenId}`, asked: piece }, orderedFor, NOW);
+    const seed = given ?? `secret-seed-of-${specimenId}`;
+    await orderSpecimen({ id: specimenId, kind, seed, asked: piece }, orderedFor, NOW);
     return { specimenId };
   };
   return {
@@ -225,9 +227,10 @@ export function testSource(named = "asked"): SpecimenSource {
       return specimenId ? { specimenId } : null;
     },
     requestOne: (kind, piece) => order(kind, piece ?? null, "awaited"),
-    orderAhead: (kind, piece) => order(kind, piece, "ahead"),
+    orderAhead: (kind, piece, seed) => order(kind, piece, "ahead", seed),
     hurry: hurrySpecimen,
     foresee: async (order) => outlookOf(order),
+    drawAhead: async (order) => foreseePieces(order),
     stageOf: async (id) => (await readSpecimenProgress(id)) ?? { state: "failed", stage: "" },
   };
 }

@@ -228,7 +228,7 @@ const CLASSES = "(tutor)/desk/classes";
 
 export const ACTIONS: readonly ActionRow[] = [
   { at: "(learner)", does: "signOut", as: EVERYBODY },
-  { at: "(learner)", does: "takeFreshPiece", form: () => ({ section: "plate", plate: "70" }), as: "startPractice" },
+  { at: "(learner)", does: "takeFreshPiece", form: () => ({ any: "plate", plate: "70" }), as: "startPractice" },
   // the sign-in library asks for the session and the present password itself
   { at: "(learner)/account", does: "changePassword", as: EVERYBODY },
   { at: "(learner)/account", does: "endSessions", form: (it) => ({ session: it.session }), as: "endOwnSessions one" },

@@ -7,6 +7,7 @@ import { ReviewSummary } from "@/app/_marks/review-summary";
 import { SectionVerdict } from "@/app/_marks/section-verdict";
 import { summaryWords } from "@/app/_marks/summary-words";
 import { TrailOfPiece } from "@/app/_marks/trail/trail-context";
+import { WhyThisPiece } from "@/app/_marks/why-this-piece";
 import { PieceOnPaper } from "@/app/_paper/piece-on-paper";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { sheetViewOf } from "@/app/_server/sheet-view-of";
@@ -27,7 +28,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
     if ("sittingId" in read) redirect(`/sitting/${read.sittingId}`);
     return showRefusal(read);
   }
-  const { sheet, learner, isOwn, sittingId, trail } = read;
+  const { sheet, learner, isOwn, sittingId, trail, reason } = read;
   const { runId } = sheet.practice;
   const view = sheetViewOf(sheet);
   const [well, dearest, practise] = summaryWords(view);
@@ -58,6 +59,11 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
           <li>{well}</li>
           <li>{dearest}</li>
           <li>{practise}</li>
+          {reason && (
+            <li className="print:hidden">
+              <WhyThisPiece reason={reason} sheet={view} isOwn={isOwn} />
+            </li>
+          )}
         </ul>
         <nav aria-label="Next" className="print:hidden flex flex-wrap gap-3">
           <Link

@@ -1,0 +1,39 @@
+import type { Section } from "@/lib/results";
+import { listPractisedSections } from "@/prisma/stores/practices";
+import { isInSitting } from "@/prisma/stores/sittings";
+import type { SpecimenSource } from "../generation/specimen-source";
+import { currentCalibration } from "../progress/calibration";
+import { chooseNextPiece } from "./choose-next-piece";
+
+const shared = globalThis as typeof globalThis & { toelineNextPieces?: { line: Promise<void>; ids: Set<string> } };
+
+/**
+ * Sees to it in the background that a piece waits for a learner: a plate, and a fillet weld for whoever practises on those too. One
+ * learner after the other; whoever stands in the line already is not put there twice.
+ */
+export function keepNextReady(userId: string, source: SpecimenSource, clock: () => Date): void {
+  shared.toelineNextPieces ??= { line: Promise.resolve(), ids: new Set() };
+  const { ids, line } = shared.toelineNextPieces;
+  if (ids.has(userId)) return;
+  ids.add(userId);
+  shared.toelineNextPieces.line = line.then(async () => {
+    // what changes from now on is a reason to look once more
+    ids.delete(userId);
+    await chooseAll(userId, source, clock).catch(report);
+  });
+}
+
+async function chooseAll(userId: string, source: SpecimenSource, clock: () => Date): Promise<void> {
+  // in a sitting the machine is for what is sat
+  if (await isInSitting(userId)) return;
+  const { corrections } = await currentCalibration(clock());
+  const sections: readonly Section[] = [...new Set<Section>(["plate", ...(await listPractisedSections(userId))])];
+  for (const section of sections) {
+    await chooseNextPiece(userId, section, { source, clock, corrections });
+  }
+}
+
+/** The server's log is where whoever runs the workshop looks; nothing about a piece's seed is written there. */
+function report(error: unknown): void {
+  console.error("no next piece could be chosen:", error instanceof Error ? error.message : error);
+}

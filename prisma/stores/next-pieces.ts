@@ -1,0 +1,108 @@
+import type { Learner } from "@/lib/progress";
+import type { Section } from "@/lib/results";
+import { database, isDuplicate, PATIENCE } from "../client";
+import { chosenForColumn } from "../progress-columns";
+import { type PracticeToCreate, practiceRow } from "./practices";
+import type { SpecimenState } from "./specimens";
+
+/** A piece that was chosen for a learner and waits for them. */
+export interface WaitingPiece {
+  readonly specimenId: string;
+  readonly state: SpecimenState;
+  /** That of the learner's progress when it was chosen. */
+  readonly revision: number;
+}
+
+export interface NextPiece {
+  readonly specimenId: string;
+  readonly userId: string;
+  readonly section: Section;
+  readonly chosenAt: Date;
+  readonly revision: number;
+  /** As they were known then. */
+  readonly learner: Learner;
+}
+
+const whose = (userId: string, section: Section) => ({ userId_section_waits: { userId, section, waits: true } });
+
+export async function readNextPiece(userId: string, section: Section): Promise<WaitingPiece | null> {
+  const row = await database().nextPiece.findUnique({
+    where: whose(userId, section),
+    select: { specimenId: true, revision: true, specimen: { select: { state: true } } },
+  });
+  return row && { specimenId: row.specimenId, revision: row.revision, state: row.specimen.state };
+}
+
+/** Of which sections a piece waits for a learner, made or still to be made. */
+export async function listNextSections(userId: string): Promise<readonly Section[]> {
+  const rows = await database().nextPiece.findMany({
+    where: { userId, waits: true, specimen: { state: { not: "failed" } } },
+    select: { section: true },
+  });
+  return rows.flatMap(({ section }) => (section === "plate" || section === "fillet" ? [section] : []));
+}
+
+/** Keeps a piece for a learner; false where one of that section waits for them already. */
+export async function storeNextPiece({ learner, ...piece }: NextPiece): Promise<boolean> {
+  try {
+    await database().nextPiece.create({ data: { ...piece, waits: true, learner: chosenForColumn.write(learner) } });
+    return true;
+  } catch (error) {
+    if (isDuplicate(error)) return false;
+    throw error;
+  }
+}
+
+/** Begins a practice on the piece that waits for its learner, which is theirs from then on; its id, or null where none waits. */
+export async function startOnNextPiece(practice: Omit<PracticeToCreate, "specimenId">): Promise<string | null> {
+  const { userId, section } = practice;
+  return database().$transaction(async (transaction) => {
+    const row = await transaction.nextPiece.findFirst({
+      where: { userId, section, waits: true, specimen: { state: { not: "failed" } } },
+      select: { specimenId: true },
+    });
+    if (!row) return null;
+    const { specimenId } = row;
+    const { count } = await transaction.nextPiece.updateMany({
+      where: { specimenId, waits: true },
+      data: { waits: null },
+    });
+    if (count === 0) return null;
+    await transaction.practice.create({ data: practiceRow({ ...practice, specimenId }) });
+    return specimenId;
+  }, PATIENCE);
+}
+
+/** Gives a piece that waits, and nobody has taken meanwhile, to the stock. */
+export async function releaseNextPiece(specimenId: string): Promise<void> {
+  if (await dropNextPiece(specimenId)) await giveToStock(specimenId);
+}
+
+/** Forgets that a piece waits for somebody; false where they have taken it meanwhile. */
+export async function dropNextPiece(specimenId: string): Promise<boolean> {
+  const { count } = await database().nextPiece.deleteMany({ where: { specimenId, waits: true } });
+  return count === 1;
+}
+
+/** Makes a piece that was kept for somebody one for whoever comes first, also where it is still to be made. */
+export async function giveToStock(specimenId: string): Promise<void> {
+  await database().$transaction([
+    database().specimen.updateMany({
+      where: { id: specimenId, state: { in: ["waiting", "making"] } },
+      data: { isReserved: false },
+    }),
+    database().specimen.updateMany({
+      where: { id: specimenId, state: "taken", practices: { none: {} } },
+      data: { isReserved: false, state: "ready" },
+    }),
+  ]);
+}
+
+/** How a learner was known when a piece that they have taken was chosen for them; null where none was. */
+export async function readChoice(
+  specimenId: string,
+  userId: string,
+): Promise<Pick<NextPiece, "learner" | "chosenAt"> | null> {
+  const row = await database().nextPiece.findFirst({ where: { specimenId, userId, waits: null } });
+  return row && { learner: chosenForColumn.read(row.learner), chosenAt: row.chosenAt };
+}
