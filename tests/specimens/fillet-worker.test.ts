@@ -4,6 +4,7 @@ import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import { outlookOf } from "@/app/_server/forecast";
 import { openPool } from "@/app/_server/generation/pool";
+import { foreseePieces } from "@/app/_server/next/foresee-pieces";
 import { defaultPaper } from "@/lib/sittings";
 import { truthSchema } from "@/lib/specimen";
 import { decodeFace, FILLET_STRIP_GRID } from "@/lib/surface";
@@ -18,7 +19,16 @@ test("a worker thread makes a whole fillet: surface, ends and truth as they are 
   const { piece } = defaultPaper().sections[0];
   const asked = { section: "plate", piece } as const;
   const [outlook, alone] = [await pool.foresee(asked), outlookOf(asked)];
+  const drawn = { process: "drawn", position: "drawn", thickness: "drawn" } as const;
+  const types = { includes: ["surface-pore", "spatter"], among: ["surface-pore", "spatter"] } as const;
+  const candidates = {
+    section: "fillet",
+    pieces: [{ seed: "worker candidate", asked: { blueprint: "practice", ...drawn, types } }],
+  } as const;
+  const [foreseen, same] = [await pool.drawAhead(candidates), foreseePieces(candidates)];
   await pool.close();
+  expect(foreseen, "and neither do candidates").toEqual(same);
+  expect(new Set(foreseen[0]?.map(({ type }) => type))).toEqual(new Set(types.includes));
   expect(outlook.forecast?.pieces).toBe(8);
   expect(outlook, "what is foreseen does not depend on the thread").toEqual(alone);
   if (made.face !== "fillet") throw new Error(`made ${made.face}`);

@@ -39,6 +39,11 @@ export default async function DeskPage() {
           { href: "/desk/classes", title: "Classes", text: describeClasses(classes) },
           { href: "/desk/papers", title: "Papers", text: "What a sitting is made of: sections, times, pass marks." },
           { href: "/desk/criteria", title: "Criteria", text: "Criteria of your own: in-house limits." },
+          {
+            href: "/desk/difficulty",
+            title: "How hard it is to see",
+            text: "What practice shows of each imperfection by size.",
+          },
         ]}
       />
       <WhatClassesMiss classes={classes} />

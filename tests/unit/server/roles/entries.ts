@@ -182,6 +182,7 @@ export const PAGES: readonly PageRow[] = [
   { at: "(public)/sign-in", as: EVERYBODY },
   { at: "(public)/slip", as: EVERYBODY },
   { at: "(tutor)/desk", as: "readDesk" },
+  { at: "(tutor)/desk/difficulty", as: "readDifficulty" },
   { at: "(tutor)/desk/[learner]", params: (it) => ({ learner: it.learner }), as: "readLearner" },
   { at: "(tutor)/desk/[learner]/progress", params: (it) => ({ learner: it.learner }), as: "readLearnerProgress" },
   { at: "(tutor)/desk/classes", as: "listClasses" },

@@ -67,6 +67,7 @@ import { readClosedBook } from "@/app/_server/use-cases/read-closed-book";
 import { readCriteriaSets, readOwnCriteria } from "@/app/_server/use-cases/read-criteria-sets";
 import { readDemoHistory } from "@/app/_server/use-cases/read-demo-history";
 import { readDesk } from "@/app/_server/use-cases/read-desk";
+import { readDifficulty } from "@/app/_server/use-cases/read-difficulty";
 import { readDrills } from "@/app/_server/use-cases/read-drills";
 import { readEnds } from "@/app/_server/use-cases/read-ends";
 import { readInHouseCriteria } from "@/app/_server/use-cases/read-in-house-criteria";
@@ -182,6 +183,7 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["setUpWorkshop", EVERYBODY, (who) => setUpWorkshop(who, { workshop: "Other" })],
   ["changeWorkshopSettings", TUTORS, (who) => changeWorkshopSettings(who, SETTINGS)],
   ["readDesk", TUTORS, (who) => readDesk(who)],
+  ["readDifficulty", TUTORS, (who) => readDifficulty(who)],
   ["readDemoHistory", TUTORS, (who) => readDemoHistory(who)],
 
   // accounts
