@@ -6,6 +6,7 @@ import {
   FILLET_BLUEPRINTS,
   type FilletBlueprint,
   PRACTICE_BLUEPRINTS,
+  PRACTICE_FILLETS,
   type Wished,
   withFilletTypes,
   withTypes,
@@ -16,6 +17,7 @@ type PieceOfPaper = PaperSection["piece"];
 
 /** Those that papers name, and those that only practice does. */
 const PLATES: Readonly<Record<string, Blueprint>> = { ...BLUEPRINTS, ...PRACTICE_BLUEPRINTS };
+const FILLETS: Readonly<Record<string, FilletBlueprint>> = { ...FILLET_BLUEPRINTS, ...PRACTICE_FILLETS };
 
 const whole = <B>(blueprint: B): Wished<B> => ({ blueprint, unmet: [], fewer: 0 });
 
@@ -40,8 +42,8 @@ export const plateBlueprint = (piece: PieceOfPaper): Blueprint => plateWished(pi
 
 /** The same of a fillet, whose blueprint says nothing of its joint: see `isFilletOf`. */
 export function filletWished({ blueprint, types }: PieceOfPaper): Wished<FilletBlueprint> {
-  const named = FILLET_BLUEPRINTS[blueprint as keyof typeof FILLET_BLUEPRINTS];
-  return types ? withFilletTypes(named, types) : whole<FilletBlueprint>(named);
+  const named = FILLETS[blueprint];
+  return types ? withFilletTypes(named, types) : whole(named);
 }
 
 export const filletBlueprint = (piece: PieceOfPaper): FilletBlueprint => filletWished(piece).blueprint;

@@ -19,6 +19,7 @@ export {
   filletBlueprintSchema,
   generateFillet,
   generateFilletSpecimen,
+  PRACTICE_FILLETS,
   predictFillet,
   sizesAt,
   withFilletTypes,

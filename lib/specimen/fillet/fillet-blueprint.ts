@@ -20,6 +20,10 @@ export type FilletBlueprint = z.infer<typeof filletBlueprintSchema>;
 
 export const FILLET_BLUEPRINTS = {
   practice: { indications: [4, 6], harmless: [1, 3], gapped: 0.35 },
-  sparse: { indications: [1, 3], harmless: [1, 3], gapped: 0.2 },
   clean: { indications: [0, 0], harmless: [0, 0], gapped: 0 },
+} as const satisfies Record<string, FilletBlueprint>;
+
+/** Fillets for practice besides: with little to find. */
+export const PRACTICE_FILLETS = {
+  sparse: { indications: [1, 3], harmless: [1, 3], gapped: 0.2 },
 } as const satisfies Record<string, FilletBlueprint>;

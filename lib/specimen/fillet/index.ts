@@ -1,5 +1,5 @@
 export { predictFillet } from "./draw-recipe";
-export { FILLET_BLUEPRINTS, type FilletBlueprint, filletBlueprintSchema } from "./fillet-blueprint";
+export { FILLET_BLUEPRINTS, type FilletBlueprint, filletBlueprintSchema, PRACTICE_FILLETS } from "./fillet-blueprint";
 export { drawCleanFillet, type FilletChoice, type FilletRecipe } from "./fillet-recipe";
 export type { FilletTruthItem } from "./fillet-truth";
 export { generateFillet } from "./generate-fillet";
