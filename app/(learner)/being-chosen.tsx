@@ -8,7 +8,7 @@ const EVERY_MS = 3_000;
 const MOST_LOOKS = 20;
 
 /** Says that a piece is being chosen, and shows the page anew until one waits. */
-export function BeingChosen({ className }: { readonly className: string }) {
+export function BeingChosen() {
   const router = useRouter();
   const [looks, setLooks] = useState(0);
   useEffect(() => {
@@ -20,7 +20,7 @@ export function BeingChosen({ className }: { readonly className: string }) {
     return () => clearTimeout(timer);
   }, [looks, router]);
   return (
-    <p className={className}>
+    <p>
       {looks < MOST_LOOKS
         ? "It is being chosen just now, which takes some seconds."
         : "It could not be chosen yet. Take any piece, or come back later."}

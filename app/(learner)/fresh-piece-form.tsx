@@ -18,6 +18,8 @@ export interface FreshPieceFormProps {
   readonly canStart: boolean;
   /** Of which sections a piece was chosen for the learner and waits. */
   readonly chosen: readonly Section[];
+  /** A plate lies unfinished on the bench: the next one is chosen by what comes of it. */
+  readonly hasPlate: boolean;
   readonly isSecond: boolean;
 }
 
@@ -25,8 +27,17 @@ export interface FreshPieceFormProps {
  * Takes the plate or the fillet weld that was chosen for the learner, or any fresh one, with other criteria and other marks to
  * reach for whoever wants them.
  */
-export function FreshPieceForm({ take, passMarks, criteria, canStart, chosen, isSecond }: FreshPieceFormProps) {
+export function FreshPieceForm({
+  take,
+  passMarks,
+  criteria,
+  canStart,
+  chosen,
+  hasPlate,
+  isSecond,
+}: FreshPieceFormProps) {
   const [problem, send] = useActionState(take, null);
+  const isPlateNext = chosen.includes("plate");
   const plain = isSecond ? "text-ink-2" : "text-bench-dim";
   const dim = isSecond ? "text-ink-2 hover:text-ink" : "text-bench-dim hover:text-bench-text";
   return (
@@ -36,17 +47,19 @@ export function FreshPieceForm({ take, passMarks, criteria, canStart, chosen, is
           <Notice>{problem.message}</Notice>
         </div>
       )}
-      <div className="flex flex-wrap gap-3">
-        <Button
-          type="submit"
-          name="chosen"
-          value="plate"
-          look={isSecond ? "quiet" : "lamp"}
-          isLarge={!isSecond}
-          disabled={!canStart || !chosen.includes("plate")}
-        >
-          Inspect your next plate
-        </Button>
+      <div className="flex flex-wrap gap-3 empty:hidden">
+        {(isPlateNext || !hasPlate) && (
+          <Button
+            type="submit"
+            name="chosen"
+            value="plate"
+            look={isSecond ? "quiet" : "lamp"}
+            isLarge={!isSecond}
+            disabled={!canStart || !isPlateNext}
+          >
+            Inspect your next plate
+          </Button>
+        )}
         {chosen.includes("fillet") && (
           <Button
             type="submit"
@@ -60,7 +73,15 @@ export function FreshPieceForm({ take, passMarks, criteria, canStart, chosen, is
           </Button>
         )}
       </div>
-      {!chosen.includes("plate") && <BeingChosen className={`mt-2 text-sm ${plain}`} />}
+      <div className={`mt-2 text-sm ${plain}`}>
+        {isPlateNext ? (
+          <p>It is kept for you alone.</p>
+        ) : hasPlate ? (
+          <p>Your next plate is chosen once you hand in the one on your bench.</p>
+        ) : (
+          <BeingChosen />
+        )}
+      </div>
       <p className={`mt-5 text-sm ${plain}`}>Or take any, as chance has it:</p>
       <div className="mt-2 flex flex-wrap gap-3">
         {(["plate", "fillet"] as const).map((section) => (

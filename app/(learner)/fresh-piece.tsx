@@ -23,7 +23,7 @@ export function FreshPiece({ isSecond, why, ...form }: FreshPieceProps) {
     <MainCard title="Your next piece, chosen for you">
       <p className="mt-1">{why}</p>
       <p className="mt-2 text-bench-dim">
-        Nobody has seen it. Take the torch over it, measure it, report what you find and sentence it; there is no clock.
+        Nobody has seen it. Take the torch over it, measure it, report what you find and sentence it. There is no clock.
       </p>
       <FreshPieceForm {...form} isSecond={false} />
     </MainCard>

@@ -14,7 +14,7 @@ function listed(types: readonly ImperfectionType[]): string {
 export function aimWords(aims: PracticeAims | null): string {
   if (aims === null) return "What you have handed in is being added up; your next pieces are chosen by it.";
   const { weak, due, observations } = aims;
-  if (observations === 0) return "Nothing is known of you yet: your first pieces are to see what you find.";
+  if (observations === 0) return "Nothing is known of you yet: your first pieces are there to see what you find.";
   const seldom = weak.length > 0 ? `you find ${listed(weak)} too seldom` : "";
   const again = due.length > 0 ? `it is time to look for ${listed(due)} again` : "";
   const why = [seldom, again].filter((part) => part !== "").join(", and ");

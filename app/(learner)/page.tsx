@@ -54,6 +54,7 @@ export default async function TodayPage() {
           criteria={criteria}
           canStart={canStart}
           chosen={next.chosen}
+          hasPlate={open.some(({ section }) => section === "plate")}
           why={aimWords(next.aims)}
           isSecond={Boolean(current)}
         />

@@ -105,6 +105,12 @@ export async function listPractisedSections(userId: string): Promise<readonly Se
   return rows.map(({ section }) => pieceOf(section));
 }
 
+/** Whether somebody has a piece of a section that is not handed in, outside sittings. */
+export async function hasUnfinished(userId: string, section: Section): Promise<boolean> {
+  const where = { userId, section, state: "open" as const, ...forPractice };
+  return (await database().practice.findFirst({ where, select: { id: true } })) !== null;
+}
+
 export async function countOpenPractices(userId: string): Promise<number> {
   return database().practice.count({ where: { userId, state: "open", ...forPractice } });
 }

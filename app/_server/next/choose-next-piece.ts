@@ -10,6 +10,7 @@ import {
   storeNextPiece,
   type WaitingPiece,
 } from "@/prisma/stores/next-pieces";
+import { hasUnfinished } from "@/prisma/stores/practices";
 import { readLearnerModel } from "@/prisma/stores/progress";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { buildTallies } from "../progress/build";
@@ -45,7 +46,8 @@ export interface NextSetting {
 /**
  * Sees to it that a piece of a section waits for a learner: draws some, chooses one by what is known of the learner, and orders
  * that very one ahead. One that waits already stays unless it could not be made or the learner has moved on since; what is made of
- * such a one goes to the stock.
+ * such a one goes to the stock. While one of that section lies unfinished on the learner's bench nothing is chosen: what comes of it
+ * is to have its say.
  */
 export async function chooseNextPiece(userId: string, section: Section, setting: NextSetting): Promise<void> {
   const { source, clock, corrections = [], chance = CHANCE } = setting;
@@ -54,6 +56,7 @@ export async function chooseNextPiece(userId: string, section: Section, setting:
   if (!known) return;
   const waiting = await readNextPiece(userId, section);
   if (waiting && isStillRight(waiting, known.revision)) return;
+  if (await hasUnfinished(userId, section)) return;
   const chosen = await draw(section, known.learner, { source, clock, corrections, chance });
   if (!chosen) return;
   if (waiting) await (waiting.state === "failed" ? dropNextPiece : releaseNextPiece)(waiting.specimenId);

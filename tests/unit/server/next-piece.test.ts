@@ -164,6 +164,8 @@ describe("the next piece", () => {
     await makeSpecimen("on-the-shelf", false, "fillet");
     const { id } = await must(startPractice(learner, { section: "fillet" }, testSource("shelf")));
     expect((await readPractice(id))?.specimenId).toBe("on-the-shelf");
+    expect(await choose("learner", "too early"), "what comes of the one on the bench has its say").toBe(broken);
+    await must(handIn(learner, id, NOTHING));
     const other = await choose("learner", "better");
     expect(other).not.toBe(broken);
     expect([await stateOf(broken), await stateOf(other)]).toEqual(["failed", "waiting"]);
