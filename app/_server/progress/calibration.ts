@@ -14,7 +14,9 @@ const SECTIONS_MOST = 1500;
 const AT_ONCE = 25;
 /** Until so many sections have shown how good somebody is, nothing is concluded from what they miss. Common practice, no source. */
 const TO_KNOW = 3;
-const FRESH_FOR_MS = 15 * 60_000;
+/** While there is little of it, every piece tells; later it takes seconds, and some more change it little. */
+const FRESH_FOR_MS = { few: 30_000, many: 15 * 60_000 };
+const MANY = 200;
 
 /** How hard imperfections turned out in practice, by type and size. */
 export interface Calibration {
@@ -24,18 +26,25 @@ export interface Calibration {
   readonly madeAt: Date;
 }
 
-const shared = globalThis as typeof globalThis & { toelineCalibration?: { at: number; made: Promise<Calibration> } };
+const shared = globalThis as typeof globalThis & {
+  toelineCalibration?: { at: number; isFew: boolean; made: Promise<Calibration> };
+};
 
-/** The same one for a quarter of an hour: a few pieces more or less change it little. */
+/** The same one for a quarter of an hour, once there is much of it. */
 export function currentCalibration(now: Date): Promise<Calibration> {
   const kept = shared.toelineCalibration;
-  if (kept && Math.abs(now.getTime() - kept.at) < FRESH_FOR_MS) return kept.made;
-  const made = makeCalibration(now);
-  shared.toelineCalibration = { at: now.getTime(), made };
-  made.catch(() => {
-    shared.toelineCalibration = undefined;
-  });
-  return made;
+  if (kept && Math.abs(now.getTime() - kept.at) < FRESH_FOR_MS[kept.isFew ? "few" : "many"]) return kept.made;
+  const next = { at: now.getTime(), isFew: false, made: makeCalibration(now) };
+  shared.toelineCalibration = next;
+  next.made.then(
+    ({ sections }) => {
+      next.isFew = sections < MANY;
+    },
+    () => {
+      shared.toelineCalibration = undefined;
+    },
+  );
+  return next.made;
 }
 
 /**

@@ -34,14 +34,18 @@ export default async function DifficultyPage() {
         title="By imperfection and size"
         says={
           <>
-            <p>
-              From the latest {count(sections, "piece")} of practice by {count(learners, "learner")}; the first three of
-              each show how good somebody is and are not counted.{" "}
-              {enough.length === 0
-                ? `Nothing was met ${ENOUGH} times yet, so nothing can be said.`
-                : `${off} of ${count(enough.length, "kind")} turned out otherwise than expected.`}
-              {fewer > 0 && ` ${count(fewer, "kind")} met fewer than ${ENOUGH} times: in the file only.`}
-            </p>
+            {sections === 0 ? (
+              <p>Nobody has handed in a piece for practice yet.</p>
+            ) : (
+              <p>
+                From the latest {count(sections, "piece")} of practice by {count(learners, "learner")}; the first three
+                of each show how good somebody is and are not counted.{" "}
+                {enough.length === 0
+                  ? `Nothing was met ${ENOUGH} times yet, so nothing can be said.`
+                  : `${off} of ${count(enough.length, "kind")} turned out otherwise than expected.`}
+                {fewer > 0 && ` ${count(fewer, "kind")} met fewer than ${ENOUGH} times: in the file only.`}
+              </p>
+            )}
             <p className="mt-1">
               Each figure is drawn towards what was expected, the less there is the more. Expected is an estimate of our
               own, common practice, no source.
