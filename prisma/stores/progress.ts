@@ -78,7 +78,11 @@ export interface StoredOverview {
 
 /** The extracts of many learners' tallies. Whoever has none is not in it. */
 export async function readOverviews(userIds: readonly string[]): Promise<ReadonlyMap<string, StoredOverview>> {
-  const rows = await database().learnerProgress.findMany({ where: { userId: { in: [...userIds] } } });
+  const rows = await database().learnerProgress.findMany({
+    where: { userId: { in: [...userIds] } },
+    // what the learner model keeps of everybody is as much again
+    select: { userId: true, version: true, overview: true },
+  });
   return new Map(
     rows.map(({ userId, version, overview }) => [
       userId,
