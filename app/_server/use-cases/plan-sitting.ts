@@ -8,6 +8,7 @@ import { createSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { problemsByField } from "../input-problem";
+import { outlookOfPiece } from "../outlook-of-piece";
 import { requireClassInUse } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
@@ -57,6 +58,9 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
   const isAsked = ({ section }: Expected) => sections?.includes(section) ?? true;
   if (!expectedOf(chosen, kept.current.paper, due).some(isAsked)) return refuse("nobody-expected");
 
+  const unmakable = await whyUnmakable(kept.current.paper, sections ?? SECTIONS, specimens);
+  if (unmakable) return refuse("invalid-input", { fields: { paperId: unmakable } });
+
   const version = await takePaperVersion(paperId, now);
   if (!version) return refuse("no-such-paper");
   const { paper } = version;
@@ -79,6 +83,22 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
     audit: auditEntry(own.actor, now, "plan", subject, { plannedAt, sections: runs.length }),
   });
   return { ok: true, id: sitting.id } as const;
+}
+
+/** Why a piece of the paper that asks for types would never be made, which would show only when a learner waits for it; null where all can be. */
+async function whyUnmakable(
+  paper: Paper,
+  asked: readonly Section[],
+  specimens: SpecimenSource,
+): Promise<string | null> {
+  for (const { section, piece } of paper.sections.filter((one) => asked.includes(one.section))) {
+    if (!piece.types) continue;
+    const { refusal } = await outlookOfPiece({ section, piece }, specimens);
+    if (refusal) {
+      return `paperId: a paper whose pieces can be made. The ${section} of ${paper.name} cannot: ${refusal}. Change in the paper what it must have, or what it is made to.`;
+    }
+  }
+  return null;
 }
 
 function classIdOf(input: unknown): string {

@@ -3,16 +3,12 @@ import type { SectionBlueprint } from "@/lib/specimen";
 import { FACES, type Face } from "@/lib/weld";
 import type { BlueprintFace, BlueprintLine, BlueprintView } from "../blueprint-view";
 import type { Caller } from "../caller";
-import type { Outlook } from "../forecast";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { problemsByField } from "../input-problem";
+import { outlookOfPiece } from "../outlook-of-piece";
 import { requireTutor } from "../permissions";
 import { filletBlueprint, plateBlueprint } from "../piece-blueprint";
 import { refuse } from "../refusal";
-
-/** Outlooks of this process, by piece, the latest last: working one out takes a second or two. */
-const OUTLOOKS_KEPT = 500;
-const outlooks = new Map<string, Promise<Outlook>>();
 
 /**
  * What a section's piece is made to, for a tutor: the blueprint as a table, whether it can be met, and how hard it is.
@@ -30,13 +26,10 @@ export async function readBlueprint(
   const parsed = paperSchema.safeParse({ ...paper, sections: sections.map((one) => ({ ...one, piece: input.piece })) });
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const [{ section, piece }] = parsed.data.sections;
-  const key = JSON.stringify([section, piece]);
-  const outlook = outlooks.get(key) ?? specimens.foresee({ section, piece });
-  outlooks.delete(key);
-  outlooks.set(key, outlook);
-  for (const old of [...outlooks.keys()].slice(0, -OUTLOOKS_KEPT)) outlooks.delete(old);
-  outlook.catch(() => outlooks.delete(key));
-  const blueprint: BlueprintView = { faces: facesOf({ section, piece }), ...(await outlook) };
+  const blueprint: BlueprintView = {
+    faces: facesOf({ section, piece }),
+    ...(await outlookOfPiece({ section, piece }, specimens)),
+  };
   return { ok: true, blueprint } as const;
 }
 

@@ -10,6 +10,7 @@ import { readPlanChoices } from "@/app/_server/use-cases/read-plan-choices";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { EMPTY_REPORT } from "@/lib/report";
+import { defaultPaper } from "@/lib/sittings";
 import { readSitting } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, plannedSitting, type Room, runOf, save, started, WINDOW } from "./sitting-room";
@@ -158,4 +159,21 @@ test("a whole class may sit one section alone; none, or one that is none, is ref
   expect(await planSitting(room.tutor, { ...input, sections: ["cap"] }, room.source)).toMatchObject({
     code: "invalid-input",
   });
+});
+
+test("a paper whose piece can never be made as it asks is not planned, and the reason names the section", async () => {
+  const [plate, fillet] = defaultPaper().sections;
+  const piece = { ...plate.piece, blueprint: "assessment", types: { includes: ["spatter"], among: "any" } } as const;
+  const room = await openRoom({ sections: [{ ...plate, piece }, fillet] });
+  const input = { classId: "class", paperId: "paper", plannedAt: "2026-03-03T10:00:00Z", who: "class" };
+  const refusal = "eight plates in a row had no room";
+  const hopeless = { ...room.source, foresee: async () => ({ refusal, unmet: null, forecast: null }) };
+  expect(await planSitting(room.tutor, input, hopeless)).toEqual({
+    ok: false,
+    code: "invalid-input",
+    fields: { paperId: expect.stringMatching(/^paperId: .* The plate of .* cannot: eight .+ Change in the paper/) },
+  });
+  expect((await must(readSittingsDesk(room.tutor))).sittings).toEqual([]);
+  // the other section asks for nothing special
+  await must(planSitting(room.tutor, { ...input, sections: ["fillet"] }, room.source));
 });
