@@ -96,6 +96,19 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 404,
     sentence: "There is no such tutor here, so nothing was changed. Reload the page.",
   },
+  "name-differs": {
+    status: 422,
+    sentence: "That is not this learner's sign-in name, so nothing was erased. Type it as it stands above.",
+  },
+  "being-sat": {
+    status: 409,
+    sentence:
+      "This learner has a section of a sitting open, so nothing was erased. Close the section on the board first, or wait until it is handed in.",
+  },
+  "no-record-store": {
+    status: 409,
+    sentence: "No record store is set up, so nothing was sent. Whoever runs the machine sets XAPI_ENDPOINT.",
+  },
   "no-such-class": {
     status: 404,
     sentence: "There is no such class among yours, so nothing was changed. Go back to your classes.",

@@ -147,6 +147,15 @@ export interface BoardRun {
   readonly hasSeenMarks: boolean;
 }
 
+/** A learner of a sitting who was erased since: which sections there were, and how each had ended. */
+export interface ErasedLearner {
+  readonly sections: readonly {
+    readonly section: Section;
+    readonly isBorderline: boolean;
+    readonly state: RunState;
+  }[];
+}
+
 /** One learner on the board. */
 export interface BoardLearner {
   readonly userId: string;
@@ -192,6 +201,8 @@ export interface Board {
   };
   readonly pieces: { readonly all: number; readonly ready: number; readonly failed: number };
   readonly learners: readonly BoardLearner[];
+  /** Learners who were erased since, of whom nothing else is kept. */
+  readonly erased: readonly ErasedLearner[];
   /** What tutors did, the earliest first. */
   readonly log: readonly LogEntry[];
 }

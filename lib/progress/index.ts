@@ -73,6 +73,12 @@ export {
   type Suspicion,
 } from "./questions/item-analysis";
 export { itemsOf, type SharedItem } from "./questions/items-of";
+export {
+  addPooledQuestions,
+  type PooledQuestion,
+  pooledQuestionSchema,
+  pooledQuestions,
+} from "./questions/pooled";
 export { type Reliability, reliabilityOf } from "./questions/reliability";
 export { type Agreement, agreementOf } from "./statistics/agreement";
 export {

@@ -28,3 +28,4 @@ export {
   type SlipAccess,
   slipLink,
 } from "./slip-link";
+export { ERASED_NAME, withoutNames } from "./without-names";

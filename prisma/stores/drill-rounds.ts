@@ -2,6 +2,7 @@ import { DRILLS, type Drill, type DrillRound } from "@/lib/drills";
 import { database } from "../client";
 import { drillGaugesColumn } from "../columns";
 import type { DrillRoundModel } from "../generated/client/models";
+import { queueDrill } from "../xapi-outbox";
 
 const COLUMN_OF = {
   "read-scale": "readScale",
@@ -11,8 +12,11 @@ const COLUMN_OF = {
 
 export async function createDrillRound(userId: string, round: DrillRound): Promise<void> {
   const { drill, gauges, ...rest } = round;
-  await database().drillRound.create({
-    data: { ...rest, userId, drill: COLUMN_OF[drill], gauges: drillGaugesColumn.write(gauges) },
+  await database().$transaction(async (transaction) => {
+    await transaction.drillRound.create({
+      data: { ...rest, userId, drill: COLUMN_OF[drill], gauges: drillGaugesColumn.write(gauges) },
+    });
+    await queueDrill(transaction, userId, round);
   });
 }
 
@@ -22,6 +26,15 @@ export async function listDrillRounds(userId: string, drill: Drill, atMost: numb
     where: { userId, drill: COLUMN_OF[drill] },
     orderBy: [{ finishedAt: "desc" }, { id: "asc" }],
     take: atMost,
+  });
+  return rows.map(roundOf);
+}
+
+/** Every round of one person, the earliest first. */
+export async function listAllDrillRounds(userId: string): Promise<readonly DrillRound[]> {
+  const rows = await database().drillRound.findMany({
+    where: { userId },
+    orderBy: [{ finishedAt: "asc" }, { id: "asc" }],
   });
   return rows.map(roundOf);
 }

@@ -19,6 +19,7 @@ import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel, ReviewActModel } from "../generated/client/models";
 import { observationsColumn } from "../progress-columns";
 import { countSections } from "../tallies";
+import { queueCounted } from "../xapi-outbox";
 
 const withAttempts = { attempts: { omit: { result: true } } } as const;
 const withRun = { ...withAttempts, run: { select: { id: true } } } as const;
@@ -235,6 +236,11 @@ export async function handIn({
       await countSections(
         transaction,
         sections.map(({ id: attemptId, observations }) => ({ attemptId, userId, handedInAt, observations })),
+      );
+      await queueCounted(
+        transaction,
+        sections.map(({ id: attemptId }) => attemptId),
+        handedInAt,
       );
     }
     return true;

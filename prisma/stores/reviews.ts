@@ -4,6 +4,7 @@ import type { ReviewAct, ReviewContent } from "@/lib/review";
 import { database } from "../client";
 import { resultColumn, reviewContentColumn } from "../columns";
 import type { Prisma } from "../generated/client/client";
+import { queueReviewed } from "../xapi-outbox";
 import { type AuditEntry, auditRow } from "./audit";
 import { reviewActOf } from "./practices";
 
@@ -108,6 +109,7 @@ export async function storeReviews(reviews: readonly ReviewToStore[]): Promise<b
         const row = { attemptId, at, actorId: by.id, actorName: by.name, reason };
         await transaction.reviewAct.create({ data: { ...row, content: reviewContentColumn.write(what) } });
         await transaction.auditEntry.create({ data: auditRow(audit) });
+        await queueReviewed(transaction, attemptId, at);
       }
     });
     return true;

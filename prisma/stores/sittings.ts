@@ -6,11 +6,13 @@ import type { Section } from "@/lib/results";
 import { isOpen, type RunState, type SectionRun, type Sitting, type SittingWithRuns } from "@/lib/sittings";
 import { database, PATIENCE } from "../client";
 import { paperColumn, questionsColumn, reportColumn } from "../columns";
+import { type ErasedLearner, erasedColumn } from "../erased-column";
 import { Prisma } from "../generated/client/client";
 import type { SectionRunModel } from "../generated/client/models";
 import { observationsColumn } from "../progress-columns";
 import { runCourseColumn, sittingCourseColumn } from "../run-columns";
 import { type CountedSection, countSections, forgetTallies } from "../tallies";
+import { queueCounted, queueTakenBack } from "../xapi-outbox";
 import { type AuditEntry, auditRow } from "./audit";
 import { readHeldSitting } from "./demo-history";
 import { marksOf, type PracticeToCreate, practiceRow } from "./practices";
@@ -39,6 +41,8 @@ export interface StoredSitting {
   readonly paperId: string;
   readonly paperVersionId: string;
   readonly isForWholeClass: boolean;
+  /** Learners who were erased since it began. */
+  readonly erased: readonly ErasedLearner[];
   readonly runs: readonly StoredRun[];
 }
 
@@ -323,9 +327,19 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
           },
         });
       }
-      if (before.sitting.state !== "released")
-        await countSections(transaction, await countedBy(transaction, next, before.runs));
-      await forgetTallies(transaction, uncounted);
+      const counted =
+        before.sitting.state === "released" ? [] : await countedBy(transaction, next, before.runs);
+      await countSections(transaction, counted);
+      await forgetTallies(
+        transaction,
+        uncounted.map(({ run }) => run.userId),
+      );
+      await queueCounted(
+        transaction,
+        counted.map(({ attemptId }) => attemptId),
+        next.sitting.releasedAt ?? new Date(0),
+      );
+      await queueTakenBack(transaction, await attemptsIn(transaction, uncounted), audit?.at ?? new Date(0));
       if (audit) await transaction.auditEntry.create({ data: auditRow(audit) });
     }, PATIENCE);
     return true;
@@ -361,14 +375,19 @@ async function countedBy(
 
 const COUNTS: readonly RunState[] = ["handed-in", "expired"];
 
-/** Whose sections counted in a released sitting and do so no longer. */
-function uncountedBy({ sitting, runs }: SittingWithRuns, stored: readonly StoredRun[]): string[] {
+/** Sections that counted in a released sitting and do so no longer. */
+function uncountedBy({ sitting, runs }: SittingWithRuns, stored: readonly StoredRun[]): readonly StoredRun[] {
   const stays = new Set(
     runs.filter(({ state }) => sitting.state === "released" && COUNTS.includes(state)).map(({ id }) => id),
   );
-  return stored.flatMap(({ run, isMarked }) =>
-    isMarked && COUNTS.includes(run.state) && !stays.has(run.id) ? [run.userId] : [],
-  );
+  return stored.filter(({ run, isMarked }) => isMarked && COUNTS.includes(run.state) && !stays.has(run.id));
+}
+
+async function attemptsIn({ attempt }: Prisma.TransactionClient, stored: readonly StoredRun[]): Promise<string[]> {
+  if (stored.length === 0) return [];
+  const where = { practiceId: { in: stored.map(({ practiceId }) => practiceId) } };
+  const rows = await attempt.findMany({ where, orderBy: { id: "asc" }, select: { id: true } });
+  return rows.map(({ id }) => id);
 }
 
 /** Rolls a transaction back. */
@@ -434,6 +453,7 @@ function storedOf(row: SittingRow): StoredSitting {
     paperId: row.paperVersion.paperId,
     paperVersionId: row.paperVersionId,
     isForWholeClass: row.isForWholeClass,
+    erased: erasedColumn.read(row.erased),
     runs: row.runs.map(storedRunOf),
   };
 }

@@ -22,6 +22,21 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   review: ["results"],
   printing: ["math", "weld", "imperfections", "criteria", "report", "results", "sittings", "review"],
   progress: ["math", "weld", "imperfections", "report", "results"],
+  xapi: ["results", "drills"],
+  record: [
+    "weld",
+    "imperfections",
+    "criteria",
+    "report",
+    "results",
+    "review",
+    "sittings",
+    "practice",
+    "drills",
+    "trail",
+    "progress",
+    "printing",
+  ],
 };
 
 /** Parts of lib that know what there is to find. */

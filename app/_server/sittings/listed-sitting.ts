@@ -6,6 +6,8 @@ import { byClock } from "./change-sitting";
 export function listedSitting(stored: StoredSitting, now: Date): ListedSitting {
   const { sitting, runs } = byClock(stored, now);
   const { id, state, plannedAt, paper } = sitting;
+  // who was erased since was there all the same
+  const erased = stored.erased.flatMap(({ sections }) => sections);
   return {
     id,
     state,
@@ -14,8 +16,10 @@ export function listedSitting(stored: StoredSitting, now: Date): ListedSitting {
     className: stored.groupName,
     paperId: stored.paperId,
     paperName: paper.name,
-    learners: new Set(runs.map(({ userId }) => userId)).size,
-    sections: runs.length,
-    closed: runs.filter(({ closedAt }) => closedAt !== null).length,
+    learners: new Set(runs.map(({ userId }) => userId)).size + stored.erased.length,
+    sections: runs.length + erased.length,
+    closed:
+      runs.filter(({ closedAt }) => closedAt !== null).length +
+      erased.filter(({ state: ended }) => ended === "handed-in" || ended === "expired").length,
   };
 }

@@ -84,6 +84,7 @@ export async function readBoard(caller: Caller, id: string) {
       failed: [...pieces.values()].filter((piece) => piece === "failed").length,
     },
     learners,
+    erased: stored.erased,
     log: log.map(({ actorId, ...entry }) => ({ ...entry, actorName: names.get(actorId) ?? "" })),
   };
   return { ok: true, now, board } as const;

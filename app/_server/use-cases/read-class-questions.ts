@@ -1,7 +1,8 @@
 import { countingMark } from "@/lib/practice";
-import { analyseSection } from "@/lib/progress";
+import { analyseSection, itemsOf } from "@/lib/progress";
 import { SECTIONS, type Section, shownMark } from "@/lib/results";
 import { listMembers } from "@/prisma/stores/classes";
+import { readPooledAnswers } from "@/prisma/stores/erasure";
 import { listAccounts, listLatestPractices } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
 import { requireOwnClass } from "../permissions";
@@ -47,11 +48,13 @@ export async function readClassQuestions(caller: Caller, classId: string, chosen
       AT_MOST,
     ));
   const accounts = await listAccounts(ids, choice.section);
+  const asked = itemsOf(accounts.map(({ result }) => result.questions?.lines ?? [])).map(({ id }) => id);
   const analysis = analyseSection(
     accounts.map(({ practiceId, mark, result }) => {
       const { markThousandths, isPassed } = countingMark(mark);
       return { practiceId, shown: shownMark(markThousandths), passed: isPassed, result };
     }),
+    await readPooledAnswers(asked),
   );
   const listed = choices.map(({ key, section, paperName }): Handed => ({ key, section, paperName }));
   return { ok: true, group: own.group, choices: listed, choice, analysis } as const;

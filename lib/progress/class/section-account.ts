@@ -3,6 +3,7 @@ import { type MarkDistribution, markDistribution } from "../marks/distribution";
 import { partScores } from "../marks/part-scores";
 import { analyseItems, type ItemAnalysis } from "../questions/item-analysis";
 import { itemsOf, type SharedItem } from "../questions/items-of";
+import { type PooledQuestion, withPooled } from "../questions/pooled";
 import { type Reliability, reliabilityOf } from "../questions/reliability";
 
 /** Questions that fewer were asked say nothing of themselves. Common practice, no source. */
@@ -32,10 +33,17 @@ export interface SectionAnalysis {
   readonly items: readonly AnalysedItem[];
   /** Questions that were asked fewer than `ASKED_FROM` times and are not among them. */
   readonly askedSeldom: number;
+  /** Answers of people who were erased since, among those to these questions. */
+  readonly pooled: number;
 }
 
-export function analyseSection(sections: readonly HandedInSection[]): SectionAnalysis {
-  const items = itemsOf(sections.map(({ result }) => result.questions?.lines ?? []));
+/** `pool`: how the same questions were answered by people of whom nothing else is kept. */
+export function analyseSection(
+  sections: readonly HandedInSection[],
+  pool: ReadonlyMap<string, PooledQuestion> = new Map(),
+): SectionAnalysis {
+  const own = itemsOf(sections.map(({ result }) => result.questions?.lines ?? []));
+  const items = withPooled(own, pool);
   const byId = new Map(items.map((item) => [item.id, item]));
   const analysed = analyseItems(items).flatMap((analysis): AnalysedItem[] => {
     const item = byId.get(analysis.id);
@@ -50,8 +58,12 @@ export function analyseSection(sections: readonly HandedInSection[]): SectionAna
       (a, b) => b.suspicions.length - a.suspicions.length || a.facility - b.facility || (a.id < b.id ? -1 : 1),
     ),
     askedSeldom: items.length - analysed.length,
+    pooled: own.reduce((sum, { id }) => sum + answersIn(pool.get(id)), 0),
   };
 }
+
+const answersIn = (pooled: PooledQuestion | undefined): number =>
+  pooled ? pooled.chosen.reduce((sum, times) => sum + times, pooled.blank) : 0;
 
 /** Sections that asked other parts are another test: the test that most sat is taken. */
 function reliabilityOfParts(scores: readonly (readonly (number | null)[])[]): Reliability | null {

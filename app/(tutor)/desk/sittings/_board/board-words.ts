@@ -2,7 +2,7 @@ import { SECTION_NAMES } from "@/app/_ui/section-names";
 import { marksInHundredths, shownMark } from "@/lib/results";
 import type { SittingState } from "@/lib/sittings";
 import { isOver } from "../sitting-words";
-import type { Board, BoardLearner, BoardRun, LogEntry } from "./board";
+import type { Board, BoardLearner, BoardRun, ErasedLearner, LogEntry } from "./board";
 
 /** "Butt plate", "Butt plate, second piece". */
 export const runName = ({ section, isBorderline }: Pick<BoardRun, "section" | "isBorderline">): string =>
@@ -29,9 +29,18 @@ export function runWords(run: BoardRun, sitting: SittingState): string {
   }
 }
 
+/** How a section ended whose learner was erased. */
+export function erasedWords({ state }: ErasedLearner["sections"][number]): string {
+  if (state === "handed-in" || state === "expired") return "was sat; report and mark are erased";
+  return state === "void" ? "void; erased" : "not sat; erased";
+}
+
 /** How many are in, at it, done: one sentence over the board. */
-export function boardSummary({ learners, sitting }: Pick<Board, "learners" | "sitting">): string {
-  const runs = learners.flatMap((learner) => learner.runs).filter(({ state }) => state !== "void");
+export function boardSummary({ learners, erased, sitting }: Pick<Board, "learners" | "erased" | "sitting">): string {
+  const runs = [
+    ...learners.flatMap((learner): readonly Pick<BoardRun, "state">[] => learner.runs),
+    ...erased.flatMap(({ sections }) => sections),
+  ].filter(({ state }) => state !== "void");
   const isIn = learners.filter((learner) => learner.isIn).length;
   const open = runs.filter(({ state }) => state === "running" || state === "paused").length;
   const closed = runs.filter(({ state }) => state === "handed-in" || state === "expired").length;
@@ -61,9 +70,9 @@ const ACTS: Readonly<Record<string, string>> = {
 /** One act of a tutor in words: "gave more time: 10 min, Kim, butt plate". */
 export function actWords({ act, subject, details }: LogEntry, learners: readonly BoardLearner[]): string {
   const what = ACTS[act] ?? act;
-  const { minutes, factor, learnerId } = details;
+  const { minutes, factor } = details;
   const amount = [minutes !== undefined && `${minutes} min`, factor !== undefined && `× ${factor}`].filter(Boolean);
-  const whom = subjectWords(subject, learnerId, act, learners);
+  const whom = subjectWords(subject, details, act, learners);
   const rest = [...amount, ...whom, ...reviewWords(details)];
   return rest.length > 0 ? `${what}: ${rest.join(", ")}` : what;
 }
@@ -88,7 +97,7 @@ const SPEAKS_OF_ALL = new Set(["pause", "resume", "close", "void", "add-time"]);
 
 function subjectWords(
   subject: LogEntry["subject"],
-  learnerId: string | number | undefined,
+  { learnerId, erased }: LogEntry["details"],
   act: string,
   learners: readonly BoardLearner[],
 ): readonly string[] {
@@ -97,6 +106,7 @@ function subjectWords(
     const run = learner?.runs.find(({ runId }) => runId === subject.id);
     return learner && run ? [learner.name, runName(run).toLowerCase()] : [];
   }
+  if (erased !== undefined) return ["an erased learner"];
   if (learnerId !== undefined) return learners.filter(({ userId }) => userId === learnerId).map(({ name }) => name);
   return SPEAKS_OF_ALL.has(act) ? ["the whole sitting"] : [];
 }

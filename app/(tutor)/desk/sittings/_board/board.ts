@@ -71,6 +71,12 @@ const learnerSchema = z.object({
 });
 export type BoardLearner = z.infer<typeof learnerSchema>;
 
+const erasedSchema = z.object({
+  sections: z.array(z.object({ section: z.enum(SECTIONS), isBorderline: z.boolean(), state: z.enum(RUN_STATES) })),
+});
+/** A learner who was erased since. */
+export type ErasedLearner = z.infer<typeof erasedSchema>;
+
 const logSchema = z.object({
   at: moment,
   actorName: z.string(),
@@ -101,6 +107,7 @@ const boardSchema = z.object({
   }),
   pieces: z.object({ all: z.number(), ready: z.number(), failed: z.number() }),
   learners: z.array(learnerSchema),
+  erased: z.array(erasedSchema),
   log: z.array(logSchema),
 });
 export type Board = z.infer<typeof boardSchema>;

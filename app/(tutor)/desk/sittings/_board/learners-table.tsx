@@ -2,20 +2,22 @@ import type { ReactNode } from "react";
 import { Button } from "@/app/_ui/button";
 import type { SittingState } from "@/lib/sittings";
 import { isBeingSat, isOver } from "../sitting-words";
-import type { BoardLearner, BoardRun } from "./board";
+import type { BoardLearner, BoardRun, ErasedLearner } from "./board";
 import { runName, runWords } from "./board-words";
 import { ClockTime } from "./clock-time";
+import { ErasedRows } from "./erased-rows";
 import { TimeLeft } from "./server-time";
 
 interface LearnersTableProps {
   readonly state: SittingState;
   readonly learners: readonly BoardLearner[];
+  readonly erased: readonly ErasedLearner[];
   readonly choose: (runId: string) => void;
 }
 
 /** One row a section of a learner: what they are at, never what it earns. */
-export function LearnersTable({ state, learners, choose }: LearnersTableProps) {
-  if (learners.length === 0) {
+export function LearnersTable({ state, learners, erased, choose }: LearnersTableProps) {
+  if (learners.length + erased.length === 0) {
     return <p className="mt-3 text-ink-2">Everybody expected stands here with their sections. Nobody is yet.</p>;
   }
   return (
@@ -55,6 +57,7 @@ export function LearnersTable({ state, learners, choose }: LearnersTableProps) {
             ))}
           </tbody>
         ))}
+        <ErasedRows erased={erased} columns={6} />
       </table>
     </section>
   );

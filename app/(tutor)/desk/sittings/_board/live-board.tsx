@@ -31,7 +31,7 @@ export function LiveBoard({ initial, now }: LiveBoardProps) {
   const [asked, setAsked] = useState<WholeAct | null>(null);
   const [told, setTold] = useState({ sentence: "", turn: 0 });
   const notice = useRef<HTMLDivElement>(null);
-  const { sitting, learners, log } = board;
+  const { sitting, learners, erased, log } = board;
 
   // the button that was pressed may be gone: what was done takes the focus
   useEffect(() => {
@@ -73,12 +73,12 @@ export function LiveBoard({ initial, now }: LiveBoardProps) {
             </Link>
             <SaveAsCsv address={`/api/sittings/${sitting.id}/files`} />
           </div>
-          <ResultsTable learners={learners} state={state} sittingId={sitting.id} />
+          <ResultsTable learners={learners} erased={erased} state={state} sittingId={sitting.id} />
         </Sheet>
       )}
       <Sheet title="Learners" className="mt-5">
         <p className="mt-1 text-ink-2">{boardSummary(board)}</p>
-        <LearnersTable state={state} learners={learners} choose={setChosen} />
+        <LearnersTable state={state} learners={learners} erased={erased} choose={setChosen} />
       </Sheet>
       <AuditLog log={log} learners={learners} />
       {learner && run && (

@@ -2,16 +2,19 @@ import Link from "next/link";
 import { Verdict } from "@/app/_ui/verdict";
 import type { SittingState } from "@/lib/sittings";
 import { standingWords } from "../standing-words";
-import type { BoardLearner, BoardRun } from "./board";
+import type { BoardLearner, BoardRun, ErasedLearner } from "./board";
 import { runName, runWords } from "./board-words";
+import { ErasedRows } from "./erased-rows";
 
 /** After closing: each section's mark against its own pass mark, and where that leaves the learner in the course. */
 export function ResultsTable({
   learners,
+  erased,
   state,
   sittingId,
 }: {
   readonly learners: readonly BoardLearner[];
+  readonly erased: readonly ErasedLearner[];
   readonly state: SittingState;
   readonly sittingId: string;
 }) {
@@ -48,6 +51,7 @@ export function ResultsTable({
             ))}
           </tbody>
         ))}
+        <ErasedRows erased={erased} columns={4} />
       </table>
     </section>
   );

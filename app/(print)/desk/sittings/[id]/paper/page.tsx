@@ -4,7 +4,7 @@ import { PrintedBlocks } from "@/app/_paper/printed-blocks";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readBoard } from "@/app/_server/use-cases/read-board";
 import { readableBoard } from "@/app/(tutor)/desk/sittings/_board/board";
-import { actWords, runName, runWords } from "@/app/(tutor)/desk/sittings/_board/board-words";
+import { actWords, erasedWords, runName, runWords } from "@/app/(tutor)/desk/sittings/_board/board-words";
 import { standingWords } from "@/app/(tutor)/desk/sittings/standing-words";
 import { type SittingRow, sittingPrint } from "@/lib/printing";
 
@@ -14,7 +14,7 @@ export default async function SittingPaperPage({ params }: PageProps<"/desk/sitt
   const { id } = await params;
   const read = await readBoard(await currentCaller(), id);
   if (!read.ok) return showRefusal(read);
-  const { sitting, learners, log } = readableBoard(read.board);
+  const { sitting, learners, erased, log } = readableBoard(read.board);
   const { paperName, className } = sitting;
   const rows = learners.flatMap(({ name, runs }) =>
     runs.map((run): SittingRow => {
@@ -28,9 +28,14 @@ export default async function SittingPaperPage({ params }: PageProps<"/desk/sitt
       };
     }),
   );
+  const ofErased = erased.flatMap(({ sections }) =>
+    sections.map(
+      (one): SittingRow => ({ learner: "Erased learner", section: runName(one), mark: null, note: erasedWords(one) }),
+    ),
+  );
   const blocks = sittingPrint({
     ...sitting,
-    rows,
+    rows: [...rows, ...ofErased],
     standings: learners.flatMap(({ name, standing }) =>
       standing ? [{ learner: name, words: standingWords(standing) }] : [],
     ),

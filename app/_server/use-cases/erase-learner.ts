@@ -1,0 +1,78 @@
+import { setImmediate as breathe } from "node:timers/promises";
+import { pooledQuestions, wholeTally } from "@/lib/progress";
+import type { QuestionLine } from "@/lib/results";
+import { learnerAccount } from "@/lib/xapi";
+import { countKept, eraseLearner as erase, readErasureRequest } from "@/prisma/stores/erasure";
+import { readLearnerTally } from "@/prisma/stores/progress";
+import { listCountedAttempts, readWork } from "@/prisma/stores/xapi";
+import { workshopPlace } from "@/prisma/xapi-outbox";
+import type { Caller } from "../caller";
+import { requireOwnLearner, requireTutor } from "../permissions";
+import { buildTallies } from "../progress/build";
+import { refuse } from "../refusal";
+import { auditEntry } from "../sittings/audit-entry";
+
+/** So many marked sections are read at once. */
+const AT_ONCE = 10;
+
+/** What goes and what stays if a learner is erased, in numbers. */
+export async function previewErasure(caller: Caller, learnerId: string) {
+  const own = await requireOwnLearner(caller, learnerId);
+  if (!own.ok) return own;
+  const { learner } = own;
+  const [kept, askedAt, { tally }] = await Promise.all([
+    countKept(learner.id),
+    readErasureRequest(learner.id),
+    readLearnerTally(learner.id),
+  ]);
+  const { pieces, types } = wholeTally(tally);
+  return {
+    ok: true,
+    learner,
+    askedAt,
+    goes: kept,
+    stays: {
+      sections: pieces.pieces,
+      imperfections: Object.values(types).reduce((sum, { total }) => sum + total, 0),
+      answers: Object.values(pieces.questions).reduce((sum, { total }) => sum + total, 0),
+    },
+    /** By which a record store knows the learner; null where none is told of anybody. */
+    recordStoreName: process.env.XAPI_ENDPOINT ? learnerAccount(workshopPlace(), learner.id).account.name : null,
+  } as const;
+}
+
+/**
+ * Erases a learner for good, once their sign-in name was typed as a confirmation. Nothing while a section of theirs is being sat.
+ * What they did is added to what is kept of everybody erased, and an audit entry says when and by whom, not who.
+ */
+export async function eraseLearner(caller: Caller, learnerId: string, input: { readonly signInName?: string }) {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  const own = await requireOwnLearner(caller, learnerId);
+  if (!own.ok) return own;
+  const { learner } = own;
+  if (input.signInName?.trim().toLowerCase() !== learner.signInName) return refuse("name-differs");
+  const kept = await countKept(learner.id);
+  if (kept.beingSat > 0) return refuse("being-sat");
+  await buildTallies(learner.id);
+  const details = { practices: kept.handedIn + kept.open, sections: kept.sections };
+  const became = await erase({
+    person: learner,
+    questions: pooledQuestions(await questionsOf(learner.id)),
+    audit: auditEntry(tutor.actor, caller.clock(), "erase-learner", { kind: "person", id: "erased" }, details),
+  });
+  if (became === "being-sat") return refuse("being-sat");
+  return became === "gone" ? refuse("no-such-learner") : ({ ok: true } as const);
+}
+
+/** The questions of everything that counts of a learner, section by section. */
+async function questionsOf(learnerId: string): Promise<readonly (readonly QuestionLine[])[]> {
+  const ids = await listCountedAttempts(learnerId, null);
+  const found: (readonly QuestionLine[])[] = [];
+  for (let from = 0; from < ids.length; from += AT_ONCE) {
+    const work = await readWork(ids.slice(from, from + AT_ONCE));
+    found.push(...work.map(({ questions }) => questions));
+    await breathe();
+  }
+  return found;
+}

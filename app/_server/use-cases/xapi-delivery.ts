@@ -1,0 +1,40 @@
+import { type Delivery, type Queue, readDelivery, readQueue, tryAgain } from "@/prisma/stores/xapi";
+import type { Caller } from "../caller";
+import { requireTutor } from "../permissions";
+import { refuse } from "../refusal";
+import { type RecordStore, recordStore } from "../xapi/settings";
+
+/** How sending to the record store goes, for tutors. */
+export interface DeliveryView extends Delivery, Queue {
+  /** Where to; null where none is configured. */
+  readonly host: string | null;
+  /** Why what is configured cannot be used. */
+  readonly problem: string | null;
+}
+
+/** How many statements wait, what was refused and why, and how it went last. It says of nobody what is told. */
+export async function readXapiDelivery(caller: Caller) {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  const [queue, delivery] = await Promise.all([readQueue(), readDelivery()]);
+  const { store, problem } = configured();
+  const view: DeliveryView = { ...queue, ...delivery, host: store?.host ?? null, problem };
+  return { ok: true, delivery: view } as const;
+}
+
+/** Has everything tried again at once, what was refused as well. */
+export async function retryXapi(caller: Caller) {
+  const tutor = requireTutor(caller);
+  if (!tutor.ok) return tutor;
+  if (!configured().store) return refuse("no-record-store");
+  await tryAgain();
+  return { ok: true } as const;
+}
+
+function configured(): { readonly store: RecordStore | null; readonly problem: string | null } {
+  try {
+    return { store: recordStore(), problem: null };
+  } catch (error) {
+    return { store: null, problem: error instanceof Error ? error.message : String(error) };
+  }
+}

@@ -1,0 +1,5 @@
+export { drillStatement } from "./drill-round";
+export { type CountedWork, markedStatement, statementsOf, takenBack } from "./marked-section";
+export { learnerAccount, type XapiPlace } from "./place";
+export { type Statement, XAPI_VERSION } from "./statement";
+export { namedUuid, OF_ADDRESSES } from "./uuid";

@@ -1,0 +1,14 @@
+import { z } from "zod";
+import { SECTIONS } from "@/lib/results";
+import { RUN_STATES } from "@/lib/sittings";
+import { column } from "./columns";
+
+const erasedLearnerSchema = z.strictObject({
+  sections: z.array(
+    z.strictObject({ section: z.enum(SECTIONS), isBorderline: z.boolean(), state: z.enum(RUN_STATES) }),
+  ),
+});
+/** One learner of a sitting who was erased since: which sections there were and how each had ended. */
+export type ErasedLearner = z.infer<typeof erasedLearnerSchema>;
+
+export const erasedColumn = column(z.array(erasedLearnerSchema));
