@@ -5,7 +5,12 @@ import { column } from "./columns";
 
 const erasedLearnerSchema = z.strictObject({
   sections: z.array(
-    z.strictObject({ section: z.enum(SECTIONS), isBorderline: z.boolean(), state: z.enum(RUN_STATES) }),
+    z.strictObject({
+      section: z.enum(SECTIONS),
+      isBorderline: z.boolean(),
+      state: z.enum(RUN_STATES),
+      isClosed: z.boolean(),
+    }),
   ),
 });
 /** One learner of a sitting who was erased since: which sections there were and how each had ended. */

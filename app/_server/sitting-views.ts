@@ -153,6 +153,7 @@ export interface ErasedLearner {
     readonly section: Section;
     readonly isBorderline: boolean;
     readonly state: RunState;
+    readonly isClosed: boolean;
   }[];
 }
 

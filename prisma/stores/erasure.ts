@@ -7,6 +7,7 @@ import { erasedColumn } from "../erased-column";
 import type { Prisma } from "../generated/client/client";
 import type { SectionRunModel, SittingModel } from "../generated/client/models";
 import { addToPool, readPool, readPooledQuestions } from "../pool";
+import { runCourseColumn } from "../run-columns";
 import { readTallies } from "../tallies";
 import { forgetNames } from "../without-person";
 import { type AuditEntry, auditRow } from "./audit";
@@ -117,10 +118,11 @@ async function keepInSittings(transaction: Transaction, runs: readonly RunRow[])
     const hasBegun = state !== "planned" && state !== "open";
     const sections = runs
       .filter(({ sittingId }) => sittingId === id)
-      .map(({ section, isBorderline, state: ended }) => ({
+      .map(({ section, isBorderline, state: ended, course }) => ({
         section: section as Section,
         isBorderline,
         state: (ended === "handedIn" ? "handed-in" : ended) as RunState,
+        isClosed: runCourseColumn.read(course).closedAt !== null,
       }));
     const kept = erasedColumn.read(erased);
     await transaction.sitting.update({

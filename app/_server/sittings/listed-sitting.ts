@@ -18,8 +18,6 @@ export function listedSitting(stored: StoredSitting, now: Date): ListedSitting {
     paperName: paper.name,
     learners: new Set(runs.map(({ userId }) => userId)).size + stored.erased.length,
     sections: runs.length + erased.length,
-    closed:
-      runs.filter(({ closedAt }) => closedAt !== null).length +
-      erased.filter(({ state: ended }) => ended === "handed-in" || ended === "expired").length,
+    closed: runs.filter(({ closedAt }) => closedAt !== null).length + erased.filter(({ isClosed }) => isClosed).length,
   };
 }
