@@ -28,9 +28,17 @@ const FORMULA = /^\s*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|^[\t\r\n]/;
  * @example csvText(["Size, mm"], [[1.5]]) // "\uFEFF\"Size, mm\"\r\n1.5\r\n"
  */
 export function csvText(headers: readonly string[], rows: readonly (readonly Cell[])[]): string {
+  return `${BYTE_ORDER_MARK}${csvLines([headers, ...rows])}`;
+}
+
+/** Rows of such a file by themselves, to be added to what was written of it before. */
+export function csvLines(rows: readonly (readonly Cell[])[]): string {
+  if (rows.length === 0) return "";
   const options = { delimiter: CSV_SEPARATOR, newline: "\r\n", escapeFormulae: FORMULA };
-  const data = rows.map((row) => row.map(written));
-  return `${BYTE_ORDER_MARK}${Papa.unparse({ fields: [...headers], data }, options)}\r\n`;
+  return `${Papa.unparse(
+    rows.map((row) => row.map(written)),
+    options,
+  )}\r\n`;
 }
 
 function written(cell: Cell): string | number | null {

@@ -38,3 +38,30 @@ export async function listAudit(subjectIds: readonly string[]): Promise<readonly
     details: (details ?? {}) as AuditEntry["details"],
   }));
 }
+
+/** What was done that is about one person: to them, to sections of theirs, or to them by name in one of these sittings. */
+export async function listAuditOf(
+  personId: string,
+  sittingIds: readonly string[],
+  runIds: readonly string[],
+): Promise<readonly AuditEntry[]> {
+  const rows = await database().auditEntry.findMany({
+    where: {
+      OR: [
+        { subjectKind: "person", subjectId: personId },
+        { subjectKind: "run", subjectId: { in: [...runIds] } },
+        {
+          subjectKind: "sitting",
+          subjectId: { in: [...sittingIds] },
+          details: { path: "$.learnerId", equals: personId },
+        },
+      ],
+    },
+    orderBy: { id: "asc" },
+  });
+  return rows.map(({ id: _, subjectKind, subjectId, details, ...entry }) => ({
+    ...entry,
+    subject: { kind: subjectKind as AuditEntry["subject"]["kind"], id: subjectId },
+    details: (details ?? {}) as AuditEntry["details"],
+  }));
+}

@@ -50,6 +50,26 @@ export async function listClassesWith(userId: string): Promise<readonly ClassGro
   return rows.map(groupOf);
 }
 
+/** Every class that somebody is or was in, the earliest first. */
+export async function listMembershipsOf(userId: string): Promise<
+  readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly joinedAt: Date;
+    readonly leftAt: Date | null;
+    readonly timeFactor: number;
+  }[]
+> {
+  const rows = await database().classMember.findMany({
+    where: { userId },
+    orderBy: [{ joinedAt: "asc" }, { groupId: "asc" }],
+    include: { group: { select: { name: true } } },
+  });
+  return rows.map(({ groupId, group, joinedAt, leftAt, timeFactor }) => {
+    return { id: groupId, name: group.name, joinedAt, leftAt, timeFactor };
+  });
+}
+
 /** The class in use with that join code. */
 export async function findClassByJoinCode(joinCode: string): Promise<ClassGroup | null> {
   const row = await database().classGroup.findFirst({ where: { joinCode, archivedAt: null }, include: withPeople });

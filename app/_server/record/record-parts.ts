@@ -1,0 +1,140 @@
+import { setImmediate as breathe } from "node:timers/promises";
+import {
+  iso,
+  isoOrNull,
+  type KnownPiece,
+  RECORD_FORMAT,
+  RECORD_VERSION,
+  type RecordPart,
+  recordedPiece,
+  recordedProgress,
+  recordedSitting,
+} from "@/lib/record";
+import { packTrail } from "@/lib/trail";
+import { describeJoint } from "@/lib/weld";
+import type { Person } from "@/lib/workshop";
+import { learnerAccount } from "@/lib/xapi";
+import { listMembershipsOf } from "@/prisma/stores/classes";
+import { listAllDrillRounds } from "@/prisma/stores/drill-rounds";
+import { readErasureRequest } from "@/prisma/stores/erasure";
+import { readHandedInPractice, readPractice } from "@/prisma/stores/practices";
+import { readLearnerTally } from "@/prisma/stores/progress";
+import { listSessions } from "@/prisma/stores/sessions";
+import { readViewTrail } from "@/prisma/stores/view-trails";
+import { readWorkshop } from "@/prisma/stores/workshops";
+import { workshopPlace } from "@/prisma/xapi-outbox";
+import { buildTallies } from "../progress/build";
+import { logOf } from "./log-of";
+import { type OwnPiece, piecesOf } from "./pieces-of";
+
+/** Whose record, for whom: a learner's own, or for a tutor with the classes that they may read of. */
+export interface RecordAsked {
+  readonly person: Person;
+  /** Null for the person's own. */
+  readonly classIds: readonly string[] | null;
+  readonly now: Date;
+}
+
+/**
+ * Everything kept of somebody that whoever asks may know, part by part: pieces are read one after the other, with a breath
+ * between, so that hundreds of them hold nobody else up.
+ */
+export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPart> {
+  const { person, classIds, now } = asked;
+  const isOwn = classIds === null;
+  await buildTallies(person.id);
+  const [workshop, memberships, sessions, rounds, { tally }, askedAt, own] = await Promise.all([
+    readWorkshop(),
+    listMembershipsOf(person.id),
+    isOwn ? listSessions(person.id, now) : [],
+    listAllDrillRounds(person.id),
+    readLearnerTally(person.id),
+    readErasureRequest(person.id),
+    piecesOf(asked),
+  ]);
+  const place = workshopPlace();
+  const classes = memberships.filter(({ id }) => isOwn || classIds.includes(id));
+  yield { field: "format", value: RECORD_FORMAT };
+  yield { field: "version", value: RECORD_VERSION };
+  yield { field: "madeAt", value: iso(now) };
+  yield { field: "madeFor", value: isOwn ? "learner" : "tutor" };
+  yield { field: "workshop", value: { name: workshop?.name ?? "", address: place.home } };
+  const { id, name, signInName, role, createdAt } = person;
+  yield {
+    field: "person",
+    value: {
+      id,
+      name,
+      signInName,
+      role,
+      createdAt: iso(createdAt),
+      xapiAccountName: learnerAccount(place, id).account.name,
+      askedToBeErasedAt: isoOrNull(askedAt),
+    },
+  };
+  yield { field: "leftOut", value: leftOut(own.pieces, isOwn, memberships.length - classes.length) };
+  yield {
+    field: "classes",
+    value: classes.map(({ joinedAt, leftAt, ...rest }) => ({
+      ...rest,
+      joinedAt: iso(joinedAt),
+      leftAt: isoOrNull(leftAt),
+    })),
+  };
+  yield {
+    field: "devices",
+    value: sessions.map(({ since, userAgent }) => ({ signedInSince: iso(since), browser: userAgent })),
+  };
+  yield { field: "sittings", value: own.sittings.map(recordedSitting) };
+  yield { begins: "pieces" };
+  for (const piece of own.pieces) {
+    const value = await pieceOf(piece, isOwn);
+    if (value) yield { list: "pieces", value };
+    await breathe();
+  }
+  yield {
+    field: "drillRounds",
+    value: rounds.map(({ gauges, medianError, finishedAt, ...round }) => ({
+      ...round,
+      gauges: [...gauges],
+      medianErrorMm: medianError,
+      finishedAt: iso(finishedAt),
+    })),
+  };
+  yield { field: "progress", value: recordedProgress(tally) };
+  yield { field: "log", value: await logOf(person.id, own, isOwn) };
+}
+
+async function pieceOf({ practiceId, isKnown }: OwnPiece, isOwn: boolean) {
+  const handedIn = isKnown ? await readHandedInPractice(practiceId) : null;
+  const practice = handedIn?.practice ?? (await readPractice(practiceId));
+  if (!practice) return null;
+  const trail = isOwn || handedIn ? await readViewTrail(practiceId) : null;
+  const known: KnownPiece | null = handedIn && {
+    joint: describeJoint(handedIn.truth.joint),
+    generatorVersion: handedIn.generatorVersion,
+    truths: handedIn.truth.items,
+    sections: handedIn.sections,
+  };
+  return recordedPiece({
+    practice,
+    // a report that is still being written is the learner's own
+    withReport: isOwn || handedIn !== null,
+    known,
+    trail: trail && packTrail(trail),
+  });
+}
+
+function leftOut(pieces: readonly OwnPiece[], isOwn: boolean, otherClasses: number): string[] {
+  const unknown = pieces.filter(({ isKnown, isHandedIn }) => isHandedIn && !isKnown).length;
+  const open = pieces.filter(({ isHandedIn }) => !isHandedIn).length;
+  return [
+    unknown > 0 &&
+      `Marks and answers of ${unknown} handed-in pieces: their sitting is not over, or its marks are not released.`,
+    open > 0 && isOwn && `What there is to find on ${open} pieces that are not handed in.`,
+    open > 0 && !isOwn && `Reports and answers of ${open} pieces that are not handed in.`,
+    otherClasses > 0 && "Classes of other tutors, and what was sat in them.",
+    !isOwn && "Where the learner is signed in.",
+    "The password, which nobody can read.",
+  ].filter((sentence) => typeof sentence === "string");
+}

@@ -1,0 +1,80 @@
+import { z } from "zod";
+import { DRILLS } from "../drills";
+import { moment } from "./common";
+import { recordedPieceSchema } from "./piece";
+import { recordedProgressSchema } from "./progress";
+import { recordedSittingSchema } from "./sitting";
+
+/** By what a file says that it is a record; a change that readers have to know of gets another version. */
+export const RECORD_FORMAT = "toeline-learner-record";
+export const RECORD_VERSION = 1;
+
+/** Everything kept of one learner that whoever makes the record may know. */
+export const learnerRecordSchema = z.strictObject({
+  format: z.literal(RECORD_FORMAT),
+  version: z.literal(RECORD_VERSION),
+  madeAt: moment,
+  madeFor: z.enum(["learner", "tutor"]),
+  workshop: z.strictObject({ name: z.string(), address: z.url() }),
+  person: z.strictObject({
+    id: z.string(),
+    name: z.string(),
+    signInName: z.string(),
+    role: z.enum(["learner", "tutor"]),
+    createdAt: moment,
+    /** By which statements of the Experience API name them. */
+    xapiAccountName: z.uuid(),
+    askedToBeErasedAt: moment.nullable(),
+  }),
+  /** What is kept and is not in here, in sentences. */
+  leftOut: z.array(z.string()),
+  classes: z.array(
+    z.strictObject({
+      id: z.string(),
+      name: z.string(),
+      joinedAt: moment,
+      leftAt: moment.nullable(),
+      timeFactor: z.number(),
+    }),
+  ),
+  devices: z.array(z.strictObject({ signedInSince: moment, browser: z.string() })),
+  sittings: z.array(recordedSittingSchema),
+  /** Pieces for practice and of sittings, the earliest start first. */
+  pieces: z.array(recordedPieceSchema),
+  drillRounds: z.array(
+    z.strictObject({
+      id: z.string(),
+      drill: z.enum(DRILLS),
+      gauges: z.array(z.string()),
+      asked: z.int(),
+      right: z.int(),
+      medianErrorMm: z.number().nullable(),
+      seconds: z.int(),
+      finishedAt: moment,
+    }),
+  ),
+  progress: recordedProgressSchema,
+  /** What tutors did that is about them. */
+  log: z.array(
+    z.strictObject({
+      at: moment,
+      by: z.string(),
+      act: z.string(),
+      sitting: z.string().nullable(),
+      sectionOfSitting: z.string().nullable(),
+      reason: z.string().nullable(),
+      details: z.record(z.string(), z.union([z.string(), z.number()])),
+    }),
+  ),
+});
+export type LearnerRecord = z.infer<typeof learnerRecordSchema>;
+
+/** What of a record is made entry by entry, since each may be large. */
+type Listed = "pieces";
+type Whole = Exclude<keyof LearnerRecord, Listed>;
+
+/** A field of a record with its whole value; or that a list begins, and then each of its entries. */
+export type RecordPart =
+  | { readonly [Name in Whole]: { readonly field: Name; readonly value: LearnerRecord[Name] } }[Whole]
+  | { readonly begins: Listed }
+  | { readonly list: Listed; readonly value: LearnerRecord[Listed][number] };

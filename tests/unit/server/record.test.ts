@@ -1,0 +1,156 @@
+import Papa from "papaparse";
+import { expect, test } from "vitest";
+import type { Caller } from "@/app/_server/caller";
+import { voidRun } from "@/app/_server/use-cases/govern-run";
+import { closeSitting, releaseSitting } from "@/app/_server/use-cases/govern-sitting";
+import { handIn } from "@/app/_server/use-cases/hand-in";
+import { keepDrillRound } from "@/app/_server/use-cases/keep-drill-round";
+import { keepViewTrail } from "@/app/_server/use-cases/keep-view-trail";
+import { overruleLine } from "@/app/_server/use-cases/overrule-line";
+import { writeClassStatements } from "@/app/_server/use-cases/write-class-statements";
+import { writeRecord } from "@/app/_server/use-cases/write-record";
+import { type LearnerRecord, learnerRecordSchema } from "@/lib/record";
+import { linesOf } from "@/lib/review";
+import { readHandedInPractice } from "@/prisma/stores/practices";
+import { freshDatabaseForEachTest } from "../../support/database";
+import { problemsOf } from "../../support/xapi-rules";
+import { begunSitting, must, openRoom, save, started } from "./sitting-room";
+import { CAP_ONLY, openPractice } from "./workshop";
+
+freshDatabaseForEachTest();
+
+async function textOf(written: Promise<{ readonly ok: boolean; readonly chunks?: AsyncGenerator<string> }>) {
+  const { chunks } = await written;
+  let text = "";
+  for await (const chunk of chunks ?? expect.fail("refused")) text += chunk;
+  return text;
+}
+
+/** The record of kim as somebody gets it, by its documented shape. */
+const recordFor = async (who: Caller): Promise<LearnerRecord> =>
+  learnerRecordSchema.parse(JSON.parse(await textOf(writeRecord(who, "kim", "json"))));
+
+test("the record of somebody new is whole as well", async () => {
+  const room = await openRoom();
+  const record = await recordFor(room.kim);
+  expect(record).toMatchObject({
+    format: "toeline-learner-record",
+    version: 1,
+    madeAt: "2026-03-02T09:00:00.000Z",
+    madeFor: "learner",
+    person: { id: "kim", name: "Name of kim", signInName: "kim" },
+    classes: [{ id: "class", name: "Monday class", timeFactor: 1.5, leftAt: null }],
+    pieces: [],
+    sittings: [],
+  });
+  expect(JSON.parse(await textOf(writeRecord(room.kim, "kim", "xapi")))).toEqual([]);
+});
+
+test("the record grows with what its reader may know, and says what it leaves out", async () => {
+  const room = await openRoom();
+  const { kim, tutor } = room;
+  const round = { drill: "find-largest", gauges: ["depth-gauge"], asked: 3, right: 1, medianError: 0.2, seconds: 60 };
+  await must(keepDrillRound(kim, round));
+  await openPractice(kim, "lies-open");
+  const id = await begunSitting(room);
+  const { runId, practiceId } = await started(id, kim);
+  const trail = { version: 1, views: {} };
+  await must(keepViewTrail(kim, practiceId, { windowId: "window01", number: 1, trail }));
+  room.at("10:20");
+  await must(handIn(kim, practiceId, save(1, room.now())));
+  const fillet = await started(id, kim, "fillet");
+  await must(voidRun(tutor, fillet.runId, { reason: "the lamp went out" }));
+  await must(closeSitting(tutor, id));
+  const sheet = await readHandedInPractice(practiceId);
+  const line = linesOf(sheet?.sections[0].result ?? expect.fail("not marked"))[0];
+  await must(overruleLine(tutor, runId, { line: line.id, marks: 0, reason: "not there" }));
+
+  // closed and not released: their own report, and nothing of what there was to find
+  const early = await textOf(writeRecord(kim, "kim", "json"));
+  expect(early).not.toMatch(/root-concavity|secret-seed|generator|"key"|rightOption|overrule/);
+  const before = learnerRecordSchema.parse(JSON.parse(early));
+  const sat = (record: LearnerRecord) => record.pieces.find((piece) => piece.id === practiceId);
+  expect(sat(before)).toMatchObject({
+    sectionOfSitting: runId,
+    marked: null,
+    viewTrail: { unitSeconds: 0.5, binMm: 5 },
+    report: { indications: [{ type: "surface-pore", typeNumber: "2017", startMm: 100, sizeMm: 1.5 }] },
+  });
+  expect(before.leftOut.join(" ")).toContain("its marks are not released");
+  expect(before.log.map(({ act }) => act)).toEqual(["void"]);
+  expect(before.progress.sections).toEqual([]);
+  expect(JSON.parse(await textOf(writeRecord(kim, "kim", "xapi")))).toHaveLength(1);
+
+  // the tutor of the class knows the marks, and not what is still being written
+  const ofTutor = await recordFor(tutor);
+  expect(sat(ofTutor)?.marked?.sections[0].acts).toMatchObject([
+    { kind: "overrule", reason: "not there", by: "Name of tutor" },
+  ]);
+  expect(ofTutor.pieces.find((piece) => piece.id === "lies-open")).toMatchObject({ report: null, marked: null });
+  expect(ofTutor.devices).toEqual([]);
+
+  await must(releaseSitting(tutor, id));
+  const after = await recordFor(kim);
+  const marked = sat(after)?.marked ?? expect.fail("still covered");
+  expect(marked.truths.map(({ type }) => type)).toEqual(["surface-pore", "root-concavity"]);
+  const [{ account, countingMarkThousandths }] = marked.sections;
+  const sum = [account.indications, account.dimensions, account.statements, account.sentences, account.questions]
+    .flat()
+    .reduce((total, one) => total + one.earnedThousandths, 0);
+  expect(sum).toBe(account.markThousandths);
+  expect(countingMarkThousandths).toBe(account.markThousandths - line.earned);
+  expect(after.sittings).toMatchObject([
+    {
+      id,
+      state: "released",
+      sections: [
+        { section: "fillet", state: "void", void: { reason: "the lamp went out" } },
+        { section: "plate", state: "handed-in", timeFactor: 1.5, attempt: "first", round: 1 },
+      ],
+    },
+  ]);
+  expect(after.log.map(({ act }) => act)).toEqual(["void", "overrule"]);
+  expect(after.drillRounds).toMatchObject([{ drill: "find-largest", medianErrorMm: 0.2 }]);
+  expect(after.progress.sections).toMatchObject([{ section: "plate", sums: { pieces: 1 } }]);
+
+  // the same as CSV, value by value
+  const csv = await textOf(writeRecord(kim, "kim", "csv"));
+  const { data } = Papa.parse<Record<string, string>>(csv.slice(1), { header: true, skipEmptyLines: true });
+  expect(data).toHaveLength(leavesIn(after));
+  const valueOf = (part: string, entry: string, field: string) =>
+    data.find((row) => row.Part === part && row.Entry === entry && row.Field === field)?.Value;
+  expect(valueOf("pieces", practiceId, "report.indications.1.startMm")).toBe("100");
+  expect(valueOf("person", "", "signInName")).toBe("kim");
+  expect(valueOf("drillRounds", after.drillRounds[0].id, "seconds")).toBe("60");
+
+  // and as statements, with the ids that a record store is told
+  const told = JSON.parse(await textOf(writeRecord(kim, "kim", "xapi"))) as { verb: { id: string }; id: string }[];
+  expect(told.flatMap(problemsOf)).toEqual([]);
+  expect(new Set(told.map(({ verb }) => verb.id.split("/").at(-1)))).toEqual(
+    new Set(["answered", "failed", "completed"]),
+  );
+  const ofClass = JSON.parse(await textOf(writeClassStatements(tutor, "class"))) as { id: string }[];
+  expect(ofClass.map(({ id: one }) => one)).toEqual(told.map(({ id: one }) => one));
+  expect(await writeRecord(kim, "kim", "zip")).toEqual({ ok: false, code: "no-such-file" });
+});
+
+/** How many single values something has. */
+const leavesIn = (value: unknown): number =>
+  typeof value !== "object" || value === null
+    ? 1
+    : Object.values(value).reduce((sum: number, one) => sum + leavesIn(one), 0);
+
+test("pieces are made one after the other, and others come in between", async () => {
+  const room = await openRoom();
+  for (const id of ["one", "two", "three"]) {
+    await must(handIn(room.kim, await openPractice(room.kim, id), { sequence: 1, report: CAP_ONLY }));
+  }
+  const { chunks } = await must(writeRecord(room.kim, "kim", "json"));
+  let turns = 0;
+  const other = setInterval(() => turns++, 0);
+  const seen: number[] = [];
+  for await (const chunk of chunks) if (chunk.includes('"handed-in"')) seen.push(turns);
+  clearInterval(other);
+  expect(seen).toHaveLength(3);
+  expect(seen[2]).toBeGreaterThan(seen[0]);
+});
