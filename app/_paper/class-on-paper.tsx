@@ -12,6 +12,13 @@ export function ClassOnPaper({ classId }: { readonly classId: string }) {
         Print the result list
       </Link>
       <SaveAsCsv address={`/api/classes/${classId}/files`} />
+      <a
+        href={`/api/classes/${classId}/statements`}
+        download
+        className="inline-flex min-h-11 items-center rounded border border-ink-2 bg-sheet px-5 font-medium hover:bg-paper-2"
+      >
+        Save as xAPI statements
+      </a>
     </div>
   );
 }

@@ -10,7 +10,7 @@ export const RECORD_FORMAT = "toeline-learner-record";
 export const RECORD_VERSION = 1;
 
 /** Everything kept of one learner that whoever makes the record may know. */
-export const learnerRecordSchema = z.strictObject({
+export const wholeRecordSchema = z.strictObject({
   format: z.literal(RECORD_FORMAT),
   version: z.literal(RECORD_VERSION),
   madeAt: moment,
@@ -67,14 +67,14 @@ export const learnerRecordSchema = z.strictObject({
     }),
   ),
 });
-export type LearnerRecord = z.infer<typeof learnerRecordSchema>;
+export type WholeRecord = z.infer<typeof wholeRecordSchema>;
 
 /** What of a record is made entry by entry, since each may be large. */
 type Listed = "pieces";
-type Whole = Exclude<keyof LearnerRecord, Listed>;
+type Whole = Exclude<keyof WholeRecord, Listed>;
 
 /** A field of a record with its whole value; or that a list begins, and then each of its entries. */
 export type RecordPart =
-  | { readonly [Name in Whole]: { readonly field: Name; readonly value: LearnerRecord[Name] } }[Whole]
+  | { readonly [Name in Whole]: { readonly field: Name; readonly value: WholeRecord[Name] } }[Whole]
   | { readonly begins: Listed }
-  | { readonly list: Listed; readonly value: LearnerRecord[Listed][number] };
+  | { readonly list: Listed; readonly value: WholeRecord[Listed][number] };

@@ -327,8 +327,7 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
           },
         });
       }
-      const counted =
-        before.sitting.state === "released" ? [] : await countedBy(transaction, next, before.runs);
+      const counted = before.sitting.state === "released" ? [] : await countedBy(transaction, next, before.runs);
       await countSections(transaction, counted);
       await forgetTallies(
         transaction,

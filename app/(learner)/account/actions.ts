@@ -6,6 +6,7 @@ import { problemsByField } from "@/app/_server/input-problem";
 import { sentenceFor } from "@/app/_server/messages";
 import { refuse } from "@/app/_server/refusal";
 import { askAuth, currentCaller } from "@/app/_server/session";
+import { askForErasure, takeBackErasure } from "@/app/_server/use-cases/own-record";
 import { endOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { newPasswordSchema } from "@/lib/workshop";
 
@@ -40,4 +41,19 @@ export async function endSessions(_before: EndedState | null, form: FormData): P
   if (!ended.ok) return { isGood: false, told: sentenceFor(ended.code) };
   revalidatePath("/account");
   return { isGood: true, told: session ? "You are signed out there." : "You are signed out everywhere but here." };
+}
+
+export interface AskedState {
+  readonly isGood: boolean;
+  readonly told: string;
+}
+
+/** Asks to be erased, or takes that back. */
+export async function changeErasureRequest(_before: AskedState | null, form: FormData): Promise<AskedState> {
+  const isAsking = textsOf(form).to === "erase";
+  const caller = await currentCaller();
+  const done = await (isAsking ? askForErasure(caller) : takeBackErasure(caller));
+  if (!done.ok) return { isGood: false, told: sentenceFor(done.code) };
+  revalidatePath("/account");
+  return { isGood: true, told: isAsking ? "Your tutor has been asked." : "Taken back: nothing is erased." };
 }

@@ -1,14 +1,17 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { SaveRecord } from "@/app/_paper/save-record";
 import { refuse } from "@/app/_server/refusal";
 import { currentActor, currentCaller, showRefusal } from "@/app/_server/session";
 import { listOwnClasses } from "@/app/_server/use-cases/join-class";
+import { readOwnRecord } from "@/app/_server/use-cases/own-record";
 import { listOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
-import { changePassword, endSessions } from "./actions";
+import { changeErasureRequest, changePassword, endSessions } from "./actions";
 import { describeDevice } from "./device-words";
 import { Devices } from "./devices";
+import { OwnRecord } from "./own-record";
 import { PasswordForm } from "./password-form";
 
 export const metadata: Metadata = { title: "Your account" };
@@ -17,9 +20,14 @@ export default async function AccountPage() {
   const actor = await currentActor();
   if (!actor) return showRefusal(refuse("not-signed-in"));
   const caller = await currentCaller();
-  const [mine, signedIn] = await Promise.all([listOwnClasses(caller), listOwnSessions(caller)]);
+  const [mine, signedIn, record] = await Promise.all([
+    listOwnClasses(caller),
+    listOwnSessions(caller),
+    readOwnRecord(caller),
+  ]);
   if (!mine.ok) return showRefusal(mine);
   if (!signedIn.ok) return showRefusal(signedIn);
+  if (!record.ok) return showRefusal(record);
   const devices = signedIn.sessions.map(({ id, since, userAgent, isThisOne }) => ({
     id,
     since,
@@ -49,6 +57,9 @@ export default async function AccountPage() {
       )}
       <PasswordForm change={changePassword} />
       <Devices devices={devices} end={endSessions} />
+      <OwnRecord askedAt={record.role === "learner" ? record.askedAt : undefined} change={changeErasureRequest}>
+        <SaveRecord personId={record.personId} />
+      </OwnRecord>
     </PageFrame>
   );
 }

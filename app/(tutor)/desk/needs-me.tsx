@@ -3,20 +3,22 @@ import type { ReactNode } from "react";
 import type { DueInClass, ListedSitting } from "@/app/_server/sitting-views";
 import { LocalTime } from "@/app/_ui/local-time";
 import { Sheet } from "@/app/_ui/sheet";
+import type { ErasureRequest } from "@/prisma/stores/erasure";
 import { count, STATE_WORDS } from "./sittings/sitting-words";
 
 interface NeedsMeProps {
   readonly sittings: readonly ListedSitting[];
   readonly dues: readonly DueInClass[];
+  readonly erasureRequests: readonly ErasureRequest[];
 }
 
 /** What wants something of the tutor now: sittings that are on, marks to release, sections due again, the next sitting. */
-export function NeedsMe({ sittings, dues }: NeedsMeProps) {
+export function NeedsMe({ sittings, dues, erasureRequests }: NeedsMeProps) {
   const on = sittings.filter(({ state }) => state === "open" || state === "running" || state === "paused");
   const toRelease = sittings.filter(({ state }) => state === "closed");
   // the list has the latest planned first
   const next = sittings.findLast(({ state }) => state === "planned");
-  const nothing = on.length + toRelease.length + dues.length === 0;
+  const nothing = on.length + toRelease.length + dues.length + erasureRequests.length === 0;
   return (
     <Sheet title="What needs you now" className="mt-5">
       {nothing && (
@@ -45,6 +47,11 @@ export function NeedsMe({ sittings, dues }: NeedsMeProps) {
             title={`Plan what is due again: ${className}, ${paperName}`}
           >
             {learners.map(({ name }) => name).join(", ")}
+          </Item>
+        ))}
+        {erasureRequests.map(({ learner, askedAt }) => (
+          <Item key={learner.id} href={`/desk/${learner.id}/erase`} title={`Asks to be erased: ${learner.name}`}>
+            since <LocalTime at={askedAt} />
           </Item>
         ))}
         {next && (

@@ -32,7 +32,7 @@ export default async function DeskPage() {
   return (
     <PageFrame title={settings.name} lead={describeDesk(learners)}>
       {demo.ok && demo.writing && <DemoNotice {...demo.writing} />}
-      <NeedsMe sittings={sittings.sittings} dues={sittings.dues} />
+      <NeedsMe sittings={sittings.sittings} dues={sittings.dues} erasureRequests={desk.erasureRequests} />
       <DeskLinks
         links={[
           { href: "/desk/sittings", title: "Sittings", text: describeSittings(sittings.sittings) },
@@ -43,6 +43,11 @@ export default async function DeskPage() {
             href: "/desk/difficulty",
             title: "How hard it is to see",
             text: "What practice shows of each imperfection by size.",
+          },
+          {
+            href: "/desk/records",
+            title: "Records",
+            text: "What the whole workshop found, statements sent elsewhere, and who asked to be erased.",
           },
         ]}
       />

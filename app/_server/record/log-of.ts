@@ -1,4 +1,4 @@
-import { iso, type LearnerRecord } from "@/lib/record";
+import { iso, type WholeRecord } from "@/lib/record";
 import { listAuditOf } from "@/prisma/stores/audit";
 import { listPeopleNames } from "@/prisma/stores/people";
 import type { OwnPieces } from "./pieces-of";
@@ -7,7 +7,7 @@ import type { OwnPieces } from "./pieces-of";
 const OF_MARKS = new Set(["overrule", "annul", "mark-again", "take-back"]);
 
 /** What tutors did about somebody; what tells a mark only where that may be known. */
-export async function logOf(personId: string, { sittings }: OwnPieces, isOwn: boolean): Promise<LearnerRecord["log"]> {
+export async function logOf(personId: string, { sittings }: OwnPieces, isOwn: boolean): Promise<WholeRecord["log"]> {
   const runs = sittings.flatMap(({ sitting, runs: own }) => own.map(({ run, isKnown }) => ({ run, sitting, isKnown })));
   const entries = await listAuditOf(
     personId,

@@ -60,10 +60,16 @@ export async function piecesOf({ person, classIds, now }: RecordAsked): Promise<
 
 function ownSitting(stored: StoredSitting, userId: string, now: Date, isOwn: boolean): OwnSitting {
   const { sitting, runs } = byClock(stored, now);
+  const order = sitting.paper.sections.map(({ section }) => section);
+  const inOrder = stored.runs.toSorted(
+    (a, b) =>
+      order.indexOf(a.run.section) - order.indexOf(b.run.section) ||
+      Number(a.run.isBorderline) - Number(b.run.isBorderline),
+  );
   return {
     sitting,
     className: stored.groupName,
-    runs: stored.runs.flatMap(({ run: { id }, practiceId, isMarked }) => {
+    runs: inOrder.flatMap(({ run: { id }, practiceId, isMarked }) => {
       const run = runs.find((one) => one.id === id && one.userId === userId);
       if (!run) return [];
       const mayKnow = isOwn ? mayShowMarks(run, sitting, now) : OVER.includes(sitting.state);

@@ -1,4 +1,5 @@
 import { listClassesOf } from "@/prisma/stores/classes";
+import { listErasureRequests } from "@/prisma/stores/erasure";
 import { listLearnersOf, listLearnersWithoutClass, listPeople } from "@/prisma/stores/people";
 import { listMarksByLearner } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
@@ -34,6 +35,8 @@ export async function readDesk(caller: Caller) {
     classes: classes.filter(({ archivedAt }) => archivedAt === null),
     tutors,
     learners: withRecords,
+    /** Who of them asked to be erased. */
+    erasureRequests: await listErasureRequests(learners.map(({ id }) => id)),
     withoutClass: withRecords.filter(({ person }) => isFree.has(person.id)),
   } as const;
 }

@@ -1,3 +1,4 @@
+import { readErasureRequest } from "@/prisma/stores/erasure";
 import type { Caller } from "../caller";
 import { requireOwnLearner } from "../permissions";
 import { practicesOf } from "../practices-of";
@@ -7,10 +8,11 @@ import { satOfLearner } from "../sat-of-learner";
 export async function readLearner(caller: Caller, learnerId: string) {
   const own = await requireOwnLearner(caller, learnerId);
   if (!own.ok) return own;
-  const [{ open, handedIn }, sat] = await Promise.all([
+  const [{ open, handedIn }, sat, erasureAskedAt] = await Promise.all([
     practicesOf(own.learner.id),
     satOfLearner(caller, own.learner.id),
+    readErasureRequest(own.learner.id),
   ]);
   // a report that is still being written is the learner's own
-  return { ok: true, learner: own.learner, openCount: open.length, handedIn, sat } as const;
+  return { ok: true, learner: own.learner, openCount: open.length, handedIn, sat, erasureAskedAt } as const;
 }

@@ -1,16 +1,9 @@
-import { type Delivery, type Queue, readDelivery, readQueue, tryAgain } from "@/prisma/stores/xapi";
+import { readDelivery, readQueue, tryAgain } from "@/prisma/stores/xapi";
 import type { Caller } from "../caller";
 import { requireTutor } from "../permissions";
 import { refuse } from "../refusal";
+import type { DeliveryView } from "../xapi/delivery-view";
 import { type RecordStore, recordStore } from "../xapi/settings";
-
-/** How sending to the record store goes, for tutors. */
-export interface DeliveryView extends Delivery, Queue {
-  /** Where to; null where none is configured. */
-  readonly host: string | null;
-  /** Why what is configured cannot be used. */
-  readonly problem: string | null;
-}
 
 /** How many statements wait, what was refused and why, and how it went last. It says of nobody what is told. */
 export async function readXapiDelivery(caller: Caller) {

@@ -3,6 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { writeRecord } from "@/app/_server/use-cases/write-record";
+import { wholeRecordSchema } from "@/lib/record";
 import { RULE_VERSION } from "@/lib/results";
 import { closeDatabase } from "@/prisma/client";
 import { listPractices, readHandedInPractice, readPractice } from "@/prisma/stores/practices";
@@ -118,6 +120,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_marks_by_learner$/),
     expect.stringMatching(/_next_pieces$/),
     expect.stringMatching(/_latest_marks_by_section$/),
+    expect.stringMatching(/_records_leave_and_go$/),
   ]);
 
   // what was asked of either face is never asked more of
@@ -158,4 +161,15 @@ test("a database of before sections of papers keeps its rows, and everything in 
   expect(await takeReadySpecimen("fillet")).toBeNull();
   expect(await takeReadySpecimen("butt")).toBe("ready");
   expect(migrate(url)).toEqual([]);
+
+  // and a record of it has the shape of today
+  const ada = { id: "ada", name: "Ada", role: "learner", hasOneTimeCode: false } as const;
+  const written = await writeRecord({ actor: ada, clock: () => new Date(day) }, "ada", "json");
+  let text = "";
+  for await (const chunk of written.ok ? written.chunks : expect.fail(written.code)) text += chunk;
+  const { pieces } = wholeRecordSchema.parse(JSON.parse(text));
+  expect(pieces.map((piece) => [piece.id, piece.marked?.sections[0].account.section])).toEqual([
+    ["done", "cap"],
+    ["open", undefined],
+  ]);
 });

@@ -9,7 +9,7 @@ import { keepViewTrail } from "@/app/_server/use-cases/keep-view-trail";
 import { overruleLine } from "@/app/_server/use-cases/overrule-line";
 import { writeClassStatements } from "@/app/_server/use-cases/write-class-statements";
 import { writeRecord } from "@/app/_server/use-cases/write-record";
-import { type LearnerRecord, learnerRecordSchema } from "@/lib/record";
+import { type WholeRecord, wholeRecordSchema } from "@/lib/record";
 import { linesOf } from "@/lib/review";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { freshDatabaseForEachTest } from "../../support/database";
@@ -27,8 +27,8 @@ async function textOf(written: Promise<{ readonly ok: boolean; readonly chunks?:
 }
 
 /** The record of kim as somebody gets it, by its documented shape. */
-const recordFor = async (who: Caller): Promise<LearnerRecord> =>
-  learnerRecordSchema.parse(JSON.parse(await textOf(writeRecord(who, "kim", "json"))));
+const recordFor = async (who: Caller): Promise<WholeRecord> =>
+  wholeRecordSchema.parse(JSON.parse(await textOf(writeRecord(who, "kim", "json"))));
 
 test("the record of somebody new is whole as well", async () => {
   const room = await openRoom();
@@ -68,8 +68,8 @@ test("the record grows with what its reader may know, and says what it leaves ou
   // closed and not released: their own report, and nothing of what there was to find
   const early = await textOf(writeRecord(kim, "kim", "json"));
   expect(early).not.toMatch(/root-concavity|secret-seed|generator|"key"|rightOption|overrule/);
-  const before = learnerRecordSchema.parse(JSON.parse(early));
-  const sat = (record: LearnerRecord) => record.pieces.find((piece) => piece.id === practiceId);
+  const before = wholeRecordSchema.parse(JSON.parse(early));
+  const sat = (record: WholeRecord) => record.pieces.find((piece) => piece.id === practiceId);
   expect(sat(before)).toMatchObject({
     sectionOfSitting: runId,
     marked: null,
@@ -104,8 +104,8 @@ test("the record grows with what its reader may know, and says what it leaves ou
       id,
       state: "released",
       sections: [
-        { section: "fillet", state: "void", void: { reason: "the lamp went out" } },
         { section: "plate", state: "handed-in", timeFactor: 1.5, attempt: "first", round: 1 },
+        { section: "fillet", state: "void", void: { reason: "the lamp went out" } },
       ],
     },
   ]);
@@ -117,11 +117,11 @@ test("the record grows with what its reader may know, and says what it leaves ou
   const csv = await textOf(writeRecord(kim, "kim", "csv"));
   const { data } = Papa.parse<Record<string, string>>(csv.slice(1), { header: true, skipEmptyLines: true });
   expect(data).toHaveLength(leavesIn(after));
-  const valueOf = (part: string, entry: string, field: string) =>
+  const cellOf = (part: string, entry: string, field: string) =>
     data.find((row) => row.Part === part && row.Entry === entry && row.Field === field)?.Value;
-  expect(valueOf("pieces", practiceId, "report.indications.1.startMm")).toBe("100");
-  expect(valueOf("person", "", "signInName")).toBe("kim");
-  expect(valueOf("drillRounds", after.drillRounds[0].id, "seconds")).toBe("60");
+  expect(cellOf("pieces", practiceId, "report.indications.1.startMm")).toBe("100");
+  expect(cellOf("person", "", "signInName")).toBe("kim");
+  expect(cellOf("drillRounds", after.drillRounds[0].id, "seconds")).toBe("60");
 
   // and as statements, with the ids that a record store is told
   const told = JSON.parse(await textOf(writeRecord(kim, "kim", "xapi"))) as { verb: { id: string }; id: string }[];

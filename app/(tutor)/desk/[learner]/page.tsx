@@ -11,6 +11,7 @@ import { readWorkshop } from "@/prisma/stores/workshops";
 import { giveAccess, signOutEverywhere } from "../actions";
 import { describeLearner } from "../describe-desk";
 import { Access } from "./access";
+import { RecordSheet } from "./record-sheet";
 
 export const metadata: Metadata = { title: "Learner" };
 
@@ -18,7 +19,7 @@ export default async function LearnerPage({ params }: PageProps<"/desk/[learner]
   const { learner: id } = await params;
   const [read, workshop] = await Promise.all([readLearner(await currentCaller(), id), readWorkshop()]);
   if (!read.ok) return showRefusal(read);
-  const { learner, openCount, handedIn, sat } = read;
+  const { learner, openCount, handedIn, sat, erasureAskedAt } = read;
   return (
     <PageFrame title={learner.name} lead={describeLearner(learner.signInName, handedIn.length, openCount)}>
       <Link href="/desk" className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
@@ -47,6 +48,7 @@ export default async function LearnerPage({ params }: PageProps<"/desk/[learner]
         giveAccess={giveAccess}
         signOut={signOutEverywhere}
       />
+      <RecordSheet learner={learner} askedAt={erasureAskedAt} />
       <Caution />
     </PageFrame>
   );

@@ -79,6 +79,13 @@ export const ROUTES: readonly RouteRow[] = [
     params: (it) => ({ id: it.learner, kind: "sections" }),
     as: "writeHistoryFile",
   },
+  {
+    at: "api/people/[id]/record/[form]",
+    method: "GET",
+    params: (it) => ({ id: it.learner, form: "json" }),
+    as: "writeRecord",
+  },
+  { at: "api/classes/[id]/statements", method: "GET", params: group, as: "writeClassStatements" },
   { at: "api/criteria", method: "POST", body: () => ({ basedOn: null, own: OWN_CRITERIA }), as: "addCriteria" },
   {
     at: "api/criteria/[id]",
@@ -184,6 +191,8 @@ export const PAGES: readonly PageRow[] = [
   { at: "(tutor)/desk", as: "readDesk" },
   { at: "(tutor)/desk/difficulty", as: "readDifficulty" },
   { at: "(tutor)/desk/[learner]", params: (it) => ({ learner: it.learner }), as: "readLearner" },
+  { at: "(tutor)/desk/[learner]/erase", params: (it) => ({ learner: it.learner }), as: "previewErasure" },
+  { at: "(tutor)/desk/records", as: "readRecordsDesk" },
   { at: "(tutor)/desk/[learner]/progress", params: (it) => ({ learner: it.learner }), as: "readLearnerProgress" },
   { at: "(tutor)/desk/classes", as: "listClasses" },
   { at: "(tutor)/desk/classes/[id]", params: group, as: "readClass" },
@@ -234,6 +243,8 @@ export const ACTIONS: readonly ActionRow[] = [
   { at: "(learner)/account", does: "changePassword", as: EVERYBODY },
   { at: "(learner)/account", does: "endSessions", form: (it) => ({ session: it.session }), as: "endOwnSessions one" },
   { at: "(learner)/account", does: "endSessions", as: "endOwnSessions" },
+  { at: "(learner)/account", does: "changeErasureRequest", form: () => ({ to: "erase" }), as: "askForErasure" },
+  { at: "(learner)/account", does: "changeErasureRequest", form: () => ({ to: "keep" }), as: "takeBackErasure" },
   { at: "(public)/join", does: "join", form: () => ({ joinCode: JOIN_CODE }), as: "joinWorkshop" },
   { at: "(public)/join", does: "enterClass", form: () => ({ joinCode: JOIN_CODE }), as: "joinClass" },
   { at: "(public)/own-password", does: "chooseOwn", as: "chooseOwnPassword", newt: "yes" },
@@ -247,6 +258,8 @@ export const ACTIONS: readonly ActionRow[] = [
   { at: DESK, does: "giveAccess", form: (it) => ({ learner: it.learner }), as: "makeCodes" },
   { at: DESK, does: "signOutEverywhere", form: (it) => ({ learner: it.learner }), as: "signOutLearner" },
   { at: DESK, does: "changeSettings", as: "changeWorkshopSettings" },
+  { at: `${DESK}/[learner]/erase`, does: "erase", form: (it) => ({ learner: it.learner }), as: "eraseLearner" },
+  { at: `${DESK}/records`, does: "tryAgain", as: "retryXapi" },
   { at: CLASSES, does: "makeNewClass", form: () => ({ name: "New", notes: "" }), as: "makeClass" },
   { at: CLASSES, does: "changeDetails", form: classForm({ name: "Other", notes: "" }), as: "changeClass" },
   { at: CLASSES, does: "archive", form: classForm({ to: "archive" }), as: "archiveClass" },
@@ -286,6 +299,8 @@ export const ASKED_BESIDES: readonly string[] = [
   "readClassCourses",
   "noteStillThere",
   "readDemoHistory",
+  "readOwnRecord",
+  "readXapiDelivery",
 ];
 
 /** Use cases that no entry asks for by itself, or not yet; each asks for permission all the same. */

@@ -15,6 +15,7 @@ import { copyPaper } from "@/app/_server/use-cases/copy-paper";
 import { archiveClass, changeClass, changeJoinCode, makeClass } from "@/app/_server/use-cases/edit-class";
 import { enrolList, previewList } from "@/app/_server/use-cases/enrol-list";
 import { enterSitting } from "@/app/_server/use-cases/enter-sitting";
+import { eraseLearner, previewErasure } from "@/app/_server/use-cases/erase-learner";
 import { findPieceToShow } from "@/app/_server/use-cases/find-piece-to-show";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import {
@@ -54,6 +55,7 @@ import { markAgain, previewMarkAgain } from "@/app/_server/use-cases/mark-again"
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { openDemoWorkshop } from "@/app/_server/use-cases/open-demo-workshop";
 import { overruleLine } from "@/app/_server/use-cases/overrule-line";
+import { askForErasure, readOwnRecord, takeBackErasure } from "@/app/_server/use-cases/own-record";
 import { endOwnSessions, listOwnSessions } from "@/app/_server/use-cases/own-sessions";
 import { planSitting } from "@/app/_server/use-cases/plan-sitting";
 import { readBlueprint } from "@/app/_server/use-cases/read-blueprint";
@@ -80,6 +82,7 @@ import { readOwnSitting } from "@/app/_server/use-cases/read-own-sitting";
 import { readPaper } from "@/app/_server/use-cases/read-paper";
 import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
 import { readPlanChoices } from "@/app/_server/use-cases/read-plan-choices";
+import { readRecordsDesk } from "@/app/_server/use-cases/read-records-desk";
 import { readReview } from "@/app/_server/use-cases/read-review";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
@@ -94,9 +97,12 @@ import { startPractice } from "@/app/_server/use-cases/start-practice";
 import { followClock, noteStillThere, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
 import { takeBackReview } from "@/app/_server/use-cases/take-back-review";
 import { writeClassFile } from "@/app/_server/use-cases/write-class-file";
+import { writeClassStatements } from "@/app/_server/use-cases/write-class-statements";
 import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
 import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
+import { writeRecord } from "@/app/_server/use-cases/write-record";
 import { writeSittingFile } from "@/app/_server/use-cases/write-sitting-file";
+import { readXapiDelivery, retryXapi } from "@/app/_server/use-cases/xapi-delivery";
 import { defaultPaper } from "@/lib/sittings";
 import { listPresences } from "@/prisma/stores/sittings";
 import { moment, save, WINDOW } from "../sitting-room";
@@ -202,6 +208,22 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ["listOwnSessions", SIGNED_IN, (who) => listOwnSessions(who)],
   ["endOwnSessions", SIGNED_IN, (who) => endOwnSessions(who, null)],
   ["endOwnSessions one", ownersOf("no-such-session"), (who, { session }) => endOwnSessions(who, session)],
+
+  // records
+  [
+    "writeRecord",
+    [OUT, "yes", NP, NP, "yes", "no-such-learner"],
+    (who, { learner }) => writeRecord(who, learner, "json"),
+  ],
+  ["writeClassStatements", tutorsOf("no-such-class"), (who, it) => writeClassStatements(who, it.class)],
+  ["readOwnRecord", SIGNED_IN, (who) => readOwnRecord(who)],
+  ["askForErasure", LEARNERS, (who) => askForErasure(who)],
+  ["takeBackErasure", LEARNERS, (who) => takeBackErasure(who)],
+  ["previewErasure", tutorsOf("no-such-learner"), (who, { learner }) => previewErasure(who, learner)],
+  ["eraseLearner", tutorsOf("no-such-learner"), (who, { learner }) => eraseLearner(who, learner, {})],
+  ["readRecordsDesk", TUTORS, (who) => readRecordsDesk(who)],
+  ["readXapiDelivery", TUTORS, (who) => readXapiDelivery(who)],
+  ["retryXapi", TUTORS, (who) => retryXapi(who)],
 
   // classes
   ["makeClass", TUTORS, (who) => makeClass(who, { name: "New", notes: "" })],

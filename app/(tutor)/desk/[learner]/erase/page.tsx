@@ -1,0 +1,98 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { SaveRecord } from "@/app/_paper/save-record";
+import { currentCaller, showRefusal } from "@/app/_server/session";
+import { previewErasure } from "@/app/_server/use-cases/erase-learner";
+import { LocalTime } from "@/app/_ui/local-time";
+import { Notice } from "@/app/_ui/notice";
+import { PageFrame } from "@/app/_ui/page-frame";
+import { Sheet } from "@/app/_ui/sheet";
+import { count } from "../../sittings/sitting-words";
+import { erase } from "./actions";
+import { EraseForm } from "./erase-form";
+
+export const metadata: Metadata = { title: "Erase a learner" };
+
+export default async function ErasePage({ params }: PageProps<"/desk/[learner]/erase">) {
+  const { learner: id } = await params;
+  const preview = await previewErasure(await currentCaller(), id);
+  if (!preview.ok) return showRefusal(preview);
+  const { learner, askedAt, goes, stays, recordStoreName } = preview;
+  return (
+    <PageFrame
+      title={`Erase ${learner.name}`}
+      lead={
+        askedAt ? (
+          <>
+            {learner.name} asked for it on <LocalTime at={askedAt} />. It cannot be brought back.
+          </>
+        ) : (
+          "Nobody has asked for it. It cannot be brought back."
+        )
+      }
+    >
+      <Link href={`/desk/${id}`} className="mt-3 inline-block rounded py-2 text-action underline underline-offset-4">
+        Back to {learner.name}
+      </Link>
+      <div className="mt-3 grid items-start gap-5 lg:grid-cols-2">
+        <Sheet title="What goes">
+          <ul className="mt-2 list-disc space-y-1 pl-5">
+            <li>The account with its password, signed in on {count(goes.devices, "device")}</li>
+            <li>Being a member of {count(goes.classes, "class", "classes")}</li>
+            <li>
+              {count(goes.handedIn + goes.open, "practice piece")}, {goes.open} of them not handed in, with reports,
+              marks and where they looked
+            </li>
+            <li>
+              {count(goes.sections, "section")} of sittings
+              {goes.unreleased > 0 && `, ${goes.unreleased} of them with marks that are not released yet`}
+            </li>
+            <li>{count(goes.acts, "change")} that tutors made to their marks</li>
+            <li>{count(goes.drillRounds, "drill round")} and all figures of progress</li>
+            {goes.statements > 0 && <li>{count(goes.statements, "statement")} not sent to the record store yet</li>}
+            <li>Their name and sign-in name where a reason or a note of a class has them</li>
+          </ul>
+        </Sheet>
+        <Sheet title="What stays, without who or when">
+          <ul className="mt-2 list-disc space-y-1 pl-5">
+            <li>
+              Sums over {count(stays.sections, "section")} that count: {count(stays.imperfections, "imperfection")} and
+              what became of them, {count(stays.answers, "answer")} to questions, added to those of everybody who was
+              erased
+            </li>
+            <li>In their sittings an “Erased learner”: which sections, and how each ended, with no mark</li>
+            <li>What was done to them in the log of a sitting, as done to an erased learner, without the reason</li>
+            <li>That you erased somebody today</li>
+          </ul>
+        </Sheet>
+        <Sheet title="What you have to see to yourself">
+          <ul className="mt-2 list-disc space-y-1 pl-5">
+            <li>A first name alone or a nickname in a reason or a note: it is not found</li>
+            <li>Backups of the data folder, prints and saved files: they still hold the record</li>
+            {recordStoreName && (
+              <li>
+                What the record store has already: it knows them as{" "}
+                <span className="font-mono text-sm wrap-anywhere">{recordStoreName}</span>
+              </li>
+            )}
+          </ul>
+          <div className="mt-4">
+            <SaveRecord personId={learner.id} />
+          </div>
+        </Sheet>
+        <Sheet title="Erase for good">
+          {goes.beingSat > 0 ? (
+            <div className="mt-3">
+              <Notice>
+                A section of a sitting is open for this learner. Close it on the board first, or wait until it is handed
+                in.
+              </Notice>
+            </div>
+          ) : (
+            <EraseForm learner={{ id: learner.id, name: learner.name, signInName: learner.signInName }} erase={erase} />
+          )}
+        </Sheet>
+      </div>
+    </PageFrame>
+  );
+}
