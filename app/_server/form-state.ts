@@ -17,6 +17,7 @@ const AT_FIELD: Partial<Record<RefusalCode, Readonly<Record<string, string>>>> =
   "sign-in-name-taken": { signInName: "Taken already." },
   "code-as-password": { password: "Not the code from the slip." },
   "no-such-join-code": { joinCode: "Not a code of a class now." },
+  "name-differs": { signInName: "Not their sign-in name." },
   "wrong-password": { currentPassword: "Not the present one." },
 };
 

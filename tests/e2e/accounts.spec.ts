@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "@playwright/test";
 import { accessOf, TUTOR } from "./support/people";
 
@@ -58,6 +59,19 @@ test("a learner makes an account, changes its password, signs out and in again",
   await page.getByLabel("The same again").fill("second password");
   await page.getByRole("button", { name: "Change it" }).click();
   await expect(page.getByText("Your password is changed")).toBeVisible();
+
+  await page.getByRole("button", { name: "Save the whole record" }).click();
+  const saving = page.waitForEvent("download");
+  await page.getByRole("link", { name: "Everything, as JSON" }).click();
+  const file = await saving;
+  expect(file.suggestedFilename()).toBe("toeline-record-of-robin.json");
+  expect(JSON.parse(readFileSync(await file.path(), "utf8"))).toMatchObject({ person: { name: "Robin Achterberg" } });
+  await page.getByRole("button", { name: "Close" }).click();
+  await page.getByRole("button", { name: "Ask to be erased" }).click();
+  await page.getByRole("button", { name: "Ask for it" }).click();
+  await expect(page.getByText("You asked to be erased on")).toBeVisible();
+  await page.getByRole("button", { name: "Take that back" }).click();
+  await expect(page.getByText("Taken back: nothing is erased.")).toBeVisible();
 
   await page.getByRole("button", { name: "Sign out" }).click();
   await expect(page).toHaveURL("/sign-in");

@@ -40,7 +40,7 @@ export function DeliverySheet({ delivery, tryAgain: again }: DeliverySheetProps)
             a name: practice when it is handed in, sittings when they are released.
           </p>
           <dl className="mt-3 grid grid-cols-[auto_1fr] gap-x-6 gap-y-2">
-            <dt className="text-ink-2">Wait</dt>
+            <dt className="text-ink-2">Waiting</dt>
             <dd>
               {count(waiting, "statement")}
               {waitingSince && (

@@ -40,16 +40,18 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
             <li>The account with its password, signed in on {count(goes.devices, "device")}</li>
             <li>Being a member of {count(goes.classes, "class", "classes")}</li>
             <li>
-              {count(goes.handedIn + goes.open, "practice piece")}, {goes.open} of them not handed in, with reports,
-              marks and where they looked
+              {capital(count(goes.handedIn + goes.open, "practice piece"))}, {goes.open} of them not handed in, with
+              reports, marks and where they looked
             </li>
             <li>
-              {count(goes.sections, "section")} of sittings
+              {capital(count(goes.sections, "section"))} of sittings
               {goes.unreleased > 0 && `, ${goes.unreleased} of them with marks that are not released yet`}
             </li>
-            <li>{count(goes.acts, "change")} that tutors made to their marks</li>
-            <li>{count(goes.drillRounds, "drill round")} and all figures of progress</li>
-            {goes.statements > 0 && <li>{count(goes.statements, "statement")} not sent to the record store yet</li>}
+            <li>{capital(count(goes.acts, "change"))} that tutors made to their marks</li>
+            <li>{capital(count(goes.drillRounds, "drill round"))} and all figures of progress</li>
+            {goes.statements > 0 && (
+              <li>{capital(count(goes.statements, "statement"))} that the record store has not taken</li>
+            )}
             <li>Their name and sign-in name where a reason or a note of a class has them</li>
           </ul>
         </Sheet>
@@ -96,3 +98,5 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
     </PageFrame>
   );
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
