@@ -1,4 +1,4 @@
-import { addOverviews, EMPTY_OVERVIEW, type Overview, overviewOf } from "@/lib/progress";
+import { type Overview, overviewOf, sumOverviews } from "@/lib/progress";
 import {
   countErasures,
   listErasureRequests,
@@ -42,14 +42,14 @@ export async function readRecordsDesk(caller: Caller) {
   ]);
   const names = await listPeopleNames([...new Set(erasures.map(({ actorId }) => actorId))]);
   const erased = overviewOf(erasedTally);
-  const all = [...overviews.values()].reduce((sum, { overview }) => addOverviews(sum, overview), EMPTY_OVERVIEW);
+  const all = [...overviews.values()].map(({ overview }) => overview);
   return {
     ok: true,
     requests,
     erasures: erasures.map(({ at, actorId }) => ({ at, by: names.get(actorId) ?? "a tutor whose account is gone" })),
     erasedCount,
     learnerCount: everybody.length,
-    whole: figuresOf(addOverviews(all, erased)),
+    whole: figuresOf(sumOverviews([...all, erased])),
     ofErased: figuresOf(erased),
     /** Questions of which answers of erased learners are kept. */
     questionCount: answers.size,
