@@ -12,6 +12,7 @@ import { readTallies } from "../tallies";
 import { forgetNames } from "../without-person";
 import { type AuditEntry, auditRow } from "./audit";
 import { FILE } from "./file-care";
+import { freeForAnybody } from "./next-pieces";
 
 type Transaction = Prisma.TransactionClient;
 
@@ -94,10 +95,16 @@ export async function eraseLearner({ person, questions, audit }: Erasure): Promi
       await forgetInLogs(transaction, userId, runs);
       await forgetNames(transaction, [userId, name, signInName]);
       const pieces = await transaction.practice.findMany({ where: { userId }, select: { specimenId: true } });
+      const waiting = await transaction.nextPiece.findMany({
+        where: { userId, waits: true },
+        select: { specimenId: true },
+      });
       await transaction.user.delete({ where: { id: userId } });
       await transaction.specimen.deleteMany({
         where: { id: { in: pieces.map(({ specimenId }) => specimenId) }, practices: { none: {} } },
       });
+      // what was made ahead for them was never shown to anybody
+      for (const { specimenId } of waiting) await freeForAnybody(transaction, specimenId);
       await transaction.auditEntry.create({ data: auditRow(audit) });
       const dirty = { dirtySince: audit.at };
       await transaction.fileCare.upsert({ where: { id: FILE }, create: { id: FILE, ...dirty }, update: dirty });

@@ -1,6 +1,7 @@
 import type { Learner } from "@/lib/progress";
 import type { Section } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
+import type { Prisma } from "../generated/client/client";
 import { chosenForColumn } from "../progress-columns";
 import { type PracticeToCreate, practiceRow } from "./practices";
 import type { SpecimenState } from "./specimens";
@@ -85,17 +86,19 @@ export async function dropNextPiece(specimenId: string): Promise<boolean> {
 }
 
 /** Makes a piece that was kept for somebody one for whoever comes first, also where it is still to be made. */
-export async function giveToStock(specimenId: string): Promise<void> {
-  await database().$transaction([
-    database().specimen.updateMany({
-      where: { id: specimenId, state: { in: ["waiting", "making"] } },
-      data: { isReserved: false },
-    }),
-    database().specimen.updateMany({
-      where: { id: specimenId, state: "taken", practices: { none: {} } },
-      data: { isReserved: false, state: "ready" },
-    }),
-  ]);
+export const giveToStock = (specimenId: string): Promise<void> =>
+  database().$transaction((transaction) => freeForAnybody(transaction, specimenId), PATIENCE);
+
+/** The same as a part of something else. */
+export async function freeForAnybody(transaction: Prisma.TransactionClient, specimenId: string): Promise<void> {
+  await transaction.specimen.updateMany({
+    where: { id: specimenId, state: { in: ["waiting", "making"] } },
+    data: { isReserved: false },
+  });
+  await transaction.specimen.updateMany({
+    where: { id: specimenId, state: "taken", practices: { none: {} } },
+    data: { isReserved: false, state: "ready" },
+  });
 }
 
 /** How a learner was known when a piece that they have taken was chosen for them; null where none was. */

@@ -22,12 +22,15 @@ import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readRecordsDesk } from "@/app/_server/use-cases/read-records-desk";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { writeSittingFile } from "@/app/_server/use-cases/write-sitting-file";
+import { NEW_LEARNER } from "@/lib/progress";
 import { linesOf } from "@/lib/review";
 import { database } from "@/prisma/client";
 import { enrol, updateClass } from "@/prisma/stores/classes";
+import { storeNextPiece } from "@/prisma/stores/next-pieces";
 import { createPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
 import { readLearnerTally } from "@/prisma/stores/progress";
+import { orderSpecimen } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
 import { CAP_ONLY, openPractice } from "./workshop";
@@ -85,6 +88,9 @@ async function pastOf(): Promise<Past> {
   await must(overruleLine(room.tutor, plate.runId, act));
   await must(releaseSitting(room.tutor, sitting));
   await must(askForErasure(zdenka));
+  await orderSpecimen({ id: "ahead", kind: "butt", seed: "ahead", asked: null }, "ahead", room.now());
+  const next = { specimenId: "ahead", userId: WHO.id, section: "plate", chosenAt: room.now(), revision: 0 } as const;
+  await storeNextPiece({ ...next, learner: NEW_LEARNER });
   return { room, zdenka, sitting, runId: plate.runId };
 }
 
@@ -146,6 +152,8 @@ describe("erasing a learner", () => {
     await must(eraseLearner(room.tutor, WHO.id, { signInName: WHO.signInName }));
     expect(foundIn(TRACES)).toEqual([]);
     expect(foundIn(["done", "lies-open"])).toEqual([]);
+    // the piece that was chosen for them was never shown to anybody
+    expect(await database().specimen.findUnique({ where: { id: "ahead" } })).toMatchObject({ isReserved: false });
     expect(await cleanFile(room.now())).toBe(true);
     expect(foundInBytes(TRACES)).toEqual([]);
     expect(await cleanFile(room.now())).toBe(false);
