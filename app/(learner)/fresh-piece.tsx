@@ -14,7 +14,7 @@ export function FreshPiece({ isSecond, why, ...form }: FreshPieceProps) {
     return (
       <Sheet title="Or one nobody has seen">
         <p className="mt-2 text-ink-2">The one on your bench stays there, with every line you wrote.</p>
-        <p className="mt-2">{why}</p>
+        {form.chosen.length > 0 && <p className="mt-2">{why}</p>}
         <FreshPieceForm {...form} isSecond />
       </Sheet>
     );

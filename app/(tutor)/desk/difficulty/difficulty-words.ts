@@ -21,7 +21,7 @@ export const foundOf = ({ shift, error }: DifficultyRow) => ({
 export const isSure = ({ shift, error }: DifficultyRow): boolean => Math.abs(shift) > SURE * error;
 
 export function verdictOf(row: DifficultyRow): string {
-  if (!isSure(row)) return "as expected, as far as can be said";
+  if (!isSure(row)) return "as expected so far";
   return row.shift > 0 ? "harder than expected" : "easier than expected";
 }
 
