@@ -24,12 +24,11 @@ export function roundTo(value: number, step: number): number {
 /** Where few values are ranked: thousands of medians are taken of every face, and memory of its own costs more than each of them. */
 const RANKED = new Float64Array(256);
 
-/** Middle value; of an even number the mean of the two in the middle: median([3, 1, 2]) = 2. NaN of none, and NaN counts as greatest. */
-export function median(values: ArrayLike<number>): number {
-  const count = values.length;
+/** Middle value; of an even number the mean of the two in the middle: median([3, 1, 2]) = 2. NaN of none, and NaN counts as greatest. With `count` of the first so many alone. */
+export function median(values: ArrayLike<number>, count = values.length): number {
   if (count === 0) return Number.NaN;
   const ranked = count > RANKED.length ? new Float64Array(count) : RANKED;
-  const isOrdered = copyInto(ranked, values);
+  const isOrdered = copyInto(ranked, values, count);
   const middle = count >> 1;
   // what is not a number cannot be compared: sorting puts it last
   if (isOrdered) partition(ranked, count, middle);
@@ -63,9 +62,9 @@ function partition(values: Float64Array, count: number, rank: number): void {
 }
 
 /** Copies values; false where one of them is not a number. */
-function copyInto(ranked: Float64Array, values: ArrayLike<number>): boolean {
+function copyInto(ranked: Float64Array, values: ArrayLike<number>, count: number): boolean {
   let isOrdered = true;
-  for (let n = 0; n < values.length; n++) {
+  for (let n = 0; n < count; n++) {
     ranked[n] = values[n];
     if (Number.isNaN(ranked[n])) isOrdered = false;
   }

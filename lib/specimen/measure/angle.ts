@@ -1,6 +1,6 @@
 import { type Grid, sampleAt } from "../../surface";
 import type { Finished, Heights, Side } from "./finished";
-import { robustLine } from "./plate-line";
+import { lineThrough } from "./plate-line";
 import { toeNear } from "./toe";
 
 /** From this far outside the toe to this far from the joint's centre a plate is felt, mm: beyond it lie its worn edges. */
@@ -11,7 +11,7 @@ const TOE_AVERAGED = 3;
 
 /**
  * The angle at which the two plates meet at x, degrees, positive where they rise away from the weld: the difference of
- * the slopes of two straight lines fitted across the plates (`robustLine`) from 5 mm outside either toe to 66 mm from
+ * the slopes of two straight lines fitted across the plates (`lineThrough`) from 5 mm outside either toe to 66 mm from
  * the joint's centre, on the strip and on the patches beside it. NaN where there is no weld.
  */
 export function angleBetweenPlates(face: Finished, sides: readonly Heights[], x: number): number {
@@ -32,7 +32,7 @@ function slopeOf(face: Finished, sides: readonly Heights[], side: Side, x: numbe
     places.push(y);
     heights.push(sampleAt(patch.grid, patch.z, x, y));
   }
-  return robustLine({ y: places, z: heights }).slope;
+  return lineThrough(places, heights).slope;
 }
 
 /** True where y lies within the pixels' centres of a grid. */

@@ -44,12 +44,19 @@ export function crownsShown(face: Finished, xs: readonly number[]): number[] {
   const evened = heights.map((_, n) =>
     median(heights.slice(Math.max(0, n - half), n + half + 1).filter((height) => !Number.isNaN(height))),
   );
-  return xs.map((x) => {
-    const under = evened.filter((height, n) => {
-      return !Number.isNaN(height) && Math.abs(columnX(face.strip.grid, columns[n]) - x) <= BLADE;
-    });
-    return under.length === 0 ? Number.NaN : Math.max(...under);
-  });
+  return xs.map((x) => highestWithin(face, columns, evened, x));
+}
+
+/** The largest of `heights`, one a column, under a blade at x; NaN where none of them is a number. */
+function highestWithin({ strip }: Finished, columns: readonly number[], heights: readonly number[], x: number): number {
+  const under = columnsIn(strip, { from: x - BLADE, to: x + BLADE });
+  let highest = Number.NaN;
+  for (const i of under) {
+    const height = heights[i - columns[0]];
+    if (Math.abs(columnX(strip.grid, i) - x) > BLADE || Number.isNaN(height)) continue;
+    if (Number.isNaN(highest) || height > highest) highest = height;
+  }
+  return highest;
 }
 
 function crownAt(face: Finished, i: number, threshold: number): Sounding | null {

@@ -108,8 +108,19 @@ function sortIntoCells(spots: readonly Spot[], side: number): { cells: Map<numbe
   return { cells, cellOf };
 }
 
-const areNear = (a: Cell, b: Cell, bridge: number): boolean =>
-  a.spots.some((one) => b.spots.some((other) => Math.hypot(other.x - one.x, other.y - one.y) <= bridge + 1e-9));
+/** True where a spot of one cell lies at most `bridge` from one of the other. */
+function areNear(a: Cell, b: Cell, bridge: number): boolean {
+  const furthest = (bridge + 1e-9) ** 2;
+  for (let n = 0; n < a.spots.length; n++) {
+    const { x, y } = a.spots[n];
+    for (let m = 0; m < b.spots.length; m++) {
+      const dx = b.spots[m].x - x;
+      const dy = b.spots[m].y - y;
+      if (dx * dx + dy * dy <= furthest) return true;
+    }
+  }
+  return false;
+}
 
 function extentOf(grid: Grid, mask: Float32Array, patch: readonly Spot[]): MaskExtent {
   const half = 0.5 / grid.perMm;

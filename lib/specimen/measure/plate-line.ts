@@ -14,19 +14,27 @@ const PROBE_COLUMNS = [-0.6, 0, 0.6];
 const OUTLIER = 3;
 const LEAST_DEVIATION = 0.01;
 
-/** Heights z felt at places y across, mm. Two plain arrays: thousands of lines are fitted on every face. */
-export interface Probes {
-  readonly y: readonly number[];
-  readonly z: readonly number[];
+/** Heights z felt at places y across, mm; the first `count` of each count. */
+interface Probes {
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+  count: number;
 }
+
+/** More probes than any line is fitted to. */
+const MOST_PROBES = 512;
+const emptyProbes = (): Probes => ({ y: new Float64Array(MOST_PROBES), z: new Float64Array(MOST_PROBES), count: 0 });
+/** Thousands of lines are fitted on every face, one after the other: all in the same memory. */
+const FELT = emptyProbes();
+const KEPT = emptyProbes();
+const DEVIATIONS = new Float64Array(MOST_PROBES);
 
 interface Line {
   readonly level: number;
   readonly slope: number;
 }
 
-function leastSquares({ y, z }: Probes): Line {
-  const count = y.length;
+function leastSquares({ y, z, count }: Probes): Line {
   let sumY = 0;
   let sumZ = 0;
   for (let n = 0; n < count; n++) {
@@ -46,11 +54,10 @@ function leastSquares({ y, z }: Probes): Line {
   return { level: meanZ - slope * meanY, slope };
 }
 
-/** How far each height lies above a line, mm. */
-function heightsOver({ level, slope }: Line, { y, z }: Probes): number[] {
-  const heights: number[] = [];
-  for (let n = 0; n < y.length; n++) heights.push(z[n] - level - slope * y[n]);
-  return heights;
+/** Writes how far each height lies above a line to `DEVIATIONS`, mm, and gives their median. */
+function deviateFrom({ level, slope }: Line, { y, z, count }: Probes): number {
+  for (let n = 0; n < count; n++) DEVIATIONS[n] = z[n] - level - slope * y[n];
+  return median(DEVIATIONS, count);
 }
 
 /**
@@ -65,37 +72,46 @@ export function plateLine(
   toeY: number,
   probed: Range = PLATE_PROBED,
 ): PlateLine {
-  const places: number[] = [];
-  const heights: number[] = [];
+  const { grid, z } = field;
+  FELT.count = 0;
   for (let out = probed.from; out <= probed.to + 1e-9; out += PROBE_STEP) {
     const place = toeY + side * out;
-    for (let n = 0; n < PROBE_COLUMNS.length; n++) {
-      places.push(place);
-      heights.push(sampleAt(field.grid, field.z, x + PROBE_COLUMNS[n], place));
-    }
+    for (let n = 0; n < PROBE_COLUMNS.length; n++) feel(place, sampleAt(grid, z, x + PROBE_COLUMNS[n], place));
   }
-  const { level, slope } = robustLine({ y: places, z: heights });
+  const { level, slope } = robustLine(FELT);
   return (y) => level + slope * y;
+}
+
+function feel(y: number, z: number): void {
+  FELT.y[FELT.count] = y;
+  FELT.z[FELT.count++] = z;
+}
+
+/** Straight line through heights felt at places y across, both in mm: see `robustLine`. No more than 512 of them. */
+export function lineThrough(y: readonly number[], z: readonly number[]): Line {
+  FELT.count = 0;
+  for (let n = 0; n < y.length; n++) feel(y[n], z[n]);
+  return robustLine(FELT);
 }
 
 /**
  * Straight line through heights: least squares, once more without the points that lie further off than three median
  * deviations, then shifted so that the median of what is left lies on it.
  */
-export function robustLine(probes: Probes): Line {
-  const deviations = heightsOver(leastSquares(probes), probes);
-  const centre = median(deviations);
-  for (let n = 0; n < deviations.length; n++) deviations[n] = Math.abs(deviations[n] - centre);
-  const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(deviations));
-  const kept = { y: [] as number[], z: [] as number[] };
-  for (let n = 0; n < deviations.length; n++) {
+function robustLine(probes: Probes): Line {
+  const { y, z, count } = probes;
+  const centre = deviateFrom(leastSquares(probes), probes);
+  for (let n = 0; n < count; n++) DEVIATIONS[n] = Math.abs(DEVIATIONS[n] - centre);
+  const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(DEVIATIONS, count));
+  KEPT.count = 0;
+  for (let n = 0; n < count; n++) {
     // one that is not a number is off too
-    if (!(deviations[n] <= limit)) continue;
-    kept.y.push(probes.y[n]);
-    kept.z.push(probes.z[n]);
+    if (!(DEVIATIONS[n] <= limit)) continue;
+    KEPT.y[KEPT.count] = y[n];
+    KEPT.z[KEPT.count++] = z[n];
   }
-  const fine = leastSquares(kept);
-  return { level: fine.level + median(heightsOver(fine, kept)), slope: fine.slope };
+  const fine = leastSquares(KEPT);
+  return { level: fine.level + deviateFrom(fine, KEPT), slope: fine.slope };
 }
 
 /** The toe is averaged over this half length before the plate is probed, so that a scallop does not shift the line. */
