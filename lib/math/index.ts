@@ -18,6 +18,6 @@ export { clopperPearsonInterval, clopperPearsonLower, trialsToShow, wilsonInterv
 export { poissonInterval } from "./estimates/rate";
 export { convexHull, hullWithRoom } from "./hull";
 export { keepWarm } from "./keep-warm";
-export { clamp, ease, median, mix, roundTo } from "./scalar";
+export { clamp, ease, hypot, median, mix, roundTo } from "./scalar";
 export { tabulate } from "./tabulate";
 export type { Degrees, Mm, Px } from "./units";

@@ -8,6 +8,11 @@ export function mix(from: number, to: number, share: number): number {
   return from + (to - from) * share;
 }
 
+/** Length of (a, b): hypot(3, 4) = 5. `Math.hypot` guards against overflow, and takes ten times as long. */
+export function hypot(a: number, b: number): number {
+  return Math.sqrt(a * a + b * b);
+}
+
 /** Cubic ease from 0 at `from` to 1 at `to` (the edges may run downwards): ease(0, 2, 1) = 0.5. */
 export function ease(from: number, to: number, value: number): number {
   const share = (value - from) / (to - from);

@@ -71,6 +71,41 @@ export function mixColour(field: Field, k: number, colour: Colour, share: number
   field.blue[k] += (colour[2] - field.blue[k]) * share;
 }
 
+/** As `mixMaterial`, of a colour made lighter or darker by a factor: without an array for every pixel. */
+export function mixLit(
+  field: Field,
+  k: number,
+  colour: Colour,
+  light: number,
+  rough: number,
+  metal: number,
+  share: number,
+): void {
+  field.red[k] += (colour[0] * light - field.red[k]) * share;
+  field.green[k] += (colour[1] * light - field.green[k]) * share;
+  field.blue[k] += (colour[2] * light - field.blue[k]) * share;
+  field.rough[k] += (rough - field.rough[k]) * share;
+  field.metal[k] += (metal - field.metal[k]) * share;
+}
+
+/** As `mixMaterial`, of the colour so far from one (0) to another (1): without an array for every pixel. */
+export function mixBetween(
+  field: Field,
+  k: number,
+  from: Colour,
+  to: Colour,
+  between: number,
+  rough: number,
+  metal: number,
+  share: number,
+): void {
+  field.red[k] += (from[0] + (to[0] - from[0]) * between - field.red[k]) * share;
+  field.green[k] += (from[1] + (to[1] - from[1]) * between - field.green[k]) * share;
+  field.blue[k] += (from[2] + (to[2] - from[2]) * between - field.blue[k]) * share;
+  field.rough[k] += (rough - field.rough[k]) * share;
+  field.metal[k] += (metal - field.metal[k]) * share;
+}
+
 /** Mixes colour, roughness and metalness into pixel k. */
 export function mixMaterial(
   field: Field,

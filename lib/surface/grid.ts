@@ -35,6 +35,19 @@ export function sampleAt(grid: Grid, values: Float32Array, x: number, y: number)
   return low + (fj - j) * (high - low);
 }
 
+/** First and last column and row of the pixels whose centres lie in or next to a box given in mm. */
+export function pixelsIn(
+  grid: Grid,
+  box: { x0: number; x1: number; y0: number; y1: number },
+): { i0: number; i1: number; j0: number; j1: number } {
+  return {
+    i0: Math.max(0, Math.floor(columnOf(grid, box.x0))),
+    i1: Math.min(grid.columns - 1, Math.ceil(columnOf(grid, box.x1))),
+    j0: Math.max(0, Math.floor(rowOf(grid, box.y0))),
+    j1: Math.min(grid.rows - 1, Math.ceil(rowOf(grid, box.y1))),
+  };
+}
+
 /** Visits the pixels whose centres lie in or next to a box given in mm. */
 export function forEachPixel(
   grid: Grid,
@@ -42,10 +55,7 @@ export function forEachPixel(
   visit: (k: number, x: number, y: number, i: number, j: number) => void,
 ): void {
   keepWarm(visit);
-  const i0 = Math.max(0, Math.floor(columnOf(grid, box.x0)));
-  const i1 = Math.min(grid.columns - 1, Math.ceil(columnOf(grid, box.x1)));
-  const j0 = Math.max(0, Math.floor(rowOf(grid, box.y0)));
-  const j1 = Math.min(grid.rows - 1, Math.ceil(rowOf(grid, box.y1)));
+  const { i0, i1, j0, j1 } = pixelsIn(grid, box);
   for (let j = j0; j <= j1; j++) {
     const y = rowY(grid, j);
     for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) visit(k, columnX(grid, i), y, i, j);

@@ -8,12 +8,13 @@ export {
   type Grid,
   nearestColumn,
   nearestRow,
+  pixelsIn,
   rowOf,
   rowY,
   sampleAt,
 } from "./grid";
 export { byteGrid, copiedGrid, floatGrid, withGridRoom } from "./grid-room";
-export { fractal1, fractal2, gradient1, gradient2, hash01, value1 } from "./noise";
+export { fractal1, fractal2, gradient1, gradient2, gradientRow, hash01, value1 } from "./noise";
 export { noiseField, noiseRows, rowsBetween } from "./noise-field";
 export type { WriteRow } from "./raster";
 export { type Light, occlusionOf, type Picture, renderQuick, renderView, type View } from "./shade";

@@ -1,3 +1,5 @@
+import type { Grid } from "./grid";
+
 /**
  * Gradient noise on a hashed lattice (Perlin, "Improving noise", 2002, with a hash instead of a permutation table). Nothing is
  * stored and nothing depends on the order of the calls. The functions of one point have a wavelength of 1: call
@@ -77,6 +79,49 @@ export function gradient2(x: number, y: number, seed: number): number {
   const near = nearLeft + easeU * (nearRight - nearLeft);
   const far = farLeft + easeU * (farRight - farLeft);
   return (near + quintic(v) * (far - near)) * SCALE_2;
+}
+
+/**
+ * gradient2 along one row of a grid at y mm, waves in mm: the same numbers as `gradient2(x / waveX, y / waveY, seed)` at every
+ * column, in a tenth of the time, since a cell's corners are hashed once for all its columns.
+ */
+export function gradientRow(
+  { columns, x0, perMm }: Grid,
+  y: number,
+  waveX: number,
+  waveY: number,
+  seed: number,
+  into: Float64Array,
+): void {
+  const across = y / waveY;
+  const iy = Math.floor(across);
+  const v = across - iy;
+  const easeV = quintic(v);
+  let cell = Number.NaN;
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let d = 0;
+  for (let i = 0; i < columns; i++) {
+    const x = (x0 + (i + 0.5) / perMm) / waveX;
+    const ix = Math.floor(x);
+    if (ix !== cell) {
+      cell = ix;
+      a = hash(ix, iy, seed) & (DIRECTIONS - 1);
+      b = hash(ix + 1, iy, seed) & (DIRECTIONS - 1);
+      c = hash(ix, iy + 1, seed) & (DIRECTIONS - 1);
+      d = hash(ix + 1, iy + 1, seed) & (DIRECTIONS - 1);
+    }
+    const u = x - ix;
+    const nearLeft = GRADIENT_X[a] * u + GRADIENT_Y[a] * v;
+    const nearRight = GRADIENT_X[b] * (u - 1) + GRADIENT_Y[b] * v;
+    const farLeft = GRADIENT_X[c] * u + GRADIENT_Y[c] * (v - 1);
+    const farRight = GRADIENT_X[d] * (u - 1) + GRADIENT_Y[d] * (v - 1);
+    const easeU = quintic(u);
+    const near = nearLeft + easeU * (nearRight - nearLeft);
+    const far = farLeft + easeU * (farRight - farLeft);
+    into[i] = (near + easeV * (far - near)) * SCALE_2;
+  }
 }
 
 /** Sum of octaves of gradient2, each turned and twice as fine, `gain` as high; as strong as one octave at most. */

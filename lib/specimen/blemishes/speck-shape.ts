@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Colour, type Field, mixColour, mixMaterial } from "../field";
@@ -126,7 +126,7 @@ export function laySpeck(field: Field, speck: Speck): void {
   forEachPixel(field.grid, boxAround(cx, cy, reach), (k, x, y) => {
     const u = ((x - cx) * c + (y - cy) * s) / (radius * long);
     const v = (((y - cy) * c - (x - cx) * s) * long) / radius;
-    const plain = Math.hypot(u, v);
+    const plain = hypot(u, v);
     if (plain <= BED.reach + RAGGED) markPixel(field, speck, k, x, y, plain);
   });
 }

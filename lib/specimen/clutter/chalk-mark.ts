@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
 import { type Colour, mixMaterial } from "../field";
@@ -76,7 +76,7 @@ function smear(work: FaceWork, chalk: Chalk, wipe: Wipe, reach: number): void {
   const c = Math.cos(wipe.angle);
   const s = Math.sin(wipe.angle);
   // the streaks fade out before the box ends, or its sides would be seen
-  const far = Math.hypot(reach, 1.05 * wipe.half);
+  const far = hypot(reach, 1.05 * wipe.half);
   const box = boxAround(wipe.x, wipe.y, far);
   for (const field of patchesOf(work)) {
     const wide = grainOf(field, box, 0.8);

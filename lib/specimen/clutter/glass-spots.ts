@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
@@ -77,7 +77,7 @@ function layIsland(work: FaceWork, island: Island, raised: Map<number, number>, 
     const high = crease(k);
     const wander =
       0.62 * gradient2(x / (1.1 * radius), y / (1.1 * radius), seed) + 0.26 * gradient2(x / 0.5, y / 0.5, seed + 1);
-    const d = Math.hypot(along, across) / radius + wander + IN_CREASES * clamp(high, -1.2, 1.5);
+    const d = hypot(along, across) / radius + wander + IN_CREASES * clamp(high, -1.2, 1.5);
     const chip = gradient2(x / (0.8 * radius) + 9, y / (0.8 * radius), seed + 2) - 0.75 + 1.1 * island.chipped;
     const cover = ease(1 + soft, 1 - soft, d) * ease(0.3, 0, chip);
     const bed = ease(1.45, 0.85, d);

@@ -1,3 +1,4 @@
+import { hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { floatGrid, forEachPixel, gradient1, nearestColumn, nearestRow } from "../../surface";
 import type { Field } from "../field";
@@ -29,7 +30,7 @@ export function drawByHand(random: RandomStream, corners: readonly Point[], { sw
   for (let n = 1; n < corners.length; n++) {
     const [ax, ay] = corners[n - 1];
     const [bx, by] = corners[n];
-    const long = Math.hypot(bx - ax, by - ay);
+    const long = hypot(bx - ax, by - ay);
     const count = Math.max(1, Math.round(long / STEP));
     for (let m = n === 1 ? 0 : 1; m <= count; m++) {
       const at = length + (long * m) / count;
@@ -69,7 +70,7 @@ function visitPatch(field: Field, line: HandLine, reach: number, visit: Visit): 
   for (let n = 1; n < line.points.length; n++) {
     const [ax, ay] = line.points[n - 1];
     const [bx, by] = line.points[n];
-    const long = Math.hypot(bx - ax, by - ay) || 1e-9;
+    const long = hypot(bx - ax, by - ay) || 1e-9;
     const ux = (bx - ax) / long;
     const uy = (by - ay) / long;
     const start = travelled;

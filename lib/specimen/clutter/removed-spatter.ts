@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2, value1 } from "../../surface";
 import { mixColour, mixMaterial } from "../field";
@@ -66,7 +66,7 @@ function leaveSpot(work: FaceWork, spot: Spot, footprint: Footprint): void {
       const across = -(x - spot.x) * s + (y - spot.y) * c;
       const lobes =
         0.3 * gradient2(x / (1.2 * radius), y / (1.2 * radius), seed) + 0.1 * gradient2(x / 0.3, y / 0.3, seed + 1);
-      const d = Math.hypot(along / spot.stretch, across) / radius + lobes;
+      const d = hypot(along / spot.stretch, across) / radius + lobes;
       const halo = ease(2.5, 0.7, d) ** 2 * clamp(0.4 + 0.9 * gradient2(x / 1.2, y / 1.2, seed + 2), 0, 1);
       mixColour(field, k, TONES.scorch, 0.34 * halo);
       mixColour(field, k, TONES.scorchBlue, 0.1 * halo * ease(1.2, 1.8, d));

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, fractal2, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
@@ -82,7 +82,7 @@ export const rustPatch: FeatureBuilder = (request, random): Feature => {
           const u = ((x - middle) * c + (y - across) * s) / half;
           const v = ((y - across) * c - (x - middle) * s) / tall;
           const bend = 0.75 * gradient2(x / habit.lobe, y / habit.lobe, seed);
-          const d = Math.hypot(u, v) + bend + 0.3 * fractal2(x / 2.2, y / 2.2, seed + 6, 3, 0.6);
+          const d = hypot(u, v) + bend + 0.3 * fractal2(x / 2.2, y / 2.2, seed + 6, 3, 0.6);
           if (d > 1.9) return;
           // where a drop dried, its rim rusted most
           const body = isRing

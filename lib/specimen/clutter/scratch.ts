@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, value1 } from "../../surface";
 import { mixMaterial } from "../field";
@@ -75,7 +75,7 @@ function cut(work: FaceWork, furrow: Furrow, footprint: Footprint): void {
 function drawFurrows(random: RandomStream, from: Point, to: Point, depth: number, isChain: boolean): Furrow[] {
   const dx = to[0] - from[0];
   const dy = to[1] - from[1];
-  const long = Math.hypot(dx, dy) || 1;
+  const long = hypot(dx, dy) || 1;
   const bow = random.normal(0, 0.012) * long;
   const count = isChain ? 3 + random.integer(3) : random.chance(0.25) ? 2 : 1;
   const beat = isChain ? random.uniform(5.5, 9.5) : 0;

@@ -1,3 +1,4 @@
+import { hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, type Grid, gradient1 } from "../../surface";
 import type { FacePlan } from "../plan";
@@ -11,7 +12,7 @@ export const COVERED = 1;
 const FILLED = { single: -1.3, several: -1.5 };
 
 /** Half the straight line from toe to toe, mm. */
-export const halfChord = ({ baseLeg, standingLeg }: BeadSection): number => Math.hypot(baseLeg, standingLeg) / 2;
+export const halfChord = ({ baseLeg, standingLeg }: BeadSection): number => hypot(baseLeg, standingLeg) / 2;
 
 /** The joint laid out flat: the corner between the plates is a 90-degree groove, as deep as half the weld is wide. */
 export function laidOutJoint(

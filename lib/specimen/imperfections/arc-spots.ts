@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2 } from "../../surface";
 
@@ -148,5 +148,5 @@ export function spotDistance(spot: Spot, seed: number, x: number, y: number): nu
   const along = (dx * c + dy * s) / Math.sqrt(spot.stretch);
   const across = (-dx * s + dy * c) * Math.sqrt(spot.stretch);
   const lobes = 0.22 * gradient2(x / (1.3 * spot.radius), y / (1.3 * spot.radius), seed);
-  return (Math.hypot(along, across) / spot.radius) * (1 + lobes + 0.07 * gradient2(x / 0.5, y / 0.5, seed + 1));
+  return (hypot(along, across) / spot.radius) * (1 + lobes + 0.07 * gradient2(x / 0.5, y / 0.5, seed + 1));
 }

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2 } from "../../surface";
 
@@ -104,7 +104,7 @@ export function seenFrom(shape: BurntHole, dx: number, dy: number): Seen {
   const turnS = Math.sin(shape.turn);
   const u = (wx * turnC + wy * turnS) / shape.radiusX;
   const v = (-wx * turnS + wy * turnC) / shape.radiusY;
-  const r = Math.hypot(u, v) || 1e-6;
+  const r = hypot(u, v) || 1e-6;
   const direction = { c: u / r, s: v / r };
   return shape.manner === "keyhole"
     ? { ...withSlot(shape, r, u, v), ...direction }
@@ -204,7 +204,7 @@ export function withBeads(
   let z = height;
   beads.forEach((bead, n) => {
     const away =
-      Math.hypot(dx - bead.dx, dy - bead.dy) /
+      hypot(dx - bead.dx, dy - bead.dy) /
       (bead.radius * (1 + 0.3 * gradient2(dx / 0.6, dy / 0.6, shape.seed + 40 + n)));
     if (away >= 1.6) return;
     const drop = rim + bead.radius * (0.15 + 0.95 * Math.sqrt(Math.max(0, 1 - away * away)));

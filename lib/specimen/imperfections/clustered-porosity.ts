@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { toeAt } from "../runs/edit";
 import type { FeatureBuilder } from "../work";
@@ -65,7 +65,7 @@ function clusterSpots(random: RandomStream, length: number, largest: number): Sp
       const inside = Math.abs(x) + diameter / 2 < 0.54 * length;
       const free = spots.every((s, n) => {
         const clear = n === 0 ? ROUND_LARGEST : apart;
-        return Math.hypot(s.x - x, s.y - y) > clear * (s.diameter + diameter) + NECK;
+        return hypot(s.x - x, s.y - y) > clear * (s.diameter + diameter) + NECK;
       });
       if (inside && free) {
         spots.push({ x, y, diameter });

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
 import { lapAt } from "../runs/fusion";
@@ -67,7 +67,7 @@ export function paintColdLap(field: Field, lap: ColdLap, touched: readonly Touch
   forEachPixel(field.grid, box, (k, x, y) => {
     if (field.run[k] !== lap.run + 1) return;
     const behind = (x - lap.x + lap.direction) / 4.5;
-    const away = Math.hypot(behind, (y - lap.y) / lap.halfWidth) + 0.5 * gradient2(x / 2, y / 1.6, lap.seed + 9);
+    const away = hypot(behind, (y - lap.y) / lap.halfWidth) + 0.5 * gradient2(x / 2, y / 1.6, lap.seed + 9);
     mixMaterial(field, k, TONES.oxide, 0.55, 0.35, (0.06 + 0.24 * lap.cold) * ease(1, 0.3, away));
   });
   for (const { k, share } of touched) {

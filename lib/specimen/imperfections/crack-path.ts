@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, sampleAt } from "../../surface";
 import type { Field } from "../field";
@@ -20,7 +20,7 @@ export function crackPath(
   facet = 0.55,
   jagged = 0.24,
 ): Point[] {
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const length = hypot(b[0] - a[0], b[1] - a[1]);
   const tx = (b[0] - a[0]) / length;
   const ty = (b[1] - a[1]) / length;
   const seed = random.seed();
@@ -53,7 +53,7 @@ export function settleIntoCreases(field: Field, points: readonly Point[], reach:
     if (n === 0 || n === points.length - 1) return point;
     const [ax, ay] = points[n - 1];
     const [bx, by] = points[n + 1];
-    const length = Math.hypot(bx - ax, by - ay) || 1;
+    const length = hypot(bx - ax, by - ay) || 1;
     const nx = -(by - ay) / length;
     const ny = (bx - ax) / length;
     let best = Number.POSITIVE_INFINITY;

@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import type { Point } from "../truth";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
@@ -17,7 +17,7 @@ const CREASE_REACH = 0.45;
 const WIDEST_GROUP = 3;
 
 const isApart = (points: readonly Point[], others: readonly (readonly Point[])[]): boolean =>
-  others.every((other) => other.every(([ox, oy]) => points.every(([x, y]) => Math.hypot(x - ox, y - oy) > APART)));
+  others.every((other) => other.every(([ox, oy]) => points.every(([x, y]) => hypot(x - ox, y - oy) > APART)));
 
 /** One short crack about (x, y): along, across or aslant, never outside the ends of the group. */
 function shortCrack(random: RandomStream, x: number, y: number, ends: readonly [number, number]): Point[] {

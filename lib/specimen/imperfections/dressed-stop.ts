@@ -1,4 +1,4 @@
-import { clamp, ease, tabulate } from "../../math";
+import { clamp, ease, hypot, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
 import { floatGrid, forEachPixel, gradient1, gradient2, nearestColumn, nearestRow, value1 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -86,10 +86,10 @@ function grind(work: FaceWork, place: RestartPlace, touches: readonly Touch[]): 
     const centreY = cy - DISC * Math.sin(angle);
     forEachPixel(strip.grid, box, (k, x, y, _, j) => {
       if (strip.bead[k] < 0.3) return;
-      const r = Math.hypot(x - centreX, y - centreY);
+      const r = hypot(x - centreX, y - centreY);
       const along = r * 0.09 + gradient2(x / 9, y / 6, seed + 8);
       const lines = 0.2 * gradient2(along, r / 0.4, seed) + 0.28 * gradient2(along, r / 1.2, seed + 1);
-      const oval = Math.hypot((x - cx) / reachX, (y - cy) / reachY);
+      const oval = hypot((x - cx) / reachX, (y - cy) / reachY);
       if (oval > RUNS_OUT) return;
       const d = oval * (1 + 0.4 * gradient2(x / 5, y / 3, seed + 2)) + lines * ease(0.1, 0.9, oval);
       if (d > 1.4) return;

@@ -1,4 +1,4 @@
-import { ease, mix } from "../../math";
+import { ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2 } from "../../surface";
 import type { JointPosition } from "../../weld";
@@ -94,7 +94,7 @@ export function distance(drip: Drip, down: readonly [number, number], dx: number
   const fallen = dx * down[0] + dy * down[1];
   const hung = fallen > 0 ? -drip.lean * 0.5 * fallen : -drip.lean * 0.35 * fallen;
   // the tip bends away while the foot stays
-  const bent = ease(1.1, 0, Math.hypot(dx, dy) / drip.radius) * drip.radius;
+  const bent = ease(1.1, 0, hypot(dx, dy) / drip.radius) * drip.radius;
   const px = dx - down[0] * hung - drip.tip[0] * bent;
   const py = dy - down[1] * hung - drip.tip[1] * bent;
   const along = (px * c + py * s) / stretch;
@@ -104,7 +104,7 @@ export function distance(drip: Drip, down: readonly [number, number], dx: number
     0.4 * gradient2(dx / 2.2, dy / 2.2, drip.seed) +
     0.05 * gradient2(dx / 1.2, dy / 1.2, drip.seed + 1) +
     0.008 * gradient2(dx / 0.45, dy / 0.45, drip.seed + 6);
-  return Math.hypot(along, across) / (drip.radius * uneven);
+  return hypot(along, across) / (drip.radius * uneven);
 }
 
 /** Height share at a distance: a tip between icicle and knob, a steep flank, a foot that runs out hollow into the bead. */

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, fractal2, gradient1, gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -186,8 +186,8 @@ function bowlProfile(hole: GasHole, angle: number, q: number): number {
 
 /** Depth as a share of the whole in a dimple with a pinhole, (a, b) in radii. */
 function dimpleProfile({ dimple, ...pin }: NonNullable<GasHole["pinhole"]>, a: number, b: number): number {
-  const d = Math.hypot(a, b);
-  const inPin = Math.max(0, 1 - (Math.hypot(a - pin.a, b - pin.b) / pin.radius) ** 2);
+  const d = hypot(a, b);
+  const inPin = Math.max(0, 1 - (hypot(a - pin.a, b - pin.b) / pin.radius) ** 2);
   return dimple * Math.max(0, 1 - d ** 4) + (1 - dimple) * Math.sqrt(inPin);
 }
 
@@ -220,7 +220,7 @@ export function cutGasHole(field: Field, hole: GasHole): HoleTrace {
     const dx = px - x;
     const dy = py - y;
     const { a, b, angle } = mouthPosition(hole, dx, dy);
-    const d = Math.hypot(a, b);
+    const d = hypot(a, b);
     if (d > DISTURBED) return;
     const fall = ease(DISTURBED, 1, d);
     // a large one would draw the ripples round it out to a star

@@ -1,4 +1,4 @@
-import { median } from "../../math";
+import { hypot, median } from "../../math";
 import { columnX, nearestRow, rowY } from "../../surface";
 import type { Range, Side } from "../measure";
 import { toeAt } from "../runs/edit";
@@ -24,7 +24,7 @@ function colourfulness({ strip }: Pick<FaceWork, "strip">, k: number): number {
   const green = Math.log(strip.green[k] + 0.004);
   const red = Math.log(strip.red[k] + 0.004) - green;
   const blue = Math.log(strip.blue[k] + 0.004) - green;
-  return Math.hypot(red, blue);
+  return hypot(red, blue);
 }
 
 function lookAt(work: FaceWork, side: Side, i: number): SeenColumn {

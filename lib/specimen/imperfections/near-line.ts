@@ -1,4 +1,4 @@
-import { clamp } from "../../math";
+import { clamp, hypot } from "../../math";
 import { forEachPixel } from "../../surface";
 import type { Field } from "../field";
 import type { Point } from "../truth";
@@ -44,7 +44,7 @@ export function pixelsNear(
       const footY = ay + t * uy;
       const ex = x - footX;
       const ey = y - footY;
-      const distance = Math.hypot(ex, ey);
+      const distance = hypot(ex, ey);
       if (distance > reach) return;
       const old = found.get(k);
       if (old && old.distance <= distance) return;

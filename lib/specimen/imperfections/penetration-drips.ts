@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import { forEachPixel, gradient1, gradient2, nearestColumn } from "../../surface";
 import { mixMaterial } from "../field";
 import { measureCrown } from "../measure";
@@ -62,7 +62,7 @@ export const buildPenetrationDrips: FeatureBuilder = (request, random) => {
         drip.neck *
         Math.exp(-(((d - 1.05) / 0.2) ** 2)) *
         clamp(0.5 + 1.4 * gradient2(x / 1.3, y / 1.3, drip.seed + 5), 0, 1);
-      strip.z[k] = base + 0.5 * (over + Math.hypot(over, 0.6)) * ease(0.015, 0.12, profile) - necked;
+      strip.z[k] = base + 0.5 * (over + hypot(over, 0.6)) * ease(0.015, 0.12, profile) - necked;
       strip.clean[k] = Math.max(strip.clean[k], ease(0.02, 0.15, profile));
       touched.push({ k, share: ease(0.06, 0.4, profile), up: profile, x, y });
     });

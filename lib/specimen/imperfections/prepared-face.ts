@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1, gradient2 } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -11,7 +11,7 @@ const CORNER_ROUNDED = 0.14;
  * within, and rounded in between, because a corner sharper than a pixel would be drawn as a staircase.
  */
 export const roundedFall = (inside: number): number =>
-  0.5 * (inside + Math.hypot(inside, CORNER_ROUNDED)) * ease(-0.55, -0.2, inside);
+  0.5 * (inside + hypot(inside, CORNER_ROUNDED)) * ease(-0.55, -0.2, inside);
 
 /** How the plate's edge was prepared: ground with a disc, flame-cut (drag lines), or left with scale and slag on it. */
 export type Manner = "ground" | "flame-cut" | "scaled";

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, nearestRow, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -73,7 +73,7 @@ function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): vo
   const wide = Math.max(1.9 * half, 1.25 * runHalf);
   const box = { x0: x - long, x1: x + long, y0: y - wide, y1: y + wide };
   forEachPixel(grid, box, (k, px, py) => {
-    const away = Math.hypot((px - x) / long, (py - y) / wide);
+    const away = hypot((px - x) / long, (py - y) / wide);
     let sum = 0;
     for (let n = 0; n < 8; n++) {
       const far = n % 2 ? ROUNDED : 0.55 * ROUNDED;
@@ -131,7 +131,7 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     const skewed = s < off ? (off - s) / (1 + off) : (s - off) / (1 - off);
     const uneven = 1 + 0.2 * gradient2(x / 2.6, y / 2.1, hollow.seed + 5) + 0.2 * gradient1(x / 3.1, hollow.seed + 8);
     const bowl =
-      Math.hypot(skewed, Math.max(0, along) / 0.8) *
+      hypot(skewed, Math.max(0, along) / 0.8) *
       (1 + 0.24 * gradient2(x / (0.7 * hollow.half), y / (0.8 * hollow.half), hollow.seed + 13));
     const trough = hollow.depth * Math.max(0, 1 - bowl ** hollow.power) * Math.max(0.35, uneven);
     const drop = trough - 0.92 * hollow.crown * (1 - s * s) * risen;

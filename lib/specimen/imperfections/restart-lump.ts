@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -61,7 +61,7 @@ function placeIn(lump: RestartLump, px: number, py: number): { d: number; angle:
   const a = ((px - lump.x) * c + (py - lump.y) * s) / lump.long;
   const b = ((py - lump.y) * c - (px - lump.x) * s) / lump.short;
   const angle = Math.atan2(b, a);
-  const far = Math.hypot(a, b);
+  const far = hypot(a, b);
   const lobes =
     0.22 * gradient2(0.9 * Math.cos(angle) + 3.3, 0.9 * Math.sin(angle), lump.seed) +
     0.1 * gradient2(2.2 * Math.cos(angle), 2.2 * Math.sin(angle) + 5, lump.seed + 1) +

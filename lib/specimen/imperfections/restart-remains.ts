@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -68,7 +68,7 @@ export function cutRemains(field: Field, remains: Remains): RemainsTrace {
     const b = ((py - remains.y) * c - (px - remains.x) * s) / remains.short;
     const fine = Math.min(0.5, 0.8 * remains.long);
     const uneven = 0.3 * gradient2(px / fine, py / fine, remains.seed);
-    const d = Math.hypot(a, b) + (remains.kind === "slag" ? 1.5 : 0.8) * uneven;
+    const d = hypot(a, b) + (remains.kind === "slag" ? 1.5 : 0.8) * uneven;
     if (remains.kind === "pinhole") {
       if (d > 1.6) return;
       z[k] -= d < 1 ? PINHOLE.depth * (1 - d * d) ** 0.8 + PINHOLE.sunk : PINHOLE.sunk * ease(1.6, 1, d);

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { columnX, forEachPixel, gradient1, gradient2, nearestColumn } from "../../surface";
 import { mixMaterial } from "../field";
@@ -75,7 +75,7 @@ function drawCells(
     const off = isStray ? random.normal(0, 0.4) : swarm.across + random.normal(0, swarm.spreadAcross);
     const y = run.centre[i] + run.halfWidth[i] * clamp(off, -0.82, 0.82);
     const wall = isEnd || isStray ? WALL.free : random.chance(0.6) ? WALL.run : WALL.free;
-    if (cells.some((c, n) => Math.hypot(c.x - x, c.y - y) < (n < 2 ? WALL.free : wall) * (c.radius + radius))) continue;
+    if (cells.some((c, n) => hypot(c.x - x, c.y - y) < (n < 2 ? WALL.free : wall) * (c.radius + radius))) continue;
     cells.push({
       x,
       y,
@@ -99,7 +99,7 @@ function spongeShare(
   seed: number,
 ): number {
   const across = (y - run.centre[i]) / (1.15 * run.halfWidth[i]);
-  return ease(1.18, 0.62, Math.hypot((x - middle) / half, across) + 0.3 * gradient2(x / 1.6, y / 1.3, seed));
+  return ease(1.18, 0.62, hypot((x - middle) / half, across) + 0.3 * gradient2(x / 1.6, y / 1.3, seed));
 }
 
 /**

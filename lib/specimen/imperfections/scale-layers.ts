@@ -23,19 +23,22 @@ const STEP = 0.3;
 function flakeAt(x: number, y: number, size: number, seed: number): { crack: number; own: number } {
   const u = x / size + 0.4 * fractal2(x / (0.9 * size), y / (0.9 * size), seed + 5, 3, 0.6);
   const v = y / (0.8 * size) + 0.4 * fractal2(x / (0.9 * size), y / (0.9 * size), seed + 6, 3, 0.6);
-  let first = 9;
-  let second = 9;
+  // squares of the distances to the nearest two middles
+  let first = 81;
+  let second = 81;
   let own = 0;
   for (let j = Math.floor(v) - 1; j <= Math.floor(v) + 1; j++)
     for (let i = Math.floor(u) - 1; i <= Math.floor(u) + 1; i++) {
-      const away = Math.hypot(u - i - hash01(i, j, seed), v - j - hash01(i, j, seed + 1));
+      const du = u - i - hash01(i, j, seed);
+      const dv = v - j - hash01(i, j, seed + 1);
+      const away = du * du + dv * dv;
       if (away < first) {
         second = first;
         first = away;
         own = hash01(i, j, seed + 2);
       } else if (away < second) second = away;
     }
-  return { crack: 0.5 * (second - first) * size, own };
+  return { crack: 0.5 * (Math.sqrt(second) - Math.sqrt(first)) * size, own };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, hash01, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -86,7 +86,7 @@ function placeIn(pipe: ShrinkagePipe, px: number, py: number): { d: number; stee
     pipe.torn * gradient2(px / small, py / small, seed + 2);
   // one wall overhangs, the other is a ramp
   const steep = clamp(0.5 + 0.9 * (pipe.offA * ca + pipe.offB * sa), 0, 1);
-  return { d: Math.hypot(a, b) / Math.max(0.45, edge), steep, angle };
+  return { d: hypot(a, b) / Math.max(0.45, edge), steep, angle };
 }
 
 /** Ridges of the skin drawn into the hole as it shrank, -1..1: uneven rays that fork and die away. */
@@ -110,7 +110,7 @@ export function cutShrinkagePipe(field: Field, pipe: ShrinkagePipe): PipeTrace {
   forEachPixel(grid, box, (k, px, py) => {
     const { d, steep, angle } = placeIn(pipe, px, py);
     const far =
-      (Math.hypot(px - pipe.x, py - pipe.y) / (radius * pipe.sunkReach)) * (1 + 0.4 * gradient1(angle * 0.9, seed + 5));
+      (hypot(px - pipe.x, py - pipe.y) / (radius * pipe.sunkReach)) * (1 + 0.4 * gradient1(angle * 0.9, seed + 5));
     if (far > 1 && d > 1) return;
     const fall = (1 - Math.min(1, far) ** 2) ** 2;
     let height = z[k] - pipe.sunk * fall * (0.7 + 0.6 * gradient2(px / 1.1, py / 0.9, seed + 6));

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import type { Field } from "../field";
@@ -32,7 +32,7 @@ export function cutCell(field: Field, cell: Cell, seed: number, mark: (k: number
       const dy = y - cell.y + crumbled(x, y, 1);
       const along = (dx * c + dy * s) / Math.sqrt(cell.stretch);
       const across = (-dx * s + dy * c) * Math.sqrt(cell.stretch);
-      const d = Math.hypot(along, across) / cell.radius;
+      const d = hypot(along, across) / cell.radius;
       if (d >= 1) return;
       const steep = clamp(0.5 + gradient2(x / 0.9, y / 0.9, seed + 9), 0, 1);
       const grit = 1 + 0.28 * gradient2(x / 0.3, y / 0.3, seed + 10);
@@ -76,7 +76,7 @@ export function raiseBlister(field: Field, { x, y, radius, height, isTorn }: Bli
     if (field.bead[k] < 0.5) return;
     const uneven =
       1 + 0.5 * gradient2(px / 0.8, py / 0.8, seed + 60) + 0.2 * gradient2(px / 0.35, py / 0.35, seed + 61);
-    const d = (Math.hypot(px - x, py - y) / radius) * uneven;
+    const d = (hypot(px - x, py - y) / radius) * uneven;
     if (d >= 1) return;
     const dome = (1 - d * d) ** 0.8;
     const wrinkled = 1 + 0.3 * gradient2(px / 0.3, py / 0.3, seed + 62);

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
@@ -36,7 +36,7 @@ function meltSpot(field: Field, spot: Spot, seed: number): void {
     const rim = uneven * Math.exp(-(((d - 1.1) / 0.2) ** 2));
     field.z[k] += Math.min(RIM, 0.2 * spot.depth) * small * rim - spot.depth * Math.max(0, 1 - d * d) ** 0.95;
     if (d < 1) {
-      const r = Math.hypot(x - last.x, y - last.y);
+      const r = hypot(x - last.x, y - last.y);
       const rings = Math.cos(r * 15 + 3 * gradient2(x / 1.1, y / 1.1, seed + 5));
       field.z[k] += 0.01 * small * rings * (1 - d) + 0.006 * small * gradient2(x / 0.3, y / 0.3, seed + 3);
     }

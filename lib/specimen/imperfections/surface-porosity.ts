@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2 } from "../../surface";
 import type { FaceWork, FeatureBuilder, FeatureRequest } from "../work";
@@ -44,7 +44,7 @@ function scatter(work: FaceWork, request: FeatureRequest, random: RandomStream):
       const half = Math.min(WIDEST, 0.5 * (high - low));
       const y = 0.5 * (low + high) + SPREAD * Math.max(0, half - diameter / 2) * random.uniform(-1, 1);
       const isThin = n > 2 && gradient2(x / 6, y / 4, seed) < random.uniform(-1.2, 0.2);
-      if (isThin || spots.some((s) => Math.hypot(s.x - x, s.y - y) < 0.6 * (s.diameter + diameter) + NECK)) continue;
+      if (isThin || spots.some((s) => hypot(s.x - x, s.y - y) < 0.6 * (s.diameter + diameter) + NECK)) continue;
       spots.push({ x, y, diameter, open: n === 0 });
       break;
     }

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { fractal1, fractal2, gradient2 } from "../../surface";
 import type { FeatureRequest } from "../work";
@@ -172,7 +172,7 @@ function tornOut(tear: Tear, x: number, y: number, fibre: number): { low: number
   for (const pit of tear.pits) {
     if (Math.abs(x - pit.x) > 2 * pit.halfLong + 3) continue;
     const [p, q] = within(pit, x, y);
-    const r = Math.hypot(p, q);
+    const r = hypot(p, q);
     if (r > 1.6) continue;
     const to = q * tear.edge;
     const shelves = 0.07 * Math.round(3.2 * (1 - r) + 0.8 * fibre);
@@ -193,7 +193,7 @@ function standing(tear: Tear, x: number, y: number, fibre: number): { high: numb
   for (const one of tear.lumps) {
     if (Math.abs(x - one.x) > 2 * one.halfLong + 2) continue;
     const [p, q] = within(one, x, y);
-    const d = Math.hypot(p, q);
+    const d = hypot(p, q);
     if (d > 1.05) continue;
     const dome = one.high * Math.max(0, 1 - d * d) ** 0.62;
     const plane = one.high * one.broken * (1 + one.tilt * p + 0.5 * one.tilt * q) + 0.07 * fibre;

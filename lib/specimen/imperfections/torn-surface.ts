@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { Region } from "../measure";
@@ -99,7 +99,7 @@ function paintTint(work: FaceWork, placed: Placed): void {
   const { length, width, seed, tint } = placed.tear;
   for (const field of patchesOf(work)) {
     forEachPlace(field, placed, TINTED, (k, x, y) => {
-      const out = Math.hypot(Math.max(0, Math.abs(x) - 0.42 * length), Math.max(0, Math.abs(y) - 0.3 * width));
+      const out = hypot(Math.max(0, Math.abs(x) - 0.42 * length), Math.max(0, Math.abs(y) - 0.3 * width));
       const patch = gradient2(x / 4.5, y / 3.5, seed + 35);
       const d = out + 1.6 * patch + 0.5 * gradient2(x / 1.1, y / 1.1, seed + 36);
       if (d > TINTED) return;

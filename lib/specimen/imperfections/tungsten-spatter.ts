@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient2, sampleAt } from "../../surface";
 import { mixMaterial } from "../field";
@@ -61,7 +61,7 @@ function setGrain({ strip }: FaceWork, grain: Grain, x0: number, y0: number): vo
     const dx = x - x0;
     const dy = y - y0;
     const angular = 1 + 0.26 * gradient2((0.9 * dx) / radius, (0.9 * dy) / radius, seed);
-    const d = (Math.hypot((dx * c + dy * s) / stretch, dy * c - dx * s) / radius) * angular;
+    const d = (hypot((dx * c + dy * s) / stretch, dy * c - dx * s) / radius) * angular;
     const haze = d * (1 + 0.3 * gradient2(dx / radius / 1.6, dy / radius / 1.6, seed + 1));
     if (haze < RING && d >= 1) {
       mixMaterial(strip, k, TONES.straw, 0.44, 0.6, 0.32 * hot * ease(RING, 3.1, haze) * ease(2.1, 3, haze));

@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2 } from "../../surface";
 import { mixMaterial } from "../field";
@@ -102,7 +102,7 @@ function grindHollow(work: FaceWork, hollow: Hollow, depth: number, x0: number, 
   });
   const scale = most > 0 ? 1 / most : 0;
   return found.map(({ k, x, y, cup, inside }) => {
-    const r = Math.hypot(x - arcX, y - arcY);
+    const r = hypot(x - arcX, y - arcY);
     const wander = gradient2(x / 14, r / 0.5, seed + 4);
     const scratch = 0.6 * gradient1(r / 0.4, seed + 2) + 0.5 * gradient1(r / 1.1, seed + 3) + 0.7 * wander;
     const rise = FLANK.slope * inside + 0.05 * inside * inside;

@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient1 } from "../../surface";
 import type { Point } from "../truth";
@@ -71,7 +71,7 @@ function drawRoofs(random: RandomStream, length: number): [number, number][] {
 function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: RandomStream): GasTrack {
   const half = (width / 2) * random.uniform(0.8, 1.05);
   const seed = random.seed();
-  const length = Math.hypot(head[0] - tail[0], head[1] - tail[1]);
+  const length = hypot(head[0] - tail[0], head[1] - tail[1]);
   const winding = Math.min(0.45, 0.09 * length) * random.uniform(0.6, 1.4);
   const bend = random.uniform(0.62, 1.2);
   const steps = Math.max(4, Math.round(length / STEP));

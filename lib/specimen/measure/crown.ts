@@ -1,7 +1,7 @@
 import { median } from "../../math";
-import { columnX } from "../../surface";
+import { columnX, rowOf, rowY } from "../../surface";
 import type { Finished, Measured, Range } from "./finished";
-import { plateChord } from "./plate-line";
+import { plateBeside, plateChord } from "./plate-line";
 import { columnsIn, gather, type Sounding, soundColumn } from "./sounding";
 import { toeNear } from "./toe";
 
@@ -39,7 +39,7 @@ export function measureCrown(face: Finished, search: AcrossSearch): Measured | n
 export function crownsShown(face: Finished, xs: readonly number[]): number[] {
   const reach = BLADE + CROWN_EVENED;
   const columns = columnsIn(face.strip, { from: Math.min(...xs) - reach, to: Math.max(...xs) + reach });
-  const heights = columns.map((i) => crownAt(face, i, Number.POSITIVE_INFINITY)?.value ?? Number.NaN);
+  const heights = columns.map((i) => crownHeight(face, i));
   const half = Math.round(CROWN_EVENED * face.strip.grid.perMm);
   const evened = heights.map((_, n) =>
     median(heights.slice(Math.max(0, n - half), n + half + 1).filter((height) => !Number.isNaN(height))),
@@ -66,4 +66,22 @@ function crownAt(face: Finished, i: number, threshold: number): Sounding | null 
   if (Number.isNaN(low) || Number.isNaN(high)) return null;
   const chord = plateChord(face, x, low, high);
   return soundColumn(face.strip, i, low, high, threshold, (z, y) => z - chord(y));
+}
+
+/** The largest height in a column above the line between the plates at both toes, mm; NaN where there is no weld. */
+function crownHeight(face: Finished, i: number): number {
+  const { grid, z } = face.strip;
+  const x = columnX(grid, i);
+  const low = toeNear(face, -1, x, TOE_AVERAGED);
+  const high = toeNear(face, 1, x, TOE_AVERAGED);
+  if (Number.isNaN(low) || Number.isNaN(high)) return Number.NaN;
+  const level = plateBeside(face, -1, x)(low);
+  const slope = (plateBeside(face, 1, x)(high) - level) / (high - low);
+  const last = Math.min(grid.rows - 1, Math.floor(rowOf(grid, high)));
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let j = Math.max(0, Math.ceil(rowOf(grid, low))); j <= last; j++) {
+    const height = z[j * grid.columns + i] - (level + slope * (rowY(grid, j) - low));
+    if (height > highest) highest = height;
+  }
+  return highest;
 }

@@ -1,4 +1,4 @@
-import { median } from "../../math";
+import { hypot, median } from "../../math";
 import { forEachPixel, sampleAt } from "../../surface";
 import type { Point } from "../truth";
 import type { Heights } from "./finished";
@@ -88,7 +88,7 @@ export function measureHole(field: Heights, x: number, y: number, radius: number
   let deepest: Point = [x, y];
   forEachPixel(grid, around(x, y, radius), (k, px, py) => {
     const below = rim(px - x, py - y) - z[k];
-    if (below <= depth || Math.hypot(px - x, py - y) > radius) return;
+    if (below <= depth || hypot(px - x, py - y) > radius) return;
     depth = below;
     deepest = [px, py];
   });
@@ -103,7 +103,7 @@ export function measureHole(field: Heights, x: number, y: number, radius: number
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   forEachPixel(grid, around(x, y, reach), (k, px, py) => {
-    if (rim(px - x, py - y) - z[k] <= MOUTH_LEVEL * depth || Math.hypot(px - x, py - y) > reach) return;
+    if (rim(px - x, py - y) - z[k] <= MOUTH_LEVEL * depth || hypot(px - x, py - y) > reach) return;
     count++;
     sumX += px;
     sumY += py;

@@ -1,7 +1,6 @@
 import { clamp, ease, tabulate } from "../../math";
 import { columnX, fractal1, gradient1, noiseField, rowsBetween, rowY, withGridRoom } from "../../surface";
-import { type Field, mixMaterial } from "../field";
-import { scaled } from "../imperfections/tones";
+import { type Field, mixLit } from "../field";
 import type { FaceWork } from "../work";
 import { grindBand } from "./ground-band";
 import { patchesOf } from "./patches";
@@ -66,14 +65,7 @@ function brushPatch(work: FaceWork, field: Field, { seed, bare, reach, hard }: B
       if (brushed <= 0.01) continue;
       const streak = clamp(0.45 + 0.6 * wire[k], 0, 1);
       const polished = brushed * hard * clamp(0.7 + 0.6 * press[k], 0.1, 1);
-      mixMaterial(
-        field,
-        k,
-        scaled(TONES.scaleThin, 0.78 + 0.24 * streak),
-        0.36,
-        0.36,
-        polished * (0.3 + 0.35 * streak),
-      );
+      mixLit(field, k, TONES.scaleThin, 0.78 + 0.24 * streak, 0.36, 0.36, polished * (0.3 + 0.35 * streak));
       const near = ease(
         groove + bare + 0.9,
         groove + bare - 0.4,
@@ -86,7 +78,7 @@ function brushPatch(work: FaceWork, field: Field, { seed, bare, reach, hard }: B
       brushAngle[k] = 0;
       z[k] -= 0.012 * share - 0.003 * wire[k] * polished;
       if (share <= 0.01) continue;
-      mixMaterial(field, k, scaled(TONES.groundSteel, 0.76 + 0.14 * streak), 0.44, 0.66, 0.9 * share);
+      mixLit(field, k, TONES.groundSteel, 0.76 + 0.14 * streak, 0.44, 0.66, 0.9 * share);
     }
   }
 }

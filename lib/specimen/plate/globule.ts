@@ -1,4 +1,4 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2, sampleAt } from "../../surface";
 import { type Field, mixMaterial } from "../field";
@@ -86,7 +86,7 @@ export function placeGlobule(work: FaceWork, place: GlobulePlace, random: Random
     const along = (dx * cosine + dy * sine) / stretch;
     const across = dy * cosine - dx * sine;
     const lobed = 1 + lobes * gradient2((0.8 * dx) / radius, (0.8 * dy) / radius, seed);
-    const d = (Math.hypot(along, across) / radius) * lobed;
+    const d = (hypot(along, across) / radius) * lobed;
     if (globule.gone) leaveSpot(field, k, d);
     else raise(field, k, d, dx, dy, globule, ground);
   });

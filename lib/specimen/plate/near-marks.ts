@@ -1,4 +1,4 @@
-import { clamp, ease } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { fractal2, gradient1, gradient2, value1 } from "../../surface";
 import { type Colour, mixMaterial } from "../field";
@@ -60,7 +60,7 @@ function dent(work: FaceWork, [x, y]: Point, random: RandomStream): void {
     if (field.bead[k] > 0.1 || field.clean[k] > 0.05) return;
     const u = ((px - x) * c + (py - y) * s) / (radius * stretch);
     const v = ((py - y) * c - (px - x) * s) / radius;
-    const d = Math.hypot(u, v) * (1 + 0.3 * gradient2(px / (0.8 * radius), py / (0.8 * radius), seed));
+    const d = hypot(u, v) * (1 + 0.3 * gradient2(px / (0.8 * radius), py / (0.8 * radius), seed));
     if (d > 1.5) return;
     const core = Math.exp(-3 * d * d);
     // the rim stands where the metal was pushed to
@@ -82,7 +82,7 @@ function blow(work: FaceWork, [x, y]: Point, random: RandomStream): void {
     if (field.bead[k] > 0.1 || field.clean[k] > 0.05) return;
     const u = ((px - x) * c + (py - y) * s) / radius;
     const v = ((py - y) * c - (px - x) * s) / radius;
-    const d = Math.hypot(u, v) + 0.07 * gradient2(px / 1.1, py / 1.1, seed);
+    const d = hypot(u, v) + 0.07 * gradient2(px / 1.1, py / 1.1, seed);
     if (d > 1.15) return;
     // one edge bit, the opposite one hardly touched
     const pressed = ease(-0.5, 0.9, u) * clamp(0.8 + 0.5 * gradient2(px / 0.7, py / 0.7, seed + 1), 0.2, 1);
@@ -101,7 +101,7 @@ function bloom(work: FaceWork, [x, y]: Point, random: RandomStream): void {
   forEachPlatePixel(work, boxAround(x, y, 2 * radius * stretch, 2 * radius), (field, k, px, py) => {
     if (field.clean[k] > 0.05) return;
     const d =
-      Math.hypot((px - x) / stretch, py - y) / radius +
+      hypot((px - x) / stretch, py - y) / radius +
       0.55 * fractal2(px / (1.3 * radius), py / (1.3 * radius), seed, 3, 0.6);
     if (d > 1.6) return;
     const cloud = clamp(0.4 + 1.2 * fractal2(px / 0.5, py / 0.5, seed + 3, 3, 0.75), 0, 1);
@@ -156,7 +156,7 @@ function dot(work: FaceWork, [x, y]: Point, random: RandomStream): void {
     if (field.bead[k] > 0.1 || field.clean[k] > 0.05) return;
     const along = (px - x) * c + (py - y) * s;
     const across = (py - y) * c - (px - x) * s;
-    const d = Math.hypot(along / stretch, across) / radius + 0.3 * fractal2(px / 0.9, py / 0.9, seed, 2);
+    const d = hypot(along / stretch, across) / radius + 0.3 * fractal2(px / 0.9, py / 0.9, seed, 2);
     // the stick slid: it leaves its colour in streaks, and the plate shows through all over
     const caught = 0.5 * gradient2(along / 1.6, across / 0.3, seed + 1) + 0.4 * gradient2(px / 1.1, py / 1.1, seed + 2);
     const cover = ease(1.2, 0.3, d) * ease(-0.5, 0.9, caught + 0.75 - worn);

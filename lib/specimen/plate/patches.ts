@@ -1,5 +1,5 @@
-import { clamp, tabulate } from "../../math";
-import { columnOf, columnX, forEachPixel, type Grid } from "../../surface";
+import { clamp, keepWarm, tabulate } from "../../math";
+import { columnOf, columnX, type Grid, pixelsIn, rowY } from "../../surface";
 import type { Field } from "../field";
 import type { FaceWork } from "../work";
 
@@ -26,7 +26,15 @@ export function forEachPlatePixel(
   box: Box,
   visit: (field: Field, k: number, x: number, y: number) => void,
 ): void {
-  for (const field of patchesOf(work)) forEachPixel(field.grid, box, (k, x, y) => visit(field, k, x, y));
+  keepWarm(visit);
+  for (const field of patchesOf(work)) {
+    const { grid } = field;
+    const { i0, i1, j0, j1 } = pixelsIn(grid, box);
+    for (let j = j0; j <= j1; j++) {
+      const y = rowY(grid, j);
+      for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) visit(field, k, columnX(grid, i), y);
+    }
+  }
 }
 
 /** Value of a line along the strip at x, between its columns. */

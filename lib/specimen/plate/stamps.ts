@@ -75,9 +75,9 @@ function strike(
   const leanX = random.normal(0, 0.35) / size;
   const leanY = random.normal(0, 0.35) / size;
   const reach = 0.62 * size + RIM_REACH;
+  const lines = Float64Array.from(segments.flat());
   forEachPlatePixel(work, boxAround(x, y, reach), (field, k, px, py) => {
-    let d = RIM_REACH;
-    for (const segment of segments) d = Math.min(d, distanceTo(segment, px, py));
+    const d = distanceTo(lines, px, py);
     if (d >= RIM_REACH) return;
     const deep = depth * clamp(1 + leanX * (px - x) + leanY * (py - y), 0.25, 1.6);
     if (d < HALF_WIDTH) {
@@ -87,9 +87,18 @@ function strike(
   });
 }
 
-function distanceTo([ax, ay, bx, by]: Segment, x: number, y: number): number {
-  const dx = bx - ax;
-  const dy = by - ay;
-  const t = clamp(((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1e-9), 0, 1);
-  return Math.sqrt((x - ax - t * dx) ** 2 + (y - ay - t * dy) ** 2);
+/** Distance from (x, y) to the nearest of the lines, four numbers each; no more than the rim's reach, mm. */
+function distanceTo(lines: Float64Array, x: number, y: number): number {
+  let nearest = RIM_REACH ** 2;
+  for (let n = 0; n < lines.length; n += 4) {
+    const px = x - lines[n];
+    const py = y - lines[n + 1];
+    const dx = lines[n + 2] - lines[n];
+    const dy = lines[n + 3] - lines[n + 1];
+    const t = clamp((px * dx + py * dy) / (dx * dx + dy * dy || 1e-9), 0, 1);
+    const ex = px - t * dx;
+    const ey = py - t * dy;
+    nearest = Math.min(nearest, ex * ex + ey * ey);
+  }
+  return Math.sqrt(nearest);
 }

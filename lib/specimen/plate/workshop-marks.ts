@@ -1,4 +1,4 @@
-import { ease } from "../../math";
+import { ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2, value1 } from "../../surface";
 import { mixMaterial } from "../field";
@@ -102,7 +102,7 @@ function dent(work: FaceWork, random: RandomStream): void {
   const stretch = random.uniform(1, 2.2);
   const seed = random.seed();
   forEachPlatePixel(work, boxAround(x, y, 1.6 * radius * stretch, 1.6 * radius), (field, k, px, py) => {
-    const oval = Math.hypot((px - x) / (radius * stretch), (py - y) / radius);
+    const oval = hypot((px - x) / (radius * stretch), (py - y) / radius);
     const d = oval * (1 + 0.15 * gradient2(px, py, seed));
     if (d > 1.4) return;
     const core = Math.exp(-3 * d * d);

@@ -1,7 +1,6 @@
 import { clamp, ease, mix, tabulate } from "../../math";
-import { columnX, type Grid, gradient1, gradient2, nearestRow, rowsBetween, rowY } from "../../surface";
-import { mixMaterial } from "../field";
-import { between } from "../imperfections/tones";
+import { columnX, type Grid, gradient1, gradientRow, nearestRow, rowsBetween, rowY } from "../../surface";
+import { type Field, mixBetween, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import { WELD_TONES as TONES } from "./tones";
 
@@ -22,25 +21,31 @@ export function cutGroove(work: FaceWork): void {
 const FLOOR = { uneven: 0.12, most: 0.15 };
 
 function cutRow(work: FaceWork, lines: Lines, floorOf: Level, seed: number, j: number): void {
-  const { grid, z, parent } = work.strip;
+  const { grid, z, parent, brush } = work.strip;
   const { groove, wallSlope, fill } = work.plan;
   const isRoot = work.face === "root";
   const y = rowY(grid, j);
   const corner = y < 0 ? lines.minus : lines.plus;
+  const { uneven, worn } = lines;
+  gradientRow(grid, y, 2, 1.45, seed + 3, uneven);
+  gradientRow(grid, y, 1.3, 0.5, seed + 7, worn);
   for (let i = 0, k = j * grid.columns; i < grid.columns; i++, k++) {
     const inside = groove + corner[i] - Math.abs(y);
     if (inside < -0.15) continue;
-    const x = columnX(grid, i);
     const wall = parent[k] - Math.max(0, inside) * wallSlope;
     const level = floorOf(i, y) + fill[i];
     // a floor well below the wall does not show
-    const floor = wall - level > FLOOR.most ? level : level + FLOOR.uneven * gradient2(x / 2, y / 1.45, seed + 3);
+    const floor = wall - level > FLOOR.most ? level : level + FLOOR.uneven * uneven[i];
     // further inside than this nothing is left of the rounding
     const rounding =
       inside > 6 * CORNER.roundedOver ? 0 : CORNER.rounding * Math.exp(-((inside / CORNER.roundedOver) ** 2));
     z[k] = Math.min(z[k], Math.max(wall, floor) - rounding);
-    z[k] -= nick(x, y, inside, lines.nicked[i], seed);
-    if (inside > 0) paintPreparation(work, k, x, y, inside, wall > floor, isRoot, lines.cut[i], seed);
+    if (inside >= -0.1 && inside <= 0.5) z[k] -= nick(inside, lines.nicked[i] + 0.3 * worn[i]);
+    if (inside <= 0) continue;
+    const share = ease(0, 0.12, inside);
+    brush[k] *= 1 - share;
+    if (wall > floor) paintWall(work.strip, k, clamp(0.5 + 0.6 * worn[i] + lines.cut[i], 0, 1), share);
+    else paintFloor(work.strip, k, share, isRoot);
   }
 }
 
@@ -51,6 +56,9 @@ interface Lines {
   readonly plus: Float32Array;
   readonly nicked: Float32Array;
   readonly cut: Float32Array;
+  /** Noise of the row being cut: of its floor, and of nicks and cut faces. */
+  readonly uneven: Float64Array;
+  readonly worn: Float64Array;
 }
 
 function linesOf(grid: Grid, seed: number): Lines {
@@ -61,14 +69,14 @@ function linesOf(grid: Grid, seed: number): Lines {
     plus: along(CORNER.wavelength, seed + 1, CORNER.waver),
     nicked: along(2.3, seed + 8, 1),
     cut: along(6, seed + 9, 0.4),
+    uneven: new Float64Array(grid.columns),
+    worn: new Float64Array(grid.columns),
   };
 }
 
-function nick(x: number, y: number, inside: number, nicked: number, seed: number): number {
-  if (inside < -0.1 || inside > 0.5) return 0;
-  const share = ease(0.25, 0.6, nicked + 0.3 * gradient2(x / 1.3, y / 0.5, seed + 7));
-  return 0.07 * share * Math.exp(-(((inside - 0.12) / 0.2) ** 2));
-}
+/** Depth of a nick in the corner, mm. */
+const nick = (inside: number, nicked: number): number =>
+  0.07 * ease(0.25, 0.6, nicked) * Math.exp(-(((inside - 0.12) / 0.2) ** 2));
 
 /** A height, mm, at column i and y mm across. */
 type Level = (i: number, y: number) => number;
@@ -84,26 +92,13 @@ export function levelBetweenPlates(work: FaceWork): Level {
 
 const edgeRow = (grid: Grid, y: number): number => nearestRow(grid, y) * grid.columns;
 
-/** Cut and ground faces: oxide and steel in patches; at the bottom of an open root slag. */
-function paintPreparation(
-  work: FaceWork,
-  k: number,
-  x: number,
-  y: number,
-  inside: number,
-  onWall: boolean,
-  isRoot: boolean,
-  cutAlong: number,
-  seed: number,
-): void {
-  const { strip } = work;
-  const share = ease(0, 0.12, inside);
-  strip.brush[k] *= 1 - share;
-  if (onWall) {
-    const cut = clamp(0.5 + 0.6 * gradient2(x / 1.3, y / 0.5, seed + 7) + cutAlong, 0, 1);
-    mixMaterial(strip, k, between(TONES.oxidePale, TONES.steel, 0.65 * cut), 0.55, 0.4, share);
-    return;
-  }
+/** Cut and ground faces: oxide and steel in patches. */
+function paintWall(strip: Field, k: number, cut: number, share: number): void {
+  mixBetween(strip, k, TONES.oxidePale, TONES.steel, 0.65 * cut, 0.55, 0.4, share);
+}
+
+/** Oxide; at the bottom of an open root slag. */
+function paintFloor(strip: Field, k: number, share: number, isRoot: boolean): void {
   mixMaterial(strip, k, TONES.oxide, 0.65, 0.25, share);
   if (isRoot) mixMaterial(strip, k, TONES.slag, 0.8, 0, 0.8);
 }

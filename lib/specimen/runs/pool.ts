@@ -1,6 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { columnX, fractal1, type Grid, gradient1, nearestColumn, sampleAt } from "../../surface";
+import { columnX, fractal1, type Grid, gradient1, hash01, nearestColumn, sampleAt } from "../../surface";
 import type { Field } from "../field";
 import type { RunPlan, Segment } from "../plan";
 
@@ -37,6 +37,8 @@ export interface CraterDish {
   readonly radiusY: number;
   /** Phase of its uneven outline, radians. */
   readonly turn: number;
+  /** Numbers 0..1 by which it differs from the other craters of its run. */
+  readonly luck: Float64Array;
 }
 
 /** Length of a run's rounded front as a share of its half width: a weave ends blunt, at one side of its last swing. */
@@ -51,6 +53,9 @@ const BRIDGED = { root: 1.5, stringer: 2.3, weave: 3.2 };
 const WIDEST_ROOT = 3.6;
 /** A bead's end does not follow a drop deeper than this, mm. */
 const DEEPEST_DROP = 2.5;
+
+/** So many numbers tell one crater from another. */
+const LUCK = 9;
 
 const frontRadii = (run: RunPlan): readonly [number, number] => (run.weave ? WEAVE_FRONT.radius : FRONT_RADIUS);
 
@@ -102,7 +107,9 @@ const bridgedLength = (run: RunPlan, column: number): number =>
 
 function craterOf(segment: Segment, front: number, y: number, half: number, turn: number): CraterDish | null {
   if (segment.crater <= 0) return null;
-  return { depth: segment.crater, travel: front - 0.34 * half, y, radiusX: 0.92 * half, radiusY: 0.78 * half, turn };
+  const travel = front - 0.34 * half;
+  const luck = Float64Array.from({ length: LUCK }, (_, n) => hash01(Math.round(8 * travel), n, turn));
+  return { depth: segment.crater, travel, y, radiusX: 0.92 * half, radiusY: 0.78 * half, turn, luck };
 }
 
 interface Forming {

@@ -1,3 +1,4 @@
+import { hypot } from "../../../math";
 import type { RunPlan } from "../../plan";
 import { legsBetween } from "../unfolding";
 
@@ -14,7 +15,7 @@ export function reshapeColumn(runs: readonly RunPlan[], i: number, wanted: (legs
   const low = first.centre[i] - first.halfWidth[i];
   const high = last.centre[i] + last.halfWidth[i];
   const { base, standing } = wanted(legsBetween(low, high));
-  const half = Math.hypot(base, standing) / 2;
+  const half = hypot(base, standing) / 2;
   const middle = (standing - base) / 2;
   const wider = (2 * half) / (high - low);
   for (const run of runs) {
