@@ -74,7 +74,16 @@ export function generateFace<F extends Face>(
   onStage: (stage: string) => void = () => {},
   afterStep: (step: string) => void = () => {},
 ): MadeFace {
-  return withGridRoom(() => makeFace(recipe, face, onStage, afterStep));
+  return withGridRoom(() => {
+    const made = makeFace(recipe, face, onStage, afterStep);
+    return { ...made.measured, surface: made.finish() };
+  });
+}
+
+/** What was measured on a face as it was made, and how to finish its surface, which has its price: not every face is wanted. */
+interface Making {
+  readonly measured: Omit<MadeFace, "surface">;
+  readonly finish: () => Surface;
 }
 
 function makeFace<F extends Face>(
@@ -82,7 +91,7 @@ function makeFace<F extends Face>(
   face: F,
   onStage: (stage: string) => void,
   afterStep: (step: string) => void,
-): MadeFace {
+): Making {
   const work = createWork(recipe, face);
   const features = buildFeatures(recipe, face);
   for (const feature of features) feature.plan?.(work);
@@ -118,10 +127,13 @@ function makeFace<F extends Face>(
   const dimensions = dimensionsOf(work);
   const fromMiddle = recipe.rolled / 2 + skinOf(work);
   afterStep("measuring");
-  const [sideB, sideA] = work.sides;
-  const surface = finishSurface(face, work.strip, sideB, sideA);
-  afterStep("finished surface");
-  return { face, surface, items, clutter, dimensions, facesApart: recipe.rolled, fromMiddle };
+  const finish = () => {
+    const [sideB, sideA] = work.sides;
+    const surface = finishSurface(face, work.strip, sideB, sideA);
+    afterStep("finished surface");
+    return surface;
+  };
+  return { measured: { face, items, clutter, dimensions, facesApart: recipe.rolled, fromMiddle }, finish };
 }
 
 function buildFeatures<F extends Face>(recipe: RecipeOf<F>, face: F): Feature[] {
@@ -205,10 +217,14 @@ export function generateMetFace<F extends Face>(
       continue;
     }
     const { recipe } = drawn;
-    const made = generateFace(recipe, face, onStage);
-    const meets = meetsBlueprint({ ...made, joint: recipe.joint }, blueprint.sections[face]);
-    if (meets.ok) return { ...made, recipe, attempts: attempt + 1 };
-    last = explainDeparture(meets, face);
+    const made = withGridRoom(() => {
+      const { measured, finish } = makeFace(recipe, face, onStage, () => {});
+      const meets = meetsBlueprint({ ...measured, joint: recipe.joint }, blueprint.sections[face]);
+      if (meets.ok) return { ...measured, surface: finish() };
+      last = explainDeparture(meets, face);
+      return null;
+    });
+    if (made) return { ...made, recipe, attempts: attempt + 1 };
   }
   throw new Error(`no ${face} face in ${MOST_ATTEMPTS} met the blueprint. The last one: ${last}`);
 }
