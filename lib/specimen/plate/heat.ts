@@ -109,14 +109,13 @@ function paintSide(
     for (let i = 0; i < grid.columns; i++) row.away[i] = side * (y - toe[i]);
     // short loops: the compiler inlines what is called in each, but not in one long one
     measureReach(field, row, setting, j);
-    paintWarm(field, row, setting.habit, j);
+    if (setting.habit.warm > 0) paintWarm(field, row, setting.habit, j);
     paintSmoke(field, row, setting.habit, j);
-    paintBlue(field, row, setting.habit, j);
+    if (setting.habit.blue > 0) paintBlue(field, row, setting.habit, j);
     paintBurnt(field, row, setting.habit, j);
-    if (leavesDeposits && side * y < furthest + DEPOSITS) {
-      paintSoot(field, row, setting, j);
-      paintDust(field, row, setting, j);
-    }
+    if (side * y >= furthest + DEPOSITS) continue;
+    if (setting.soot > 0) paintSoot(field, row, setting, j);
+    if (setting.habit.dust > 0) paintDust(field, row, setting, j);
   }
 }
 
@@ -141,10 +140,12 @@ function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSe
 }
 
 function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabit, j: number): void {
+  const { band } = field;
   for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
     const d = reached[i];
-    if (d <= 4.2 || d >= 15) continue;
-    const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength[i] * field.band[k];
+    // on mill scale no colours show
+    if (d <= 4.2 || d >= 15 || band[k] === 0) continue;
+    const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength[i] * band[k];
     mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
   }
 }
@@ -161,12 +162,13 @@ function paintSmoke(field: Field, { reached, strength }: HeatRow, habit: HeatHab
 }
 
 function paintBlue(field: Field, { reached, strength, plume }: HeatRow, habit: HeatHabit, j: number): void {
+  const { band } = field;
   for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
     const d = reached[i];
     const torn = plume[i] + habit.even;
-    if (d <= 2.2 || d >= 7.2 || torn <= -0.1) continue;
+    if (d <= 2.2 || d >= 7.2 || torn <= -0.1 || band[k] === 0) continue;
     const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, torn);
-    mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength[i] * field.band[k]);
+    mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength[i] * band[k]);
   }
 }
 

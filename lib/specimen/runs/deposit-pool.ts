@@ -45,6 +45,8 @@ interface Lines {
   readonly scallop: Float32Array;
   /** Travel of the pool when the metal froze here, mm. */
   readonly frozen: Float32Array;
+  /** Its place in the ripple train. */
+  readonly place: Float64Array;
   /** Distance of the toe from the centre, mm. */
   readonly toe: Float32Array;
   /** Place across, 0 centre .. 1 toe; above MERGED where there is no metal. */
@@ -96,6 +98,7 @@ function linesOf({ field, run, segment, pool }: Laying): Lines {
     ),
     scallop: along((i) => pool.half[i] / (pool.half[i] + 0.8)),
     frozen: line(),
+    place: new Float64Array(columns),
     toe: line(),
     across: line(),
     relief: line(),
@@ -106,6 +109,7 @@ function linesOf({ field, run, segment, pool }: Laying): Lines {
 /** Where the metal of row j froze and how far out the toe lies there: bent by the noise, and all that belongs to single ripples is looked up in it. */
 function freeze({ field, run, pool, train, noise }: Laying, lines: Lines, j: number): void {
   const { travel, tail, scallop, frozen, toe, across } = lines;
+  const places = lines.place;
   const { centre, half, minus, plus, tilt } = pool;
   const { bend, bendFine } = noise;
   const y = rowY(field.grid, j);
@@ -120,6 +124,7 @@ function freeze({ field, run, pool, train, noise }: Laying, lines: Lines, j: num
     const front = travel[i] + tail[i] * (1 - sharePower(Math.min(1, far / planned), run.tailPower)) + tilt[i] * dy;
     frozen[i] = front + (BEND.wide * bend[k] + BEND.fine * bendFine[k]) * bent;
     const place = placeInTrain(train, frozen[i]);
+    places[i] = place;
     // looked up in travel, not in x, or the flanks get ridges
     const reach =
       SCALLOP.height * valueAt(isMinus ? train.height : train.forked, place) +
@@ -135,12 +140,13 @@ function freeze({ field, run, pool, train, noise }: Laying, lines: Lines, j: num
 /** Ripples, fine ripples and the crater's dish of row j above the smooth bead, mm. */
 function relieve({ field, run, pool, train, noise }: Laying, lines: Lines, j: number): void {
   const { travel, ripple, frozen, across, relief } = lines;
+  const places = lines.place;
   const y = rowY(field.grid, j);
   const ridged = run.weave ? FINE_BEND.weave : FINE_BEND.stringer;
   const { crater } = pool;
   for (let i = pool.first, k = j * field.grid.columns + i; i <= pool.last; i++, k++) {
     if (across[i] > MERGED) continue;
-    const place = placeInTrain(train, frozen[i]);
+    const place = places[i];
     const fork = clamp(0.5 + 1.2 * noise.fork[k], 0, 1);
     let height = mix(valueAt(train.height, place), valueAt(train.forked, place), fork);
     let fine = run.fine * run.ripple[i];
@@ -196,7 +202,7 @@ function pile({ field, run, segment, pool }: Laying, { travel, across, relief, f
 
 function mark({ field, pool, train, number }: Laying, lines: Lines, j: number): void {
   const { grid, run, travel, bead, tint } = field;
-  const { frozen, toe, across, fused } = lines;
+  const { frozen, place, toe, across, fused } = lines;
   const y = rowY(grid, j);
   for (let i = pool.first, k = j * grid.columns + i; i <= pool.last; i++, k++) {
     if (across[i] > MERGED) continue;
@@ -208,7 +214,7 @@ function mark({ field, pool, train, number }: Laying, lines: Lines, j: number): 
     }
     const shown = covered * ease(0.02, 0.3, fused[i]);
     if (shown > bead[k]) bead[k] = shown;
-    const lightness = TINT * valueAt(train.tint, placeInTrain(train, frozen[i]));
+    const lightness = TINT * valueAt(train.tint, place[i]);
     tint[k] += (lightness - tint[k]) * covered * Math.min(1, fused[i] * 1.3);
   }
 }
