@@ -9,4 +9,5 @@ test("the median is the middle one, of an even number the mean of the two in the
   expect(median([10, 9, 1, 100])).toBe(9.5);
   expect(median([7])).toBe(7);
   expect(median([])).toBeNaN();
+  expect(median(Float64Array.of(5, 1, 3, 400, 500), 3)).toBe(3);
 });

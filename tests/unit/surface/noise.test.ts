@@ -6,6 +6,7 @@ import {
   type Grid,
   gradient1,
   gradient2,
+  gradientRow,
   hash01,
   noiseField,
   value1,
@@ -106,6 +107,19 @@ describe("noise of a point", () => {
 
 const COARSE: Grid = { columns: 160, rows: 120, perMm: 4, x0: 0, y0: -15 };
 const FINE: Grid = { columns: 480, rows: 360, perMm: 12, x0: 0, y0: -15 };
+
+describe("gradientRow", () => {
+  it("gives the numbers of gradient2 at every column, on both sides of 0 and on lattice points", () => {
+    for (const y of [-3.1, 0, 0.5, 12.75]) {
+      const grid: Grid = { columns: 300, rows: 1, perMm: 8, x0: -7, y0: 0 };
+      const row = new Float64Array(grid.columns);
+      gradientRow(grid, y, 1.3, 0.5, 77, row);
+      for (let i = 0; i < grid.columns; i++) {
+        expect(row[i]).toBe(gradient2((grid.x0 + (i + 0.5) / grid.perMm) / 1.3, y / 0.5, 77));
+      }
+    }
+  });
+});
 
 describe("noiseField", () => {
   it.each([
