@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { criteriaSchema, inHouseSchema } from "@/lib/criteria";
 import { drillRoundSchema } from "@/lib/drills";
+import { eyeAnswerSchema, setDrillSchema } from "@/lib/eye";
+import { eyeTaskSchema } from "@/lib/eye-tasks";
 import { questionSchema } from "@/lib/questions";
 import { reportSchema } from "@/lib/report";
 import { SECTIONS, storedResultSchema } from "@/lib/results";
@@ -37,6 +39,9 @@ export const trailColumn = column(packedTrailSchema);
 export const resultColumn = column(storedResultSchema);
 export const reviewContentColumn = column(reviewContentSchema);
 export const drillGaugesColumn = column(drillRoundSchema.shape.gauges);
+export const eyeTaskColumn = column(eyeTaskSchema);
+export const eyeAnswerColumn = column(eyeAnswerSchema);
+export const setTypesColumn = column(setDrillSchema.shape.types);
 export const criteriaColumn = column(inHouseSchema);
 export const paperColumn = column(storedPaperSchema);
 export const paperCriteriaColumn = column(z.partialRecord(z.enum(SECTIONS), criteriaSchema));

@@ -1,17 +1,20 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { SetForMe } from "@/app/_eye/set-for-me";
 import { specimens } from "@/app/_server/generation";
 import { keepNextReady } from "@/app/_server/next/keep-next-ready";
 import { currentActor, currentCaller, showRefusal } from "@/app/_server/session";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
+import { readEyeDrills } from "@/app/_server/use-cases/read-eye-drills";
 import { readToday } from "@/app/_server/use-cases/read-today";
 import { Caution } from "@/app/_ui/caution";
 import { PageFrame } from "@/app/_ui/page-frame";
 import { Sheet } from "@/app/_ui/sheet";
 import type { ListedPractice } from "@/lib/practice";
 import { takeFreshPiece } from "./actions";
+import { beginRound } from "./drills/actions";
+import { DrillsSheet } from "./drills-sheet";
 import { FreshPiece } from "./fresh-piece";
-import { GaugeDrills } from "./gauge-drills";
 import { LastMarks } from "./last-marks";
 import { aimWords } from "./next-words";
 import { OpenPiece } from "./open-piece";
@@ -29,6 +32,7 @@ export default async function TodayPage() {
   if (!actor || !today.ok) return showRefusal(today.ok ? { ok: false, code: "not-signed-in" } : today);
   const own = await listOwnSittings(await currentCaller());
   const sittings = own.ok ? own.sittings : [];
+  const eye = await readEyeDrills(await currentCaller());
   const { open, handedIn, passMarks, criteria, canStart, next } = today;
   // a tutor who never takes a piece needs none
   if (actor.role === "learner" || open.length + handedIn.length > 0)
@@ -46,6 +50,7 @@ export default async function TodayPage() {
         </p>
       )}
       <SittingsNow sittings={sittings} />
+      {eye.ok && <SetForMe drills={eye.set} begin={beginRound} className="mt-6 border-l-4 border-l-action" />}
       <div className="mt-6 grid items-start gap-5 lg:grid-cols-2">
         {current && <OpenPiece practice={current} />}
         <FreshPiece
@@ -65,7 +70,7 @@ export default async function TodayPage() {
                 A piece that you leave before handing it in waits here, with every line you wrote.
               </p>
             </Sheet>
-            <GaugeDrills />
+            <DrillsSheet />
           </div>
         )}
       </div>
@@ -74,7 +79,7 @@ export default async function TodayPage() {
           <UnfinishedPieces practices={others} />
         </Sheet>
       )}
-      {current && <GaugeDrills className="mt-5" />}
+      {current && <DrillsSheet className="mt-5" />}
       <SittingsSheet sittings={sittings} />
       <Sheet title="Last marks" className="mt-5">
         <LastMarks practices={handedIn.slice(0, LAST_SHOWN)} />

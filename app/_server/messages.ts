@@ -285,6 +285,15 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     status: 409,
     sentence: "Under the present rule every line brings what it brought, so nothing was changed.",
   },
+  "no-such-eye-round": { status: 404, sentence: "There is no such round of a drill of yours. Begin one under Drills." },
+  "no-such-eye-task": {
+    status: 404,
+    sentence: "There is no such task in a round of yours, so nothing was kept. Reload the page and go on from there.",
+  },
+  "no-such-set-drill": {
+    status: 404,
+    sentence: "This drill is not set any more, so nothing was begun. Reload the page to see what is.",
+  },
 };
 
 /** One or two sentences for the person in front of the screen. */

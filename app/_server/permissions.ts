@@ -1,9 +1,11 @@
 import type { ClassGroup } from "@/lib/classes";
+import type { EyeRound } from "@/lib/eye";
 import type { Practice } from "@/lib/practice";
 import { FILE_KINDS, type FileKind } from "@/lib/printing";
 import { mayShowMarks, type SectionRun, type Sitting, whyShut } from "@/lib/sittings";
 import type { Person } from "@/lib/workshop";
 import { readClassOf } from "@/prisma/stores/classes";
+import { type KeptEyeTask, readEyeRound, readEyeTask, type TaskStanding } from "@/prisma/stores/eye-rounds";
 import { readLearnerOf } from "@/prisma/stores/people";
 import { readPractice } from "@/prisma/stores/practices";
 import { readGroupOfSitting, readRunPlace, readSitting } from "@/prisma/stores/sittings";
@@ -177,6 +179,25 @@ async function runOf(runId: string, now: Date): Promise<{ run: SectionRun; sitti
   const whole = stored && byClock(stored, now);
   const run = whole?.runs.find(({ id }) => id === runId);
   return whole && run ? { run, sitting: whole.sitting } : null;
+}
+
+/** A round of the caller's own, unless a section with a closed book is open. Somebody else's is as one that does not exist. */
+export async function requireOwnEyeRound(
+  caller: Caller,
+  id: string,
+): Promise<Permitted<{ actor: Actor; round: EyeRound; tasks: readonly TaskStanding[] }>> {
+  const open = await requireOpenBook(caller);
+  if (!open.ok) return open;
+  const kept = await readEyeRound(id);
+  return kept?.round.userId === open.actor.id ? { ok: true, actor: open.actor, ...kept } : refuse("no-such-eye-round");
+}
+
+/** The same of a task; it holds truth. */
+export async function requireOwnEyeTask(caller: Caller, id: string): Promise<Permitted<{ kept: KeptEyeTask }>> {
+  const open = await requireOpenBook(caller);
+  if (!open.ok) return open;
+  const kept = await readEyeTask(id);
+  return kept?.round.userId === open.actor.id ? { ok: true, kept } : refuse("no-such-eye-task");
 }
 
 /** The kind of CSV file that an address names. */

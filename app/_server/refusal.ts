@@ -65,6 +65,9 @@ const OWN_CODES = [
   "review-changed",
   "same-rule",
   "nothing-differs",
+  "no-such-eye-round",
+  "no-such-eye-task",
+  "no-such-set-drill",
 ] as const;
 export type RefusalCode = (typeof OWN_CODES)[number] | RunRefusal | SittingRefusal;
 

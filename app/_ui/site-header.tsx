@@ -6,7 +6,7 @@ import { Wordmark } from "./wordmark";
 const LINKS = [
   { href: "/desk", label: "Desk", roles: ["tutor"] },
   { href: "/", label: "Today", roles: ["learner", "tutor"] },
-  { href: "/drills", label: "Gauge drills", roles: ["learner", "tutor"] },
+  { href: "/drills", label: "Drills", roles: ["learner", "tutor"] },
   { href: "/limits", label: "Limits", roles: ["learner", "tutor"] },
   { href: "/history", label: "Marks", roles: ["learner", "tutor"] },
   { href: "/progress", label: "Progress", roles: ["learner", "tutor"] },

@@ -1,5 +1,13 @@
 export { boxBlur } from "./blur";
-export { CODEC_VERSION, type DecodedFace, type DecodedPatch, decodeFace, type EncodeImage, encodeFace } from "./codec";
+export {
+  CODEC_VERSION,
+  type DecodedFace,
+  type DecodedPatch,
+  decodeFace,
+  decodeStrip,
+  type EncodeImage,
+  encodeFace,
+} from "./codec";
 export { finishSurface, type Planes, toPatch } from "./finish";
 export {
   columnOf,
@@ -31,4 +39,5 @@ export {
   STRIP_PER_MM,
   type Surface,
 } from "./surface";
+export { type DecodedTile, halfOf, packTile, TILE_PIXELS, type TileCut, type TilePictures, unpackTile } from "./tile";
 export { turnedFillet } from "./turned";

@@ -24,8 +24,11 @@ export interface SpecimenOrder {
   readonly asked: PaperPiece | null;
 }
 
-/** stock: for whoever comes first; ahead: kept for somebody, who comes later; awaited: somebody stands and waits for it. */
-export type OrderedFor = "stock" | "ahead" | "awaited";
+/**
+ * stock: for whoever comes first; ahead: kept for somebody, who comes later; awaited: somebody stands and waits for it; drills:
+ * one that windows are cut from, after all others.
+ */
+export type OrderedFor = "stock" | "ahead" | "awaited" | "drills";
 
 export interface MadeSpecimen {
   readonly truth: Truth;
@@ -48,6 +51,7 @@ export async function orderSpecimen(
       ...(asked && { asked: askedPieceColumn.write(asked) }),
       isReserved: orderedFor !== "stock",
       isAwaited: orderedFor === "awaited",
+      isForDrills: orderedFor === "drills",
       state: "waiting",
       createdAt: now,
     },
@@ -60,8 +64,8 @@ export async function hurrySpecimen(id: string): Promise<void> {
 }
 
 /**
- * The order to make next: what is waited for, then what is kept for somebody, then stock, each oldest first. It is marked
- * as being made.
+ * The order to make next: what is waited for, then what is kept for somebody, then stock, then what is for drills, each oldest
+ * first. It is marked as being made.
  */
 export async function takeOrder(
   { isAwaitedOnly }: { readonly isAwaitedOnly: boolean } = { isAwaitedOnly: false },
@@ -69,7 +73,7 @@ export async function takeOrder(
   for (;;) {
     const next = await database().specimen.findFirst({
       where: { state: "waiting", ...(isAwaitedOnly && { isAwaited: true }) },
-      orderBy: [{ isAwaited: "desc" }, { isReserved: "desc" }, { createdAt: "asc" }],
+      orderBy: [{ isAwaited: "desc" }, { isForDrills: "asc" }, { isReserved: "desc" }, { createdAt: "asc" }],
       select: { id: true, kind: true, seed: true, isAwaited: true, asked: true },
     });
     if (!next) return null;
@@ -172,4 +176,28 @@ export async function readTruth(id: string): Promise<{ truth: Truth; generatorVe
 async function moveSpecimen(id: string, from: SpecimenState, to: SpecimenState): Promise<boolean> {
   const { count } = await database().specimen.updateMany({ where: { id, state: from }, data: { state: to } });
   return count === 1;
+}
+
+/** Keeps a piece that was taken off the shelf for drills. */
+export async function keepForDrills(id: string): Promise<void> {
+  await database().specimen.update({ where: { id }, data: { isForDrills: true } });
+}
+
+/** How many pieces for drills are made, and how many are on their way. */
+export async function countForDrills(): Promise<{ readonly made: number; readonly coming: number }> {
+  const [made, coming] = await Promise.all([
+    database().specimen.count({ where: { isForDrills: true, state: "taken" } }),
+    database().specimen.count({ where: { isForDrills: true, state: { in: ["waiting", "making"] } } }),
+  ]);
+  return { made, coming };
+}
+
+/** The pieces for drills that are made, with all that is on them. */
+export async function listForDrills(): Promise<readonly { readonly specimenId: string; readonly truth: Truth }[]> {
+  const rows = await database().specimen.findMany({
+    where: { isForDrills: true, state: "taken" },
+    orderBy: { createdAt: "asc" },
+    select: { id: true, truth: true },
+  });
+  return rows.map(({ id, truth }) => ({ specimenId: id, truth: truthColumn.read(truth) }));
 }

@@ -48,6 +48,7 @@ export function sourceOf(pieces: Readonly<Partial<Record<JointKind, string>>>): 
     takeReady: give,
     requestOne: give,
     orderAhead: give,
+    orderForDrills: async () => undefined,
     hurry: async () => undefined,
     stageOf: async () => ({ state: "taken", stage: "" }),
     foresee: async () => {

@@ -15,6 +15,8 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   bench: ["math", "weld", "surface", "gauges", "imperfections", "report"],
   trail: ["math", "weld", "bench"],
   drills: ["math", "random", "gauges"],
+  eye: ["math", "weld", "imperfections", "results"],
+  "eye-tasks": ["math", "random", "weld", "surface", "imperfections", "specimen", "progress", "eye"],
   workshop: ["results"],
   classes: ["workshop"],
   practice: ["weld", "criteria", "report", "results", "workshop"],
@@ -40,7 +42,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Parts of lib that know what there is to find. */
-export const ANSWER_PARTS = ["lib/specimen/", "lib/scoring/", "lib/questions/"] as const;
+export const ANSWER_PARTS = ["lib/specimen/", "lib/scoring/", "lib/questions/", "lib/eye-tasks/"] as const;
 
 /** Packages that a part of lib may use. */
 export const LIB_PACKAGES: Readonly<Record<string, readonly string[]>> = {

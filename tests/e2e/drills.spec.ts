@@ -32,7 +32,7 @@ async function choose(page: Page, gauges: readonly string[]): Promise<void> {
 
 test("scales are read in a round by keyboard alone, and the round is kept", async ({ page }) => {
   await joinAs(page, "Hanne Roos", "hanne");
-  await page.getByRole("link", { name: "Practise gauges" }).press("Enter");
+  await page.getByRole("link", { name: "To the drills" }).press("Enter");
   await expect(page.getByText("Begin with “Read the scale”")).toBeVisible();
   await page.getByRole("link", { name: "Begin: Read the scale" }).press("Enter");
   const begin = page.getByRole("button", { name: "Begin a round" });

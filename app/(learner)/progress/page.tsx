@@ -1,8 +1,10 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { EyeLine } from "@/app/_eye/eye-record";
 import { ProgressAccount } from "@/app/_progress/progress-account";
 import { standingWords } from "@/app/_progress/words";
 import { currentCaller, showRefusal } from "@/app/_server/session";
+import { readEyeDrills } from "@/app/_server/use-cases/read-eye-drills";
 import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { PageFrame } from "@/app/_ui/page-frame";
 
@@ -12,6 +14,7 @@ export default async function ProgressPage() {
   const read = await readOwnProgress(await currentCaller());
   if (!read.ok) return showRefusal(read);
   const { person, progress } = read;
+  const eye = await readEyeDrills(await currentCaller());
   const hasMarks = progress.history.length > 0;
   return (
     <PageFrame
@@ -23,6 +26,7 @@ export default async function ProgressPage() {
       }
     >
       <p className="mt-2 hidden print:block">Learner: {person.name}</p>
+      {eye.ok && <EyeLine rounds={eye.rounds} />}
       <ProgressAccount
         progress={progress}
         whenEmpty={

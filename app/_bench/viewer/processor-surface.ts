@@ -1,10 +1,9 @@
-import { gridsOf, type Patch, type Surface } from "@/lib/surface";
+import type { Patch, Surface } from "@/lib/surface";
 import { faceOf } from "@/lib/weld";
 import type { UnpackedFace, UnpackedPatch } from "./protocol";
 
 /** What is seen from an aspect as the processor's own drawing reads it. The pictures of the materials stay open for others. */
-export function surfaceOf({ aspect, strip, plate }: UnpackedFace): Surface {
-  const grids = gridsOf(aspect);
+export function surfaceOf({ aspect, strip, plate, grids }: UnpackedFace): Surface {
   return { face: faceOf(aspect), strip: patchOf(strip, grids.strip), plate: patchOf(plate, grids.plate) };
 }
 

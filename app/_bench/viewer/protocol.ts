@@ -1,4 +1,5 @@
 import type { Viewport } from "@/lib/bench";
+import type { Grid } from "@/lib/surface";
 import type { Aspect, SurfaceFace } from "@/lib/weld";
 
 /** Heights of what is seen from one aspect, mm, for gauges and sections on the page. */
@@ -25,6 +26,8 @@ export interface UnpackedFace {
   readonly aspect: Aspect;
   readonly strip: UnpackedPatch;
   readonly plate: UnpackedPatch;
+  /** Where both lie. */
+  readonly grids: { readonly strip: Grid; readonly plate: Grid };
   /** Its highest point, mm. */
   readonly highest: number;
 }
@@ -32,6 +35,8 @@ export interface UnpackedFace {
 export interface UnpackRequest {
   readonly face: SurfaceFace;
   readonly url: string;
+  /** A window cut out of the face, in a frame of its own. */
+  readonly isWindow?: boolean;
 }
 
 /** Of a fillet one answer for each of its aspects. */

@@ -15,6 +15,8 @@ import type {
 export interface FaceSource {
   readonly face: SurfaceFace;
   readonly url: string;
+  /** It is a window cut out of the face and no whole face. */
+  readonly isWindow?: boolean;
 }
 
 export type FaceState =

@@ -62,7 +62,8 @@ export function TorchHandle({ torch, view, onChange }: TorchHandleProps) {
   );
 }
 
-function keyedTorch(torch: Torch, key: string): Torch | null {
+/** The torch after an arrow key: left and right carry it round, up and down lift and lower it; null for any other key. */
+export function keyedTorch(torch: Torch, key: string): Torch | null {
   switch (key) {
     case "ArrowLeft":
       return turnTorch(torch, 1);

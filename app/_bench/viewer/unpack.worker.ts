@@ -4,9 +4,12 @@ import {
   decodeFace,
   type Grid,
   gridsOf,
+  halfOf,
   type Patch,
+  STRIP_PER_MM,
   type Surface,
   turnedFillet,
+  unpackTile,
 } from "@/lib/surface";
 import { FILLET_PLATES, type FilletPlate } from "@/lib/weld";
 import { surfaceOf } from "./processor-surface";
@@ -22,11 +25,15 @@ scope.onmessage = ({ data }: MessageEvent<UnpackRequest>) => {
   const packed = fetchPacked(data.url);
   // what goes wrong is told in its turn
   packed.catch(() => undefined);
-  turn = turn.then(() => unpackAndSend(data.face, packed));
+  turn = turn.then(() => unpackAndSend(data, packed));
 };
 
-async function unpackAndSend(face: UnpackRequest["face"], packed: Promise<Uint8Array<ArrayBuffer>>): Promise<void> {
+async function unpackAndSend(
+  { face, isWindow = false }: UnpackRequest,
+  packed: Promise<Uint8Array<ArrayBuffer>>,
+): Promise<void> {
   try {
+    if (isWindow) return send(await unpackWindow(await unzip(await packed)), null);
     const decoded = decodeFace(await unzip(await packed));
     const unpacked = await unpack(decoded);
     // turning takes what is gone from here once it is sent
@@ -65,7 +72,13 @@ function send(unpacked: UnpackedFace, facesApart: number | null): void {
 async function seenSquareOn(aspect: FilletPlate, whole: Surface): Promise<UnpackedFace> {
   const turned = turnedFillet(whole, aspect);
   const [strip, plate] = await Promise.all([turned.strip, turned.plate].map(packPatch));
-  return { aspect, strip, plate, highest: highestOf(plate.height, strip.height) };
+  return {
+    aspect,
+    strip,
+    plate,
+    grids: { strip: turned.strip.grid, plate: turned.plate.grid },
+    highest: highestOf(plate.height, strip.height),
+  };
 }
 
 async function packPatch({ grid, height, albedo, finish, brushing }: Patch): Promise<UnpackedPatch> {
@@ -110,7 +123,19 @@ async function unpack(decoded: DecodedFace): Promise<UnpackedFace> {
     unpackPatch(decoded.strip, grids.strip),
     unpackPatch(decoded.plate, grids.plate),
   ]);
-  return { aspect: decoded.face, strip, plate, highest: highestOf(plate.height, strip.height) };
+  return { aspect: decoded.face, strip, plate, grids, highest: highestOf(plate.height, strip.height) };
+}
+
+/** A window is all strip; what lies coarser beneath it is worked out from it. */
+async function unpackWindow(bytes: Uint8Array): Promise<UnpackedFace> {
+  const tile = unpackTile(bytes, STRIP_PER_MM);
+  const half = halfOf(tile);
+  const [strip, plate] = await Promise.all([
+    unpackPatch(tile, tile.grid),
+    unpackPatch({ ...tile, ...half }, half.grid),
+  ]);
+  const grids = { strip: tile.grid, plate: half.grid };
+  return { aspect: tile.face, strip, plate, grids, highest: highestOf(strip.height) };
 }
 
 /** The server sends a face as the gzip file that it keeps, since Next takes the Content-Encoding off a route's answer. */
@@ -122,7 +147,7 @@ async function unzip(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
 }
 
 async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPatch> {
-  const [albedo, finish] = await Promise.all([decodePicture(patch.albedo), decodePicture(patch.finish)]);
+  const [albedo, finish] = await Promise.all([decodePicture(patch.albedo, grid), decodePicture(patch.finish, grid)]);
   const { columns, rows, values } = patch.brushing;
   return {
     columns: grid.columns,
@@ -138,9 +163,9 @@ async function unpackPatch(patch: DecodedPatch, grid: Grid): Promise<UnpackedPat
 /** The pixel values are data: no colour profile and no alpha may touch them. */
 const AS_DATA = { colorSpaceConversion: "none", premultiplyAlpha: "none" } as const;
 
-function decodePicture(bytes: Uint8Array): Promise<ImageBitmap> {
+function decodePicture(bytes: Uint8Array, { columns, rows }: Grid): Promise<ImageBitmap> {
   const blob = new Blob([bytes.slice()], { type: "image/webp" });
-  return createImageBitmap(blob, AS_DATA);
+  return createImageBitmap(blob, { ...AS_DATA, resizeWidth: columns, resizeHeight: rows });
 }
 
 function highestOf(...fields: Float32Array[]): number {

@@ -1,5 +1,5 @@
-import { exposureUnder, seenFrom } from "@/lib/bench";
-import { type Grid, gridsOf, type Surface } from "@/lib/surface";
+import { exposureUnder } from "@/lib/bench";
+import type { Grid, Surface } from "@/lib/surface";
 import { type Aspect, upOnScreen } from "@/lib/weld";
 import {
   MOVING_BUDGET_MS,
@@ -19,6 +19,7 @@ import { type FaceTextures, uploadDetail, uploadFace } from "./webgl-textures";
 
 interface KeptFace {
   readonly textures: FaceTextures;
+  readonly grids: UnpackedFace["grids"];
   readonly highest: number;
   /** Kept only where WebGL is worked out by the processor: there its own quick drawing serves better while moving. */
   readonly surface: Surface | null;
@@ -86,7 +87,7 @@ export function createWebglPainter(): Painter | null {
     const { uniforms } = program;
     gl.uniform2f(uniforms.uCorner, view.x - view.width / view.scale / 2, view.up - view.height / view.scale / 2);
     gl.uniform1f(uniforms.uMmPerPx, view.width / view.scale / piece.columns);
-    setAspect(gl, uniforms, view.aspect);
+    setAspect(gl, uniforms, view.aspect, face.grids);
     gl.uniform3f(uniforms.uLamp, ...lamp);
     gl.uniform1f(uniforms.uHighest, face.highest);
     gl.uniform1f(uniforms.uExposure, exposureUnder(lamp));
@@ -155,11 +156,11 @@ export function createWebglPainter(): Painter | null {
   return {
     means: "webgl2",
     takeFace(unpacked: UnpackedFace) {
-      const { aspect, highest } = unpacked;
+      const { aspect, grids, highest } = unpacked;
       const textures = uploadFace(gl, unpacked);
-      faces.set(aspect, { textures, highest, surface: null });
+      faces.set(aspect, { textures, grids, highest, surface: null });
       if (cost.size === 0) learnCost(aspect);
-      if (isSlow()) faces.set(aspect, { textures, highest, surface: surfaceOf(unpacked) });
+      if (isSlow()) faces.set(aspect, { textures, grids, highest, surface: surfaceOf(unpacked) });
       for (const { albedo, finish } of [unpacked.strip, unpacked.plate]) {
         albedo.close();
         finish.close();
@@ -200,12 +201,21 @@ export function createWebglPainter(): Painter | null {
 }
 
 /** Where the two patches of what is looked at lie, and the whole of it on the bench. */
-function setAspect(gl: WebGL2RenderingContext, uniforms: Program["uniforms"], aspect: Aspect) {
-  const { strip, plate } = gridsOf(aspect);
-  const { length, bottom, top } = seenFrom(aspect);
+function setAspect(
+  gl: WebGL2RenderingContext,
+  uniforms: Program["uniforms"],
+  aspect: Aspect,
+  { strip, plate }: KeptFace["grids"],
+) {
+  const side = upOnScreen(aspect);
+  const [low, high] = [plate.y0, plate.y0 + plate.rows / plate.perMm];
   const span = (grid: Grid) => [grid.y0, grid.rows / grid.perMm] as const;
-  gl.uniform1f(uniforms.uSide, upOnScreen(aspect));
-  gl.uniform3f(uniforms.uSeen, length, bottom, top);
+  gl.uniform1f(uniforms.uSide, side);
+  gl.uniform3f(
+    uniforms.uSeen,
+    plate.columns / plate.perMm,
+    ...(side === 1 ? ([low, high] as const) : ([-high, -low] as const)),
+  );
   gl.uniform2f(uniforms.uStrip, ...span(strip));
   gl.uniform2f(uniforms.uPlate, ...span(plate));
 }

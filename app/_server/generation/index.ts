@@ -6,6 +6,7 @@ export const specimens: SpecimenSource = {
   takeReady: (kind) => specimenMaker().takeReady(kind),
   requestOne: (kind, asked) => specimenMaker().requestOne(kind, asked),
   orderAhead: (kind, asked, seed) => specimenMaker().orderAhead(kind, asked, seed),
+  orderForDrills: (wanted) => specimenMaker().orderForDrills(wanted),
   hurry: (specimenId) => specimenMaker().hurry(specimenId),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
   foresee: (order) => specimenMaker().foresee(order),

@@ -2,12 +2,14 @@ import { Worker } from "node:worker_threads";
 import type { Outlook, OutlookOrder } from "../forecast";
 import type { CandidateOrder, Foreseen } from "../next/foresee-pieces";
 import type { FaceOrder, MadeFace } from "./make-face";
+import type { SeedOrder } from "./seed-with";
 
-/** A face to be made, what can be said of pieces that are drawn and not made, or what such pieces would have. */
+/** A face to be made, what can be said of pieces that are drawn and not made, what such pieces would have, or a seed whose piece has what is wanted. */
 export type Task =
   | { readonly kind: "face"; readonly order: FaceOrder }
   | { readonly kind: "outlook"; readonly order: OutlookOrder }
-  | { readonly kind: "candidates"; readonly order: CandidateOrder };
+  | { readonly kind: "candidates"; readonly order: CandidateOrder }
+  | { readonly kind: "seed"; readonly order: SeedOrder };
 
 export interface JobRequest {
   readonly job: number;
@@ -16,7 +18,7 @@ export interface JobRequest {
 
 export type JobAnswer =
   | { readonly job: number; readonly kind: "stage"; readonly stage: string }
-  | { readonly job: number; readonly kind: "done"; readonly done: MadeFace | Outlook | Foreseen }
+  | { readonly job: number; readonly kind: "done"; readonly done: MadeFace | Outlook | Foreseen | string }
   | { readonly job: number; readonly kind: "failed"; readonly reason: string };
 
 interface Waiting extends JobRequest {
@@ -41,6 +43,7 @@ export interface Pool {
   foresee(order: OutlookOrder): Promise<Outlook>;
   /** Nobody waits for it. */
   drawAhead(order: CandidateOrder): Promise<Foreseen>;
+  seek(order: SeedOrder): Promise<string>;
   close(): Promise<void>;
 }
 
@@ -96,7 +99,7 @@ export function openPool(workerFile: string, size: number): Pool {
     }
   }
 
-  /** What a task comes to: a face for a face, an outlook for an outlook, what is foreseen for candidates. */
+  /** What a task comes to: a face for a face, an outlook for an outlook, what is foreseen for candidates, a seed for seeds. */
   function run<Done>(task: Task, queue: Waiting[], onStage: (stage: string) => void = () => undefined): Promise<Done> {
     return new Promise<Done>((resolve, reject) => {
       queue.push({ task, job: jobs++, onStage, resolve, reject });
@@ -108,6 +111,7 @@ export function openPool(workerFile: string, size: number): Pool {
     make: (order, options) => run<MadeFace>({ kind: "face", order }, options.urgent ? urgent : ahead, options.onStage),
     foresee: (order) => run<Outlook>({ kind: "outlook", order }, urgent),
     drawAhead: (order) => run<Foreseen>({ kind: "candidates", order }, ahead),
+    seek: (order) => run<string>({ kind: "seed", order }, ahead),
     async close() {
       closed = true;
       await Promise.all(hands.map((hand) => hand.worker.terminate()));

@@ -28,6 +28,10 @@ const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 1 };
 /** Restocking waits until the browser of whoever took the last one has unpacked it. */
 const RESTOCK_AFTER_MS = 5000;
 const THREADS = 2;
+/** So many plates are drawn for one that has what is wanted for drills. */
+const SEEDS = 24;
+
+const newSeed = (): string => randomBytes(16).toString("hex");
 
 export interface SpecimenMaker extends SpecimenSource {
   /** Takes up what was left when the server stopped, and fills the shelf. */
@@ -41,12 +45,13 @@ function createMaker(workerFile: string): SpecimenMaker {
   let opened: Promise<void> | null = null;
   let inHand = 0;
   let isTaking = false;
+  let isSeeking = false;
 
   async function order(
     kind: JointKind,
     orderedFor: OrderedFor,
     asked: PaperPiece | null = null,
-    seed = randomBytes(16).toString("hex"),
+    seed = newSeed(),
   ): Promise<{ specimenId: string }> {
     const specimenId = randomId();
     await orderSpecimen({ id: specimenId, kind, seed, asked }, orderedFor, new Date());
@@ -97,6 +102,19 @@ function createMaker(workerFile: string): SpecimenMaker {
     },
     requestOne: (kind, asked) => order(kind, "awaited", asked),
     orderAhead: (kind, asked, seed) => order(kind, "ahead", asked, seed),
+    async orderForDrills(wanted) {
+      if (isSeeking) return;
+      if (wanted.length === 0) return void (await order("butt", "drills"));
+      isSeeking = true;
+      // it takes seconds, and whoever asked does not wait for it
+      void pool
+        .seek({ types: wanted, seeds: Array.from({ length: SEEDS }, newSeed) })
+        .then((seed) => order("butt", "drills", null, seed))
+        .catch(report)
+        .finally(() => {
+          isSeeking = false;
+        });
+    },
     async orderNamed(kind, asked, seed) {
       const specimenId = await findSpecimenBySeed(seed);
       return specimenId === null ? order(kind, "ahead", asked, seed) : { specimenId };

@@ -1,3 +1,4 @@
+import type { ImperfectionType } from "@/lib/imperfections";
 import type { PaperPiece } from "@/lib/sittings";
 import type { JointKind } from "@/lib/weld";
 import type { SpecimenProgress } from "@/prisma/stores/specimens";
@@ -15,6 +16,8 @@ export interface SpecimenSource {
   requestOne(kind: JointKind, asked?: PaperPiece): Promise<{ readonly specimenId: string }>;
   /** Orders one that is kept for somebody who comes later; from a seed where one is given. */
   orderAhead(kind: JointKind, asked: PaperPiece, seed?: string): Promise<{ readonly specimenId: string }>;
+  /** Orders one that windows are cut from in drills, behind everything else, most likely with what is wanted on it. */
+  orderForDrills(wanted: readonly ImperfectionType[]): Promise<void>;
   /** Somebody has come and waits for one that was ordered ahead. */
   hurry(specimenId: string): Promise<void>;
   stageOf(specimenId: string): Promise<SpecimenProgress>;

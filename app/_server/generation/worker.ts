@@ -5,6 +5,7 @@ import { foreseePieces } from "../next/foresee-pieces";
 import { makeFace } from "./make-face";
 import { MAKING_FLAGS } from "./making-flags";
 import type { JobAnswer, JobRequest } from "./pool";
+import { seedWith } from "./seed-with";
 
 for (const flag of MAKING_FLAGS) setFlagsFromString(flag);
 
@@ -16,6 +17,7 @@ port.on("message", async ({ job, task }: JobRequest) => {
   try {
     if (task.kind === "outlook") return answer({ job, kind: "done", done: outlookOf(task.order) });
     if (task.kind === "candidates") return answer({ job, kind: "done", done: foreseePieces(task.order) });
+    if (task.kind === "seed") return answer({ job, kind: "done", done: seedWith(task.order) });
     const made = await makeFace(task.order, (stage) => answer({ job, kind: "stage", stage }));
     const packed = new Uint8Array(made.packed);
     answer({ job, kind: "done", done: { ...made, packed } }, [packed.buffer]);

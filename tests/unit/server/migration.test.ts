@@ -120,6 +120,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_marks_by_learner$/),
     expect.stringMatching(/_next_pieces$/),
     expect.stringMatching(/_latest_marks_by_section$/),
+    expect.stringMatching(/_eye_drills$/),
     expect.stringMatching(/_records_leave_and_go$/),
   ]);
 

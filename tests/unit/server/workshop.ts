@@ -3,6 +3,7 @@ import { outlookOf } from "@/app/_server/forecast";
 import type { SpecimenSource } from "@/app/_server/generation/specimen-source";
 import { foreseePieces } from "@/app/_server/next/foresee-pieces";
 import { hashPassword } from "@/app/_server/passwords";
+import type { ImperfectionType } from "@/lib/imperfections";
 import type { Report } from "@/lib/report";
 import type { Section } from "@/lib/results";
 import type { PaperPiece } from "@/lib/sittings";
@@ -213,8 +214,11 @@ export async function openPractice({ actor }: Caller, id = "practice", section: 
 }
 
 /** Specimens from the database alone: nobody makes the ones that are asked for. */
-export function testSource(named = "asked"): SpecimenSource {
+export function testSource(
+  named = "asked",
+): SpecimenSource & { readonly wantedForDrills: readonly (readonly ImperfectionType[])[] } {
   let asked = 0;
+  const wantedForDrills: (readonly ImperfectionType[])[] = [];
   const order = async (kind: JointKind, piece: PaperPiece | null, orderedFor: OrderedFor, given?: string) => {
     const specimenId = `${named}-${asked++}`;
     const seed = given ?? `secret-seed-of-${specimenId}`;
@@ -222,12 +226,17 @@ export function testSource(named = "asked"): SpecimenSource {
     return { specimenId };
   };
   return {
+    wantedForDrills,
     async takeReady(kind) {
       const specimenId = await takeReadySpecimen(kind);
       return specimenId ? { specimenId } : null;
     },
     requestOne: (kind, piece) => order(kind, piece ?? null, "awaited"),
     orderAhead: (kind, piece, seed) => order(kind, piece, "ahead", seed),
+    async orderForDrills(wanted) {
+      wantedForDrills.push(wanted);
+      await order("butt", null, "drills");
+    },
     hurry: hurrySpecimen,
     foresee: async (order) => outlookOf(order),
     drawAhead: async (order) => foreseePieces(order),

@@ -44,6 +44,9 @@ const OF_PERMISSION: readonly string[] = [
   "no-such-run",
   "no-such-session",
   "no-such-sitting",
+  "no-such-eye-round",
+  "no-such-eye-task",
+  "no-such-set-drill",
 ];
 
 export const isOfPermission = (code: string): boolean => OF_PERMISSION.includes(code);

@@ -34,6 +34,8 @@ const open = ({ open }: Names) => ({ id: open });
 const done = ({ done }: Names) => ({ id: done });
 const sitting = ({ sitting }: Names) => ({ id: sitting });
 const run = ({ run }: Names) => ({ id: run });
+const eyeRound = (it: Names) => ({ id: it.eyeRound });
+const eyeTask = (it: Names) => ({ id: it.eyeTask });
 const group = (it: Names) => ({ id: it.class });
 const WHY = { reason: "the lamp went out" };
 const MORE = { minutes: 5, ...WHY };
@@ -95,6 +97,26 @@ export const ROUTES: readonly RouteRow[] = [
     as: "changeCriteria",
   },
   { at: "api/drills", method: "POST", body: () => ({}), as: "keepDrillRound" },
+  {
+    at: "api/eye/rounds/[id]",
+    method: "GET",
+    params: eyeRound,
+    as: "readOwnEyeRound",
+  },
+  { at: "api/eye/rounds/[id]/finish", method: "POST", params: eyeRound, body: () => ({}), as: "finishEyeRound" },
+  {
+    at: "api/eye/tasks/[id]/answer",
+    method: "POST",
+    params: eyeTask,
+    body: () => ({ kind: "spot", isThere: true }),
+    as: "answerEyeTask",
+  },
+  {
+    at: "api/eye/tasks/[id]/windows/[window]",
+    method: "GET",
+    params: (it) => ({ ...eyeTask(it), window: "0" }),
+    as: "readEyeWindow",
+  },
   { at: "api/papers", method: "POST", body: () => ({}), as: "savePaper new" },
   { at: "api/papers/[id]", method: "PUT", params: (it) => ({ id: it.paper }), body: () => ({}), as: "savePaper" },
   { at: "api/practice", method: "POST", body: () => ({}), as: "startPractice" },
@@ -169,6 +191,7 @@ export const PAGES: readonly PageRow[] = [
   { at: "(learner)/book-closed", as: "readClosedBook" },
   { at: "(learner)/drills", as: "readDrills" },
   { at: "(learner)/drills/[name]", params: () => ({ name: "find-largest" }), as: "readDrills" },
+  { at: "(learner)/drills/eye/[id]", params: eyeRound, as: "readOwnEyeRound" },
   { at: "(learner)/history", as: "listOwnPractices" },
   { at: "(learner)/limits", as: "readInHouseCriteria" },
   { at: "(learner)/practice/[id]/marks", params: done, as: "readMarkSheet" },
@@ -239,6 +262,13 @@ const CLASSES = "(tutor)/desk/classes";
 export const ACTIONS: readonly ActionRow[] = [
   { at: "(learner)", does: "signOut", as: EVERYBODY },
   { at: "(learner)", does: "takeFreshPiece", form: () => ({ any: "plate", plate: "70" }), as: "startPractice" },
+  { at: "(learner)/drills", does: "beginRound", form: () => ({ drill: "spot" }), as: "beginEyeRound" },
+  {
+    at: "(learner)/drills",
+    does: "beginRound",
+    form: (it) => ({ drill: "spot", set: it.setDrill }),
+    as: "beginEyeRound of a set drill",
+  },
   // the sign-in library asks for the session and the present password itself
   { at: "(learner)/account", does: "changePassword", as: EVERYBODY },
   { at: "(learner)/account", does: "endSessions", form: (it) => ({ session: it.session }), as: "endOwnSessions one" },
@@ -284,6 +314,18 @@ export const ACTIONS: readonly ActionRow[] = [
     as: "enrolList",
   },
   { at: `${CLASSES}/[id]/progress`, does: "setAsPaper", form: classForm({ types: "overlap" }), as: "setClassPaper" },
+  {
+    at: `${CLASSES}/[id]/progress`,
+    does: "setClassDrill",
+    form: classForm({ drill: "spot" }),
+    as: "setDrill",
+  },
+  {
+    at: `${CLASSES}/[id]/progress`,
+    does: "withdrawClassDrill",
+    form: (it) => ({ class: it.class, set: it.setDrill }),
+    as: "withdrawDrill",
+  },
   { at: `${DESK}/criteria`, does: "putAway", form: (it) => ({ set: it.criteria }), as: "archiveCriteria" },
   { at: `${DESK}/criteria`, does: "takeBack", form: (it) => ({ set: it.criteria }), as: "archiveCriteria" },
   { at: `${DESK}/papers`, does: "putAway", form: (it) => ({ paper: it.paper }), as: "archivePaper" },
@@ -301,6 +343,8 @@ export const ASKED_BESIDES: readonly string[] = [
   "readDemoHistory",
   "readOwnRecord",
   "readXapiDelivery",
+  "readEyeDrills",
+  "readSetDrills",
 ];
 
 /** Use cases that no entry asks for by itself, or not yet; each asks for permission all the same. */

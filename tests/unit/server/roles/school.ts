@@ -5,15 +5,18 @@ import Database from "libsql";
 import { afterAll, afterEach, beforeAll, beforeEach } from "vitest";
 import type { Caller } from "@/app/_server/caller";
 import { hashPassword } from "@/app/_server/passwords";
+import { beginEyeRound } from "@/app/_server/use-cases/begin-eye-round";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import type { Criteria } from "@/lib/criteria";
 import { closeDatabase, database } from "@/prisma/client";
 import { createClass, enrol, setJoinCode } from "@/prisma/stores/classes";
 import { createCriteriaSet } from "@/prisma/stores/criteria-sets";
 import { createPerson } from "@/prisma/stores/people";
+import { createSetDrill } from "@/prisma/stores/set-drills";
 import { migrate } from "@/prisma/tools/migrate.mjs";
+import { storeDrillPiece } from "../../../support/drill-piece";
 import { begunSitting, moment, openRoom, started } from "../sitting-room";
-import { CAP_ONLY, openPractice } from "../workshop";
+import { CAP_ONLY, openPractice, testSource } from "../workshop";
 
 /**
  * Everybody who could ask, in the order of the columns: nobody who is signed in; kim, whose things they are; ola, who is in her
@@ -40,6 +43,10 @@ export interface Names {
   readonly section: string;
   /** Where kim is signed in. */
   readonly session: string;
+  /** A drill that her class is set, and a round of hers with its first task. */
+  readonly setDrill: string;
+  readonly eyeRound: string;
+  readonly eyeTask: string;
 }
 
 export const JOIN_CODE = "KMT4RW";
@@ -79,6 +86,9 @@ export const MISSING: Names = {
   run: "no-such-id",
   section: "no-such-id",
   session: "no-such-id",
+  setDrill: "no-such-id",
+  eyeRound: "no-such-id",
+  eyeTask: "no-such-id",
 };
 
 export interface School {
@@ -122,6 +132,16 @@ export function schoolForEachTest(): () => School {
   });
 }
 
+async function eyeRoundOf(kim: Caller, now: Date): Promise<Pick<Names, "setDrill" | "eyeRound" | "eyeTask">> {
+  await createSetDrill({ id: "set-drill", groupId: "class", setById: "tutor", drill: "spot", types: [] }, now);
+  await storeDrillPiece("drill-piece", now);
+  const choice = { drill: "spot", naming: "four", isTimed: false };
+  const begun = await beginEyeRound(kim, choice, null, testSource("of-the-school"));
+  if (!begun.ok) throw new Error(begun.code);
+  const { id } = await database().eyeTask.findFirstOrThrow({ where: { roundId: begun.id, number: 1 } });
+  return { setDrill: "set-drill", eyeRound: begun.id, eyeTask: id };
+}
+
 async function makeSchool() {
   const room = await openRoom();
   const now = room.now();
@@ -158,6 +178,7 @@ async function makeSchool() {
     run: runId,
     section: practiceId,
     session: "session",
+    ...(await eyeRoundOf(room.kim, now)),
   };
   return { people: { nobody, kim, ola, finn, newt, tutor, stranger }, names };
 }

@@ -2,8 +2,10 @@ import type { Caller } from "@/app/_server/caller";
 import { addCriteria } from "@/app/_server/use-cases/add-criteria";
 import { addLearner, addTutor } from "@/app/_server/use-cases/add-person";
 import { annulQuestion, previewAnnulment } from "@/app/_server/use-cases/annul-question";
+import { answerEyeTask } from "@/app/_server/use-cases/answer-eye-task";
 import { archiveCriteria } from "@/app/_server/use-cases/archive-criteria";
 import { archivePaper } from "@/app/_server/use-cases/archive-paper";
+import { beginEyeRound } from "@/app/_server/use-cases/begin-eye-round";
 import { beginPaper } from "@/app/_server/use-cases/begin-paper";
 import { changeCriteria } from "@/app/_server/use-cases/change-criteria";
 import { changeWorkshopSettings } from "@/app/_server/use-cases/change-workshop-settings";
@@ -17,6 +19,7 @@ import { enrolList, previewList } from "@/app/_server/use-cases/enrol-list";
 import { enterSitting } from "@/app/_server/use-cases/enter-sitting";
 import { eraseLearner, previewErasure } from "@/app/_server/use-cases/erase-learner";
 import { findPieceToShow } from "@/app/_server/use-cases/find-piece-to-show";
+import { finishEyeRound } from "@/app/_server/use-cases/finish-eye-round";
 import { followProgress } from "@/app/_server/use-cases/follow-progress";
 import {
   addTime,
@@ -72,6 +75,9 @@ import { readDesk } from "@/app/_server/use-cases/read-desk";
 import { readDifficulty } from "@/app/_server/use-cases/read-difficulty";
 import { readDrills } from "@/app/_server/use-cases/read-drills";
 import { readEnds } from "@/app/_server/use-cases/read-ends";
+import { readEyeDrills } from "@/app/_server/use-cases/read-eye-drills";
+import { readOwnEyeRound } from "@/app/_server/use-cases/read-eye-round";
+import { readEyeWindow } from "@/app/_server/use-cases/read-eye-window";
 import { readInHouseCriteria } from "@/app/_server/use-cases/read-in-house-criteria";
 import { readLearner } from "@/app/_server/use-cases/read-learner";
 import { readLearnerProgress } from "@/app/_server/use-cases/read-learner-progress";
@@ -84,6 +90,7 @@ import { readPieceSheet } from "@/app/_server/use-cases/read-piece-sheet";
 import { readPlanChoices } from "@/app/_server/use-cases/read-plan-choices";
 import { readRecordsDesk } from "@/app/_server/use-cases/read-records-desk";
 import { readReview } from "@/app/_server/use-cases/read-review";
+import { readSetDrills } from "@/app/_server/use-cases/read-set-drills";
 import { readSittingsDesk } from "@/app/_server/use-cases/read-sittings-desk";
 import { readSurface } from "@/app/_server/use-cases/read-surface";
 import { readToday } from "@/app/_server/use-cases/read-today";
@@ -91,6 +98,7 @@ import { renewSpecimen } from "@/app/_server/use-cases/renew-specimen";
 import { savePaper } from "@/app/_server/use-cases/save-paper";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { setClassPaper } from "@/app/_server/use-cases/set-class-paper";
+import { setDrill, withdrawDrill } from "@/app/_server/use-cases/set-drill";
 import { setUpWorkshop } from "@/app/_server/use-cases/set-up-workshop";
 import { signOutLearner } from "@/app/_server/use-cases/sign-out-learner";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
@@ -170,6 +178,8 @@ const VERSION = { sequence: 1, report: CAP_ONLY };
 const SAVE = save(1, moment("10:00"));
 const TRAIL = { windowId: WINDOW, number: 1, trail: { version: 1, views: {} } };
 const LAST = { window: { id: WINDOW, base: 0 } };
+const EYE = { drill: "spot", naming: "four", isTimed: false };
+const SPOTTED = { kind: "spot", isThere: true };
 const ROUND = { drill: "find-largest", gauges: ["depth-gauge"], asked: 3, right: 1, medianError: 0.2, seconds: 60 };
 
 /** It answers nothing: whether it has kept that somebody is still there. */
@@ -276,6 +286,20 @@ export const USE_CASES: readonly UseCaseRow[] = [
   ],
   ["readDrills", SIGNED_IN, (who) => readDrills(who)],
   ["keepDrillRound", SIGNED_IN, (who) => keepDrillRound(who, ROUND)],
+  ["readEyeDrills", SIGNED_IN, (who) => readEyeDrills(who)],
+  ["beginEyeRound", SIGNED_IN, (who) => beginEyeRound(who, EYE, null, source)],
+  [
+    "beginEyeRound of a set drill",
+    membersOf("no-such-set-drill"),
+    (who, it) => beginEyeRound(who, EYE, it.setDrill, source),
+  ],
+  ["readOwnEyeRound", ownersOf("no-such-eye-round"), (who, { eyeRound }) => readOwnEyeRound(who, eyeRound, source)],
+  ["finishEyeRound", ownersOf("no-such-eye-round"), (who, { eyeRound }) => finishEyeRound(who, eyeRound)],
+  ["answerEyeTask", ownersOf("no-such-eye-task"), (who, { eyeTask }) => answerEyeTask(who, eyeTask, SPOTTED)],
+  ["readEyeWindow", ownersOf("no-such-eye-task"), (who, { eyeTask }) => readEyeWindow(who, eyeTask, "0")],
+  ["setDrill", tutorsOf("no-such-class"), (who, it) => setDrill(who, it.class, { drill: "spot", types: [] }, source)],
+  ["withdrawDrill", tutorsOf("no-such-class"), (who, it) => withdrawDrill(who, it.class, it.setDrill)],
+  ["readSetDrills", tutorsOf("no-such-class"), (who, it) => readSetDrills(who, it.class)],
 
   // criteria
   ["listCriteria", SIGNED_IN, (who) => listCriteria(who)],

@@ -13,6 +13,7 @@ import { PageFrame } from "@/app/_ui/page-frame";
 import { classStanding, readinessOf, worthSetting } from "@/lib/progress";
 import { setAsPaper } from "./actions";
 import { SetAsPaper } from "./set-as-paper";
+import { SetDrills } from "./set-drills";
 import "@/app/_progress/progress.css";
 
 export const metadata: Metadata = { title: "What a class misses" };
@@ -45,15 +46,18 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
         </Notice>
       )}
       {isEmpty ? (
-        <p className="mt-4 max-w-3xl">
-          What to teach this class comes here: which imperfections it misses, what it takes for what, how it measures,
-          and who is ready for a sitting. It begins with the first piece that somebody hands in for practice, and a
-          sitting counts once you release its marks. Let your learners take a fresh piece on Today, or{" "}
-          <Link href="/desk/sittings/new" className="rounded text-action underline underline-offset-4">
-            plan a sitting
-          </Link>
-          .
-        </p>
+        <>
+          <p className="mt-4 max-w-3xl">
+            What to teach this class comes here: which imperfections it misses, what it takes for what, how it measures,
+            and who is ready for a sitting. It begins with the first piece that somebody hands in for practice, and a
+            sitting counts once you release its marks. Let your learners take a fresh piece on Today, or{" "}
+            <Link href="/desk/sittings/new" className="rounded text-action underline underline-offset-4">
+              plan a sitting
+            </Link>
+            .
+          </p>
+          <SetDrills classId={id} standing={standing} />
+        </>
       ) : (
         <>
           <section aria-labelledby="teach" className="mt-3 max-w-4xl rounded-md border-2 border-ink-2 bg-sheet p-5">
@@ -81,6 +85,7 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
               How the questions work
             </Link>
           </div>
+          <SetDrills classId={id} standing={standing} />
           {standing.missed.length > 0 && (
             <MissedFigure classId={id} learners={people} missed={standing.missed} setAsPaper={setAsPaper} />
           )}

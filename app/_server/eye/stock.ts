@@ -1,0 +1,36 @@
+import { isEnough, type MaterialFace, materialOf } from "@/lib/eye-tasks";
+import type { ImperfectionType } from "@/lib/imperfections";
+import { countForDrills, keepForDrills, listForDrills } from "@/prisma/stores/specimens";
+import type { SpecimenSource } from "../generation/specimen-source";
+
+/**
+ * Pieces that windows are cut from. Every round orders one more, behind everything else, until there are so many: about 150
+ * imperfections, each of which can be shown in many windows. For what is scarce and wanted there may be more.
+ */
+const STOCK = 12;
+const MOST = 30;
+/** Fewer imperfections of a type than this are known by heart after some rounds. */
+const SCARCE = 4;
+
+/**
+ * What windows can be cut from now; null while there is not enough. Pieces for drills are nobody's to inspect, so a window can
+ * give away nothing of a piece that is being sat. The first one comes off the shelf, so that nobody waits where one is ready. The
+ * next one is ordered with what is wanted of it.
+ */
+export async function drillMaterial(
+  wanted: readonly ImperfectionType[],
+  source: SpecimenSource,
+): Promise<readonly MaterialFace[] | null> {
+  const { made, coming } = await countForDrills();
+  if (made === 0) {
+    const ready = await source.takeReady("butt");
+    if (ready) await keepForDrills(ready.specimenId);
+  }
+  const material = materialOf(await listForDrills());
+  const scarce = wanted.filter((type) => countOf(type, material) < SCARCE);
+  if (coming === 0 && made < (scarce.length > 0 ? MOST : STOCK)) await source.orderForDrills(scarce);
+  return isEnough(material) ? material : null;
+}
+
+const countOf = (type: ImperfectionType, material: readonly MaterialFace[]): number =>
+  material.flatMap(({ things }) => things.filter(({ what, name }) => what === "imperfection" && name === type)).length;

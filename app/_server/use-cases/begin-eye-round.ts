@@ -1,0 +1,36 @@
+import { type EyeRound, eyeChoiceSchema } from "@/lib/eye";
+import { createEyeRound } from "@/prisma/stores/eye-rounds";
+import { listSetDrillsFor } from "@/prisma/stores/set-drills";
+import type { Caller } from "../caller";
+import { drawTasks } from "../eye/draw-tasks";
+import type { SpecimenSource } from "../generation/specimen-source";
+import { describeProblem } from "../input-problem";
+import { requireOpenBook } from "../permissions";
+import { randomId } from "../random-id";
+import { refuse } from "../refusal";
+
+/**
+ * Begins a round of a drill for the eye, answered with its id; for a drill that a tutor has set, it is that drill whatever else
+ * is chosen. Its tasks are drawn at once, or as soon as there is a piece to cut windows from.
+ */
+export async function beginEyeRound(caller: Caller, input: unknown, setDrillId: string | null, source: SpecimenSource) {
+  const open = await requireOpenBook(caller);
+  if (!open.ok) return open;
+  const parsed = eyeChoiceSchema.safeParse(input);
+  if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
+  const userId = open.actor.id;
+  const set = setDrillId === null ? null : (await listSetDrillsFor(userId)).find(({ id }) => id === setDrillId);
+  if (set === undefined) return refuse("no-such-set-drill");
+  const round: EyeRound = {
+    ...parsed.data,
+    ...(set && { drill: set.drill }),
+    id: randomId(),
+    userId,
+    setDrillId,
+    begunAt: caller.clock(),
+    finishedAt: null,
+  };
+  await createEyeRound(round);
+  await drawTasks(round, source);
+  return { ok: true, id: round.id } as const;
+}
