@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { DRILLS } from "../drills";
+import { EYE_DRILLS, EYE_TASKS, NAMINGS } from "../eye";
 import { moment } from "./common";
 import { recordedPieceSchema } from "./piece";
 import { recordedProgressSchema } from "./progress";
@@ -51,6 +52,26 @@ export const wholeRecordSchema = z.strictObject({
       medianErrorMm: z.number().nullable(),
       seconds: z.int(),
       finishedAt: moment,
+    }),
+  ),
+  /** Rounds of drills for the eye that were finished, with what became of each task. */
+  eyeRounds: z.array(
+    z.strictObject({
+      id: z.string(),
+      drill: z.enum(EYE_DRILLS),
+      naming: z.enum(NAMINGS),
+      isTimed: z.boolean(),
+      begunAt: moment,
+      finishedAt: moment,
+      tasks: z.array(
+        z.strictObject({
+          kind: z.enum(EYE_TASKS),
+          /** Imperfection or clutter that it was about. */
+          about: z.string().nullable(),
+          isRight: z.boolean(),
+          errorMm: z.number().nullable(),
+        }),
+      ),
     }),
   ),
   progress: recordedProgressSchema,

@@ -26,6 +26,7 @@ export interface KeptOfLearner {
   readonly sections: number;
   readonly beingSat: number;
   readonly unreleased: number;
+  /** With gauges and for the eye. */
   readonly drillRounds: number;
   readonly devices: number;
   /** What tutors said to their marks. */
@@ -39,7 +40,7 @@ const BEING_SAT = { state: { in: ["running", "paused"] } } satisfies Prisma.Sect
 export async function countKept(userId: string): Promise<KeptOfLearner> {
   const db = database();
   const forPractice = { userId, run: { is: null } };
-  const [classes, handedIn, open, sections, beingSat, unreleased, drillRounds, devices, acts, statements] =
+  const [classes, handedIn, open, sections, beingSat, unreleased, gaugeRounds, eyeRounds, devices, acts, statements] =
     await Promise.all([
       db.classMember.count({ where: { userId } }),
       db.practice.count({ where: { ...forPractice, state: "handedIn" } }),
@@ -50,10 +51,12 @@ export async function countKept(userId: string): Promise<KeptOfLearner> {
         where: { userId, state: { in: ["handedIn", "expired"] }, sitting: { state: { notIn: ["released", "void"] } } },
       }),
       db.drillRound.count({ where: { userId } }),
+      db.eyeRound.count({ where: { userId } }),
       db.session.count({ where: { userId } }),
       db.reviewAct.count({ where: { attempt: { practice: { userId } } } }),
       db.xapiStatement.count({ where: { userId } }),
     ]);
+  const drillRounds = gaugeRounds + eyeRounds;
   return { classes, handedIn, open, sections, beingSat, unreleased, drillRounds, devices, acts, statements };
 }
 

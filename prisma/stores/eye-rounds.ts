@@ -101,8 +101,8 @@ const answered = {
   omit: { content: true, answer: true },
 };
 
-/** The last finished rounds of somebody with what became of their tasks, the latest first. */
-export async function listEyeRounds(userId: string, atMost: number): Promise<readonly FinishedEyeRound[]> {
+/** The last finished rounds of somebody, or all of them, with what became of their tasks, the latest first. */
+export async function listEyeRounds(userId: string, atMost?: number): Promise<readonly FinishedEyeRound[]> {
   const rows = await database().eyeRound.findMany({
     where: { userId, finishedAt: { not: null }, tasks: { some: { answeredAt: { not: null } } } },
     orderBy: [{ finishedAt: "desc" }, { id: "asc" }],

@@ -35,6 +35,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
     "sittings",
     "practice",
     "drills",
+    "eye",
     "trail",
     "progress",
     "printing",

@@ -17,6 +17,7 @@ import { learnerAccount } from "@/lib/xapi";
 import { listMembershipsOf } from "@/prisma/stores/classes";
 import { listAllDrillRounds } from "@/prisma/stores/drill-rounds";
 import { readErasureRequest } from "@/prisma/stores/erasure";
+import { listEyeRounds } from "@/prisma/stores/eye-rounds";
 import { readHandedInPractice, readPractice } from "@/prisma/stores/practices";
 import { readLearnerTally } from "@/prisma/stores/progress";
 import { listSessions } from "@/prisma/stores/sessions";
@@ -43,11 +44,12 @@ export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPar
   const { person, classIds, now } = asked;
   const isOwn = classIds === null;
   await buildTallies(person.id);
-  const [workshop, memberships, sessions, rounds, { tally }, askedAt, own] = await Promise.all([
+  const [workshop, memberships, sessions, rounds, eyeRounds, { tally }, askedAt, own] = await Promise.all([
     readWorkshop(),
     listMembershipsOf(person.id),
     isOwn ? listSessions(person.id, now) : [],
     listAllDrillRounds(person.id),
+    listEyeRounds(person.id),
     readLearnerTally(person.id),
     readErasureRequest(person.id),
     piecesOf(asked),
@@ -99,6 +101,18 @@ export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPar
       gauges: [...gauges],
       medianErrorMm: medianError,
       finishedAt: iso(finishedAt),
+    })),
+  };
+  yield {
+    field: "eyeRounds",
+    value: eyeRounds.map(({ id, drill, naming, isTimed, begunAt, finishedAt, results }) => ({
+      id,
+      drill,
+      naming,
+      isTimed,
+      begunAt: iso(begunAt),
+      finishedAt: iso(finishedAt),
+      tasks: results.map(({ error, ...result }) => ({ ...result, errorMm: error })),
     })),
   };
   yield { field: "progress", value: recordedProgress(tally) };
