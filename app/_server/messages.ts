@@ -255,6 +255,11 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "You have a section of another sitting open, so this one was not started and its clock stands still. Hand that one in first, or ask your tutor to close it.",
   },
+  "learner-elsewhere": {
+    status: 409,
+    sentence:
+      "The learner has a section of another sitting open just now, so this one was not opened again. Wait until that one is closed.",
+  },
   "not-reviewable": {
     status: 409,
     sentence:

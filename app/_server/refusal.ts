@@ -57,6 +57,7 @@ const OWN_CODES = [
   "not-expected",
   "piece-not-made",
   "section-elsewhere",
+  "learner-elsewhere",
   "book-closed",
   "not-reviewable",
   "no-such-line",

@@ -169,16 +169,21 @@ export async function listSittingsToSweep(): Promise<readonly string[]> {
   return rows.flatMap(({ id }) => (id === held ? [] : [id]));
 }
 
-/** Sittings in which a learner has a section that was started and is not closed, as far as is stored. */
-export async function listSittingsAt(userId: string): Promise<readonly string[]> {
-  const rows = await database().sectionRun.findMany({
+/** A section that was started and is not closed, as far as is stored. */
+export interface StandingRun {
+  readonly id: string;
+  readonly sittingId: string;
+}
+
+/** Sections of a learner that were started and are not closed, as far as is stored. */
+export const listStandingRuns = (userId: string): Promise<readonly StandingRun[]> => standingRuns(database(), userId);
+
+const standingRuns = (db: Prisma.TransactionClient, userId: string): Promise<readonly StandingRun[]> =>
+  db.sectionRun.findMany({
     where: { userId, state: { in: ["running", "paused"] } },
     orderBy: { id: "asc" },
-    distinct: ["sittingId"],
-    select: { sittingId: true },
+    select: { id: true, sittingId: true },
   });
-  return rows.map(({ sittingId }) => sittingId);
-}
 
 /** How much is written in a report: counts, and nothing of what it says. */
 export interface Written {
@@ -274,6 +279,8 @@ export interface SittingChange {
   readonly questions: readonly Question[];
   /** Whether what becomes of other runs depends on it, as with a start: one learner sits one section at a time. */
   readonly concernsOthers: boolean;
+  /** With a section that opens: whose it is, and which of their sections in other sittings stood as open when that was decided. */
+  readonly opens?: { readonly userId: string; readonly standing: readonly string[] };
 }
 
 /**
@@ -301,6 +308,10 @@ export async function storeChange(change: SittingChange): Promise<boolean> {
           : { revision },
       });
       if (kept.count === 0) throw new Overtaken();
+      // two sittings have no revision in common, so that two sections could be opened at once
+      const others = change.opens ? await standingRuns(transaction, change.opens.userId) : [];
+      if (others.some((other) => other.sittingId !== id && !change.opens?.standing.includes(other.id)))
+        throw new Overtaken();
       for (const { stored, run } of changed) {
         const written = await transaction.sectionRun.updateMany({
           where: { id: run.id, revision: stored.revision },

@@ -9,7 +9,13 @@ import {
   whyShut,
 } from "@/lib/sittings";
 import type { AuditEntry } from "@/prisma/stores/audit";
-import { type NewRun, readSitting, type StoredSitting, storeChange } from "@/prisma/stores/sittings";
+import {
+  type NewRun,
+  readSitting,
+  type SittingChange,
+  type StoredSitting,
+  storeChange,
+} from "@/prisma/stores/sittings";
 import { type Refusal, type RefusalCode, refuse } from "../refusal";
 
 /** What a step makes of a sitting, and what is written with it. */
@@ -23,6 +29,8 @@ export interface Change {
   readonly questions?: readonly Question[];
   /** As with a start: what becomes of other runs depends on it. */
   readonly concernsOthers?: boolean;
+  /** With a section that opens: what of its learner stood as open in other sittings. */
+  readonly opens?: SittingChange["opens"];
 }
 
 type Changed = { readonly ok: true; readonly stored: StoredSitting; readonly next: SittingWithRuns };
@@ -37,14 +45,14 @@ const TRIES = 60;
 export async function changeSitting(
   id: string,
   now: Date,
-  decide: (whole: SittingWithRuns, stored: StoredSitting) => Change,
+  decide: (whole: SittingWithRuns, stored: StoredSitting) => Change | Promise<Change>,
   withReportOf?: string,
 ): Promise<Changed | Refusal> {
   for (let tries = 0; tries < TRIES; tries++) {
     const stored = await readSitting(id, withReportOf);
     if (!stored) return refuse("no-such-sitting");
-    const change = decide(byClock(stored, now), stored);
-    const { next, code, audit = null, newRuns = [], questions = [], concernsOthers = false } = change;
+    const change = await decide(byClock(stored, now), stored);
+    const { next, code, audit = null, newRuns = [], questions = [], concernsOthers = false, opens } = change;
     const isStored = await storeChange({
       before: stored,
       next,
@@ -52,6 +60,7 @@ export async function changeSitting(
       audit: code ? null : audit,
       questions,
       concernsOthers: concernsOthers && !code,
+      ...(opens && !code && { opens }),
     });
     if (isStored) return code ? refuse(code) : { ok: true, stored, next };
     await new Promise((resolve) => setTimeout(resolve, 2 + Math.random() * 10 * Math.min(tries + 1, 5)));

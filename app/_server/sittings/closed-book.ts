@@ -1,33 +1,38 @@
 import { isOpen } from "@/lib/sittings";
-import { listSittingsAt, readSitting, type StoredRun } from "@/prisma/stores/sittings";
+import { listStandingRuns, readSitting, type StandingRun, type StoredRun } from "@/prisma/stores/sittings";
 import { byClock } from "./change-sitting";
 
 /** The sitting in which a learner has a section with a closed book open just now, or null. */
-export const closedBookOf = (userId: string, now: Date): Promise<string | null> =>
-  sittingAt(userId, now, ({ book }) => book === "closed");
+export async function closedBookOf(userId: string, now: Date): Promise<string | null> {
+  return sittingAt(await listStandingRuns(userId), now, ({ book }) => book === "closed");
+}
 
-/** Another sitting in which a learner has a section open just now, or null. */
-export const otherSittingOf = (userId: string, sittingId: string, now: Date): Promise<string | null> =>
-  sittingAt(userId, now, () => true, sittingId);
+/** Sections of a learner in other sittings: whether one is open just now, and which stand as open, as far as is stored. */
+export async function sectionsElsewhere(userId: string, sittingId: string, now: Date) {
+  const others = (await listStandingRuns(userId)).filter((run) => run.sittingId !== sittingId);
+  return {
+    isOpen: (await sittingAt(others, now, () => true)) !== null,
+    opens: { userId, standing: others.map(({ id }) => id) },
+  } as const;
+}
 
 async function sittingAt(
-  userId: string,
+  standing: readonly StandingRun[],
   now: Date,
   suits: (stored: StoredRun) => boolean,
-  but?: string,
 ): Promise<string | null> {
-  for (const id of await listSittingsAt(userId)) {
-    if (id === but) continue;
-    const stored = await readSitting(id);
+  const ids = new Set(standing.map(({ id }) => id));
+  for (const sittingId of new Set(standing.map((run) => run.sittingId))) {
+    const stored = await readSitting(sittingId);
     // what the clock has closed may still stand as open
     const open = new Set(
       stored
         ? byClock(stored, now)
             .runs.filter(isOpen)
-            .map((run) => run.id)
+            .map(({ id }) => id)
         : [],
     );
-    if (stored?.runs.some((one) => one.run.userId === userId && open.has(one.run.id) && suits(one))) return id;
+    if (stored?.runs.some((one) => ids.has(one.run.id) && open.has(one.run.id) && suits(one))) return sittingId;
   }
   return null;
 }

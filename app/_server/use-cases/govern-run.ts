@@ -5,6 +5,7 @@ import { requireOwnSitting, requireRunOfClass } from "../permissions";
 import { refuse } from "../refusal";
 import { auditEntry } from "../sittings/audit-entry";
 import { type Change, changeSitting, runStep, sittingStep } from "../sittings/change-sitting";
+import { sectionsElsewhere } from "../sittings/closed-book";
 
 /** Stops the clock of one learner's section. */
 export const pauseRun = (caller: Caller, runId: string) => govern(caller, runId, { kind: "pause" });
@@ -39,9 +40,13 @@ export async function reopenRun(caller: Caller, runId: string, input: unknown) {
   if (!parsed.success) return refuse("invalid-input", { fields: problemsByField(parsed.error) });
   const now = caller.clock();
   const event = { kind: "re-open", runId, by: own.actor.id, ...parsed.data } as const;
-  const changed = await changeSitting(own.sittingId, now, (whole) => {
+  const changed = await changeSitting(own.sittingId, now, async (whole): Promise<Change> => {
     const step = sittingStep(whole, event, now);
-    return { ...step, audit: auditEntry(own.actor, now, "re-open", { kind: "run", id: runId }, parsed.data) };
+    const run = whole.runs.find(({ id }) => id === runId);
+    if (step.code || !run) return step;
+    const { isOpen, opens } = await sectionsElsewhere(run.userId, own.sittingId, now);
+    if (isOpen) return { next: whole, code: "learner-elsewhere" };
+    return { ...step, opens, audit: auditEntry(own.actor, now, "re-open", { kind: "run", id: runId }, parsed.data) };
   });
   return changed.ok ? ({ ok: true } as const) : changed;
 }

@@ -56,17 +56,21 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
   const chosen = members.filter(({ person }) => learnerIds?.includes(person.id) ?? true);
   const due = who === "due" ? await sectionsDue(classId, paperId, kept.current.paper) : null;
   const isAsked = ({ section }: Expected) => sections?.includes(section) ?? true;
-  if (!expectedOf(chosen, kept.current.paper, due).some(isAsked)) return refuse("nobody-expected");
+  const asked = (paper: Paper) => expectedOf(chosen, paper, due).filter(isAsked);
+  if (asked(kept.current.paper).length === 0) return refuse("nobody-expected");
 
-  const unmakable = await whyUnmakable(kept.current.paper, sections ?? SECTIONS, specimens);
+  const unmakable = await whyUnmakable(kept.current.paper, asked(kept.current.paper), specimens);
   if (unmakable) return refuse("invalid-input", { fields: { paperId: unmakable } });
 
   const version = await takePaperVersion(paperId, now);
   if (!version) return refuse("no-such-paper");
   const { paper } = version;
+  // looking ahead takes seconds, in which it may have been saved once more
+  const late = await whyUnmakable(paper, asked(paper), specimens);
+  if (late) return refuse("invalid-input", { fields: { paperId: late } });
   const shared = new Map<Section, string>();
   const runs = [];
-  for (const one of expectedOf(chosen, paper, due).filter(isAsked)) {
+  for (const one of asked(paper)) {
     const specimenId = shared.get(one.section) ?? (await orderPiece(paper, one.section, specimens, false));
     if (paper.forms === "same") shared.set(one.section, specimenId);
     runs.push(runOn(one, version, specimenId, now));
@@ -88,10 +92,12 @@ export async function planSitting(caller: Caller, input: unknown, specimens: Spe
 /** Why a piece of the paper that asks for types would never be made, which would show only when a learner waits for it; null where all can be. */
 async function whyUnmakable(
   paper: Paper,
-  asked: readonly Section[],
+  expected: readonly Expected[],
   specimens: SpecimenSource,
 ): Promise<string | null> {
-  for (const { section, piece } of paper.sections.filter((one) => asked.includes(one.section))) {
+  for (const { section, piece } of paper.sections.filter((one) =>
+    expected.some((run) => run.section === one.section),
+  )) {
     if (!piece.types) continue;
     const { refusal } = await outlookOfPiece({ section, piece }, specimens);
     if (refusal) {

@@ -6,7 +6,7 @@ import { describeProblem } from "../input-problem";
 import { requireOwnRun } from "../permissions";
 import { refuse } from "../refusal";
 import { type Change, changeSitting, runStep } from "../sittings/change-sitting";
-import { otherSittingOf } from "../sittings/closed-book";
+import { sectionsElsewhere } from "../sittings/closed-book";
 import { liveRunOf, pieceOf } from "../sittings/own-view";
 import { readTogether } from "../sittings/read-together";
 import { windowIdSchema } from "./save-report";
@@ -59,15 +59,16 @@ async function step(caller: Caller, runId: string, kind: "start" | "take-over", 
   if (!parsed.success) return refuse("invalid-input", { problem: describeProblem(parsed.error) });
   const event: RunEvent = { kind, ...parsed.data };
   const now = caller.clock();
-  const elsewhere = kind === "start" && (await otherSittingOf(own.actor.id, own.sittingId, now)) !== null;
-  const changed = await changeSitting(own.sittingId, now, (whole, stored): Change => {
+  const changed = await changeSitting(own.sittingId, now, async (whole, stored): Promise<Change> => {
     const kept = stored.runs.find(({ run }) => run.id === runId);
     const change = runStep(whole, runId, event, now);
     const isStarting = kind === "start" && !change.code && change.next !== whole;
     // the clock does not go before there is something to look at
     if (isStarting && kept && pieceOf(kept) !== "ready") return { next: whole, code: "piece-not-made" };
-    if (isStarting && elsewhere) return { next: whole, code: "section-elsewhere" };
-    return { ...change, concernsOthers: isStarting };
+    if (!isStarting) return change;
+    const { isOpen, opens } = await sectionsElsewhere(own.actor.id, own.sittingId, now);
+    if (isOpen) return { next: whole, code: "section-elsewhere" };
+    return { ...change, concernsOthers: true, opens };
   });
   await notePresence(own.sittingId, own.actor.id, now);
   if (!changed.ok) return changed;

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Caller } from "@/app/_server/caller";
+import { closeRun, reopenRun } from "@/app/_server/use-cases/govern-run";
 import { closeSitting, pauseSitting } from "@/app/_server/use-cases/govern-sitting";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { openBench } from "@/app/_server/use-cases/open-bench";
@@ -13,7 +14,7 @@ import { writeHistoryFile } from "@/app/_server/use-cases/write-history-file";
 import { writePracticeFile } from "@/app/_server/use-cases/write-practice-file";
 import { defaultPaper, type PaperSection } from "@/lib/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
-import { begunSitting, openRoom, type Room, runOf, started, WINDOW } from "./sitting-room";
+import { begunSitting, must, openRoom, type Room, runOf, started, WINDOW } from "./sitting-room";
 import { CAP_ONLY, openPractice } from "./workshop";
 
 freshDatabaseForEachTest();
@@ -102,9 +103,26 @@ test("nobody has sections of two sittings open at once, whose books could help e
   expect(await startSection(room.ola, (await runOf(other, room.ola)).run.id, { windowId: WINDOW })).toMatchObject({
     ok: true,
   });
+  // nor is one opened again that was closed before
+  const again = { minutes: 10, reason: "a fire alarm" };
+  await must(closeRun(room.tutor, (await runOf(other, room.ola)).run.id));
+  const olas = (await runOf(id, room.ola)).run.id;
+  await must(startSection(room.ola, olas, { windowId: WINDOW }));
+  expect(await reopenRun(room.tutor, (await runOf(other, room.ola)).run.id, again)).toEqual({
+    ok: false,
+    code: "learner-elsewhere",
+  });
   // kim has half as much time again
   room.at("12:59");
   expect(await start()).toEqual({ ok: false, code: "section-elsewhere" });
   room.at("13:00");
   expect(await start()).toMatchObject({ ok: true });
+});
+
+test("two sections of two sittings that are started in the same moment: one opens", async () => {
+  const { room, id } = await roomByHeart();
+  const other = await begunSitting(room);
+  const runs = [await runOf(id, room.kim), await runOf(other, room.kim)];
+  const answers = await Promise.all(runs.map(({ run }) => startSection(room.kim, run.id, { windowId: WINDOW })));
+  expect(answers.map((answer) => (answer.ok ? "ok" : answer.code)).sort()).toEqual(["ok", "section-elsewhere"]);
 });
