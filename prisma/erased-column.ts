@@ -2,6 +2,7 @@ import { z } from "zod";
 import { SECTIONS } from "@/lib/results";
 import { RUN_STATES } from "@/lib/sittings";
 import { column } from "./columns";
+import type { Prisma } from "./generated/client/client";
 
 const erasedLearnerSchema = z.strictObject({
   sections: z.array(
@@ -17,3 +18,7 @@ const erasedLearnerSchema = z.strictObject({
 export type ErasedLearner = z.infer<typeof erasedLearnerSchema>;
 
 export const erasedColumn = column(z.array(erasedLearnerSchema));
+
+/** Those of a sitting; none where nobody was erased. */
+export const readErased = (value: Prisma.JsonValue): readonly ErasedLearner[] =>
+  value === null ? [] : erasedColumn.read(value);

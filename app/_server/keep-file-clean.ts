@@ -8,7 +8,7 @@ const EVERY_MS = 30_000;
 export async function cleanFile(now: Date): Promise<boolean> {
   if ((await readDirtySince()) === null) return false;
   if (await isInUse(new Date(now.getTime() - QUIET_MS))) return false;
-  return writeFileAnew(now);
+  return writeFileAnew();
 }
 
 const shared = globalThis as typeof globalThis & { toelineFileCare?: Promise<void> };

@@ -3,7 +3,7 @@ import type { Section } from "@/lib/results";
 import type { RunState } from "@/lib/sittings";
 import type { Person } from "@/lib/workshop";
 import { database } from "../client";
-import { erasedColumn } from "../erased-column";
+import { erasedColumn, readErased } from "../erased-column";
 import type { Prisma } from "../generated/client/client";
 import type { SectionRunModel, SittingModel } from "../generated/client/models";
 import { addToPool, readPool, readPooledQuestions } from "../pool";
@@ -134,7 +134,7 @@ async function keepInSittings(transaction: Transaction, runs: readonly RunRow[])
         state: (ended === "handedIn" ? "handed-in" : ended) as RunState,
         isClosed: runCourseColumn.read(course).closedAt !== null,
       }));
-    const kept = erasedColumn.read(erased);
+    const kept = readErased(erased);
     await transaction.sitting.update({
       where: { id },
       // whoever read the sitting before takes their step again

@@ -20,11 +20,11 @@ export async function isInUse(since: Date): Promise<boolean> {
  * Writes the whole file anew, so that neither its free pages nor its log hold what was deleted. Whoever writes meanwhile waits.
  * False where somebody was reading just then: the log could not be emptied, and it has to be done again.
  */
-export async function writeFileAnew(now: Date): Promise<boolean> {
+export async function writeFileAnew(): Promise<boolean> {
   const db = database();
   await db.$executeRawUnsafe("VACUUM");
   const [{ busy }] = await db.$queryRawUnsafe<{ readonly busy: number | bigint }[]>("PRAGMA wal_checkpoint(TRUNCATE)");
   if (Number(busy) !== 0) return false;
-  await db.fileCare.updateMany({ where: { id: FILE }, data: { dirtySince: null, cleanedAt: now } });
+  await db.fileCare.updateMany({ where: { id: FILE }, data: { dirtySince: null } });
   return true;
 }

@@ -6,7 +6,7 @@ import type { Section } from "@/lib/results";
 import { isOpen, type RunState, type SectionRun, type Sitting, type SittingWithRuns } from "@/lib/sittings";
 import { database, PATIENCE } from "../client";
 import { paperColumn, questionsColumn, reportColumn } from "../columns";
-import { type ErasedLearner, erasedColumn } from "../erased-column";
+import { type ErasedLearner, readErased } from "../erased-column";
 import { Prisma } from "../generated/client/client";
 import type { SectionRunModel } from "../generated/client/models";
 import { observationsColumn } from "../progress-columns";
@@ -463,7 +463,7 @@ function storedOf(row: SittingRow): StoredSitting {
     paperId: row.paperVersion.paperId,
     paperVersionId: row.paperVersionId,
     isForWholeClass: row.isForWholeClass,
-    erased: erasedColumn.read(row.erased),
+    erased: readErased(row.erased),
     runs: row.runs.map(storedRunOf),
   };
 }

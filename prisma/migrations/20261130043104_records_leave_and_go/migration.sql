@@ -1,3 +1,6 @@
+-- AlterTable
+ALTER TABLE "Sitting" ADD COLUMN "erased" JSONB;
+
 -- CreateTable
 CREATE TABLE "ErasureRequest" (
     "userId" TEXT NOT NULL PRIMARY KEY,
@@ -26,15 +29,14 @@ CREATE TABLE "PooledQuestion" (
 -- CreateTable
 CREATE TABLE "FileCare" (
     "id" TEXT NOT NULL PRIMARY KEY,
-    "dirtySince" DATETIME,
-    "cleanedAt" DATETIME
+    "dirtySince" DATETIME
 );
 
 -- CreateTable
 CREATE TABLE "XapiStatement" (
     "number" INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
     "id" TEXT NOT NULL,
-    "userId" TEXT NOT NULL,
+    "userId" TEXT,
     "statement" JSONB NOT NULL,
     "madeAt" DATETIME NOT NULL,
     "state" TEXT NOT NULL DEFAULT 'waiting',
@@ -53,31 +55,6 @@ CREATE TABLE "XapiDelivery" (
     "nextTryAt" DATETIME
 );
 
--- RedefineTables
-PRAGMA defer_foreign_keys=ON;
-PRAGMA foreign_keys=OFF;
-CREATE TABLE "new_Sitting" (
-    "id" TEXT NOT NULL PRIMARY KEY,
-    "groupId" TEXT NOT NULL,
-    "paperVersionId" TEXT NOT NULL,
-    "isForWholeClass" BOOLEAN NOT NULL,
-    "state" TEXT NOT NULL,
-    "plannedAt" DATETIME NOT NULL,
-    "course" JSONB NOT NULL,
-    "erased" JSONB NOT NULL DEFAULT [],
-    "revision" INTEGER NOT NULL DEFAULT 0,
-    "createdAt" DATETIME NOT NULL,
-    CONSTRAINT "Sitting_groupId_fkey" FOREIGN KEY ("groupId") REFERENCES "ClassGroup" ("id") ON DELETE RESTRICT ON UPDATE CASCADE,
-    CONSTRAINT "Sitting_paperVersionId_fkey" FOREIGN KEY ("paperVersionId") REFERENCES "PaperVersion" ("id") ON DELETE RESTRICT ON UPDATE CASCADE
-);
-INSERT INTO "new_Sitting" ("course", "createdAt", "groupId", "id", "isForWholeClass", "paperVersionId", "plannedAt", "revision", "state") SELECT "course", "createdAt", "groupId", "id", "isForWholeClass", "paperVersionId", "plannedAt", "revision", "state" FROM "Sitting";
-DROP TABLE "Sitting";
-ALTER TABLE "new_Sitting" RENAME TO "Sitting";
-CREATE INDEX "Sitting_groupId_plannedAt_idx" ON "Sitting"("groupId", "plannedAt");
-CREATE INDEX "Sitting_state_idx" ON "Sitting"("state");
-PRAGMA foreign_keys=ON;
-PRAGMA defer_foreign_keys=OFF;
-
 -- CreateIndex
 CREATE UNIQUE INDEX "XapiStatement_id_key" ON "XapiStatement"("id");
 
@@ -86,5 +63,3 @@ CREATE INDEX "XapiStatement_state_number_idx" ON "XapiStatement"("state", "numbe
 
 -- CreateIndex
 CREATE INDEX "XapiStatement_userId_idx" ON "XapiStatement"("userId");
-
-
