@@ -1,10 +1,9 @@
-import type { DrillRound } from "@/lib/drills";
 import { OBSERVATION_VERSION } from "@/lib/progress";
 import {
   type CountedWork,
-  drillStatement,
   markedStatement,
   type Statement,
+  statementsAt,
   statementsOf,
   takenBack,
   type XapiPlace,
@@ -20,8 +19,8 @@ export const workshopPlace = (): XapiPlace => ({
   home: (process.env.PUBLIC_URL ?? `http://localhost:${process.env.PORT ?? "3000"}`).replace(/\/+$/, ""),
 });
 
-/** Nothing is kept for sending where no record store is configured. */
-const isConfigured = (): boolean => Boolean(process.env.XAPI_ENDPOINT);
+/** Nothing is kept for sending where no record store is configured, or one that cannot be one. */
+const isConfigured = (): boolean => "address" in statementsAt(process.env.XAPI_ENDPOINT ?? "");
 
 /** The demo workshop's people are nobody, and no record store is told of them. */
 const isTold = async (transaction: Transaction): Promise<boolean> =>
@@ -99,7 +98,7 @@ export async function queueTakenBack(transaction: Transaction, attemptIds: reado
   const works = await readCountedWork(transaction, attemptIds);
   await queue(
     transaction,
-    works.map((work) => ({ userId: work.userId, statements: takenBack(place, work, at, true) })),
+    works.map((work) => ({ userId: null, statements: takenBack(place, work, at, true) })),
     at,
   );
 }
@@ -113,30 +112,21 @@ export async function queueReviewed(transaction: Transaction, attemptId: string,
   const works = await readCountedWork(transaction, [attemptId]);
   await queue(
     transaction,
-    works.map((work) => ({
-      userId: work.userId,
-      statements: [
-        ...takenBack(place, { ...work, revision: work.revision - 1 }, at, false),
-        markedStatement(place, work),
-      ],
-    })),
+    works.flatMap((work) => [
+      { userId: null, statements: takenBack(place, { ...work, revision: work.revision - 1 }, at, false) },
+      { userId: work.userId, statements: [markedStatement(place, work)] },
+    ]),
     at,
   );
 }
 
-/** Keeps what a finished round of a drill says. */
-export async function queueDrill(transaction: Transaction, userId: string, round: DrillRound): Promise<void> {
-  if (!(await isTold(transaction))) return;
-  const statements = [drillStatement(workshopPlace(), userId, round)];
-  await queue(transaction, [{ userId, statements }], round.finishedAt);
-}
-
-interface OfLearner {
-  readonly userId: string;
+interface Told {
+  /** Whom it names, and with whom it goes; null for what takes something back, which names nobody and has to arrive. */
+  readonly userId: string | null;
   readonly statements: readonly Statement[];
 }
 
-async function queue({ xapiStatement }: Transaction, told: readonly OfLearner[], madeAt: Date): Promise<void> {
+async function queue({ xapiStatement }: Transaction, told: readonly Told[], madeAt: Date): Promise<void> {
   const rows = told.flatMap(({ userId, statements }) =>
     statements.map((statement) => ({
       id: statement.id,

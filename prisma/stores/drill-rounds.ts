@@ -2,7 +2,6 @@ import { DRILLS, type Drill, type DrillRound } from "@/lib/drills";
 import { database } from "../client";
 import { drillGaugesColumn } from "../columns";
 import type { DrillRoundModel } from "../generated/client/models";
-import { queueDrill } from "../xapi-outbox";
 
 const COLUMN_OF = {
   "read-scale": "readScale",
@@ -12,11 +11,8 @@ const COLUMN_OF = {
 
 export async function createDrillRound(userId: string, round: DrillRound): Promise<void> {
   const { drill, gauges, ...rest } = round;
-  await database().$transaction(async (transaction) => {
-    await transaction.drillRound.create({
-      data: { ...rest, userId, drill: COLUMN_OF[drill], gauges: drillGaugesColumn.write(gauges) },
-    });
-    await queueDrill(transaction, userId, round);
+  await database().drillRound.create({
+    data: { ...rest, userId, drill: COLUMN_OF[drill], gauges: drillGaugesColumn.write(gauges) },
   });
 }
 

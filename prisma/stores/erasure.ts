@@ -218,6 +218,9 @@ export const readErasedTally = (): Promise<LearnerTally> => readPool(database())
 export const readPooledAnswers = (ids?: readonly string[]): Promise<ReadonlyMap<string, PooledQuestion>> =>
   readPooledQuestions(database(), ids);
 
+/** Of how many questions answers of erased learners are kept. */
+export const countPooledQuestions = (): Promise<number> => database().pooledQuestion.count();
+
 export async function countErasures(): Promise<number> {
   return database().auditEntry.count({ where: { act: "erase-learner", subjectKind: "person" } });
 }

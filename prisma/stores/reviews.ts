@@ -1,7 +1,7 @@
 import type { ReviewedMark } from "@/lib/practice";
 import type { Section, SectionResult } from "@/lib/results";
 import type { ReviewAct, ReviewContent } from "@/lib/review";
-import { database } from "../client";
+import { database, PATIENCE } from "../client";
 import { resultColumn, reviewContentColumn } from "../columns";
 import type { Prisma } from "../generated/client/client";
 import { queueReviewed } from "../xapi-outbox";
@@ -111,7 +111,7 @@ export async function storeReviews(reviews: readonly ReviewToStore[]): Promise<b
         await transaction.auditEntry.create({ data: auditRow(audit) });
         await queueReviewed(transaction, attemptId, at);
       }
-    });
+    }, PATIENCE);
     return true;
   } catch (error) {
     if (error instanceof Overtaken) return false;

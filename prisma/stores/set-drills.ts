@@ -42,6 +42,15 @@ export async function listSetDrillsFor(
   return rows.map(({ _count, ...row }) => ({ ...setDrillOf(row), isDone: _count.rounds > 0 }));
 }
 
+/** Every drill that was ever set in these classes. */
+export async function listSetDrillIds(groupIds: readonly string[]): Promise<readonly string[]> {
+  const rows = await database().setDrill.findMany({
+    where: { groupId: { in: [...groupIds] } },
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
 export async function readSetDrill(id: string): Promise<KeptSetDrill | null> {
   const row = await database().setDrill.findUnique({ where: { id }, include: withNames });
   return row && setDrillOf(row);

@@ -1,5 +1,5 @@
 import type { CountedWork, Statement } from "@/lib/xapi";
-import { database } from "../client";
+import { database, PATIENCE } from "../client";
 import type { Prisma } from "../generated/client/client";
 import { readCountedWork } from "../xapi-outbox";
 
@@ -20,6 +20,16 @@ export async function listWaiting(atMost: number): Promise<readonly WaitingState
   return rows.map(({ number, statement }) => ({ number, statement: statement as unknown as Statement }));
 }
 
+/** The first one behind a number that tells of somebody, rather than takes something back; null where none waits. */
+export async function readWaitingBehind(number: number): Promise<WaitingStatement | null> {
+  const row = await database().xapiStatement.findFirst({
+    where: { state: "waiting", number: { gt: number }, userId: { not: null } },
+    orderBy: { number: "asc" },
+    select: { number: true, statement: true },
+  });
+  return row && { number: row.number, statement: row.statement as unknown as Statement };
+}
+
 const DELIVERY = "delivery";
 
 const note = (
@@ -34,7 +44,7 @@ export async function noteSent(numbers: readonly number[], at: Date): Promise<vo
     const { count } = await transaction.xapiStatement.deleteMany({ where: { number: { in: [...numbers] } } });
     const well = { lastSuccessAt: at, failures: 0, nextTryAt: null };
     await note(transaction, { ...well, sent: count }, { ...well, sent: { increment: count } });
-  });
+  }, PATIENCE);
 }
 
 /** Keeps a statement that the record store will not have, with its reason, and out of the way of the others. */
@@ -42,13 +52,14 @@ export async function noteRefused(number: number, reason: string, at: Date): Pro
   await database().$transaction(async (transaction) => {
     await transaction.xapiStatement.updateMany({ where: { number }, data: { state: "refused", reason } });
     await note(transaction, { lastErrorAt: at, lastError: reason, failures: 0, nextTryAt: null });
-  });
+  }, PATIENCE);
 }
 
 /** Keeps that nothing could be sent, and when it is tried again. */
 export async function noteTrouble(reason: string, at: Date, failures: number, nextTryAt: Date): Promise<void> {
-  await database().$transaction((transaction) =>
-    note(transaction, { lastErrorAt: at, lastError: reason, failures, nextTryAt }),
+  await database().$transaction(
+    (transaction) => note(transaction, { lastErrorAt: at, lastError: reason, failures, nextTryAt }),
+    PATIENCE,
   );
 }
 
@@ -70,8 +81,14 @@ export async function readDelivery(): Promise<Delivery> {
 export interface Queue {
   readonly waiting: number;
   readonly waitingSince: Date | null;
-  /** Why statements were refused, and how many for each reason. */
-  readonly refused: readonly { readonly reason: string; readonly count: number }[];
+  readonly refused: readonly RefusedAs[];
+}
+
+/** How many statements were refused with one status of HTTP, and one or two of the reasons that were given. */
+export interface RefusedAs {
+  readonly status: string;
+  readonly count: number;
+  readonly reasons: readonly string[];
 }
 
 /** What is in the queue, without saying of whom. */
@@ -80,13 +97,22 @@ export async function readQueue(): Promise<Queue> {
   const [waiting, first, refused] = await Promise.all([
     xapiStatement.count({ where: { state: "waiting" } }),
     xapiStatement.findFirst({ where: { state: "waiting" }, orderBy: { number: "asc" }, select: { madeAt: true } }),
-    xapiStatement.groupBy({ by: ["reason"], where: { state: "refused" }, _count: true, orderBy: { reason: "asc" } }),
+    readRefused(),
   ]);
-  return {
-    waiting,
-    waitingSince: first?.madeAt ?? null,
-    refused: refused.map(({ reason, _count }) => ({ reason: reason ?? "", count: _count })),
-  };
+  return { waiting, waitingSince: first?.madeAt ?? null, refused };
+}
+
+/** A reason may name the statement, so that there are as many as there are statements: they are added up by their status. */
+async function readRefused(): Promise<readonly RefusedAs[]> {
+  const rows = await database().$queryRaw<
+    { readonly status: string; readonly count: number | bigint; readonly first: string; readonly last: string }[]
+  >`SELECT SUBSTR("reason", 1, 3) AS "status", COUNT(*) AS "count", MIN("reason") AS "first", MAX("reason") AS "last"
+    FROM "XapiStatement" WHERE "state" = 'refused' GROUP BY SUBSTR("reason", 1, 3) ORDER BY 1`;
+  return rows.map(({ status, count, first, last }) => ({
+    status,
+    count: Number(count),
+    reasons: first === last ? [first] : [first, last],
+  }));
 }
 
 /** Lets everything be tried at once, what was refused as well. */
@@ -97,7 +123,7 @@ export async function tryAgain(): Promise<void> {
       data: { state: "waiting", reason: null },
     });
     await transaction.xapiDelivery.updateMany({ where: { id: DELIVERY }, data: { failures: 0, nextTryAt: null } });
-  });
+  }, PATIENCE);
 }
 
 /** What these marked sections say of their learners. */

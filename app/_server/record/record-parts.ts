@@ -21,6 +21,7 @@ import { listEyeRounds } from "@/prisma/stores/eye-rounds";
 import { readHandedInPractice, readPractice } from "@/prisma/stores/practices";
 import { readLearnerTally } from "@/prisma/stores/progress";
 import { listSessions } from "@/prisma/stores/sessions";
+import { listSetDrillIds } from "@/prisma/stores/set-drills";
 import { readViewTrail } from "@/prisma/stores/view-trails";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import { workshopPlace } from "@/prisma/xapi-outbox";
@@ -48,8 +49,8 @@ export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPar
     readWorkshop(),
     listMembershipsOf(person.id),
     isOwn ? listSessions(person.id, now) : [],
-    listAllDrillRounds(person.id),
-    listEyeRounds(person.id),
+    isOwn ? listAllDrillRounds(person.id) : [],
+    eyeRoundsFor(asked),
     readLearnerTally(person.id),
     readErasureRequest(person.id),
     piecesOf(asked),
@@ -119,6 +120,14 @@ export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPar
   yield { field: "log", value: await logOf(person.id, own, isOwn) };
 }
 
+/** A tutor knows the rounds of drills that were set in their classes; the rest was promised to the learner alone. */
+async function eyeRoundsFor({ person, classIds }: RecordAsked) {
+  const rounds = await listEyeRounds(person.id);
+  if (classIds === null) return rounds;
+  const set = new Set(await listSetDrillIds(classIds));
+  return rounds.filter(({ setDrillId }) => setDrillId !== null && set.has(setDrillId));
+}
+
 async function pieceOf({ practiceId, isKnown }: OwnPiece, isOwn: boolean) {
   const handedIn = isKnown ? await readHandedInPractice(practiceId) : null;
   const practice = handedIn?.practice ?? (await readPractice(practiceId));
@@ -149,6 +158,7 @@ function leftOut(pieces: readonly OwnPiece[], isOwn: boolean, otherClasses: numb
     open > 0 && !isOwn && `Reports and answers of ${open} pieces that are not handed in.`,
     otherClasses > 0 && "Classes of other tutors, and what was sat in them.",
     !isOwn && "Where the learner is signed in.",
+    !isOwn && "Rounds of drills, except for those that were set in a class of yours: they are the learner's own.",
     "The password, which nobody can read.",
   ].filter((sentence) => typeof sentence === "string");
 }

@@ -4,7 +4,7 @@ import { listAllDrillRounds } from "@/prisma/stores/drill-rounds";
 import { listCountedAttempts, readWork } from "@/prisma/stores/xapi";
 import { workshopPlace } from "@/prisma/xapi-outbox";
 
-/** Of whom statements are to be written, and the classes whose sittings may be told; null for all. */
+/** Of whom statements are to be written, and the classes whose sittings may be told; null for all, to the learner alone. */
 interface ToTell {
   readonly userId: string;
   readonly classIds: readonly string[] | null;
@@ -12,7 +12,8 @@ interface ToTell {
 
 /**
  * What counts of some learners as a JSON array of statements, learner after learner: practice, and sittings that are released and
- * not void, then their drills. They have the ids under which a record store is told of them.
+ * not void. They have the ids under which a record store is told of them. To a learner alone their drills are told as well, which
+ * were promised to them.
  */
 export async function* statementsText(learners: readonly ToTell[]): AsyncGenerator<string> {
   const place = workshopPlace();
@@ -27,7 +28,7 @@ export async function* statementsText(learners: readonly ToTell[]): AsyncGenerat
       }
       await breathe();
     }
-    for (const round of await listAllDrillRounds(userId)) {
+    for (const round of classIds === null ? await listAllDrillRounds(userId) : []) {
       yield `${before}${JSON.stringify(drillStatement(place, userId, round))}`;
       before = ",\n";
     }

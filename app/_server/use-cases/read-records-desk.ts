@@ -1,10 +1,10 @@
 import { type Overview, overviewOf, sumOverviews } from "@/lib/progress";
 import {
   countErasures,
+  countPooledQuestions,
   listErasureRequests,
   listErasures,
   readErasedTally,
-  readPooledAnswers,
 } from "@/prisma/stores/erasure";
 import { readDirtySince } from "@/prisma/stores/file-care";
 import { listLearnersOf, listPeople, listPeopleNames } from "@/prisma/stores/people";
@@ -31,13 +31,13 @@ export async function readRecordsDesk(caller: Caller) {
   const tutor = requireTutor(caller);
   if (!tutor.ok) return tutor;
   const [learners, everybody] = await Promise.all([listLearnersOf(tutor.actor.id), listPeople("learner")]);
-  const [requests, erasures, erasedCount, overviews, erasedTally, answers, dirtySince] = await Promise.all([
+  const [requests, erasures, erasedCount, overviews, erasedTally, questionCount, dirtySince] = await Promise.all([
     listErasureRequests(learners.map(({ id }) => id)),
     listErasures(AT_MOST),
     countErasures(),
     readOverviews(everybody.map(({ id }) => id)),
     readErasedTally(),
-    readPooledAnswers(),
+    countPooledQuestions(),
     readDirtySince(),
   ]);
   const names = await listPeopleNames([...new Set(erasures.map(({ actorId }) => actorId))]);
@@ -52,7 +52,7 @@ export async function readRecordsDesk(caller: Caller) {
     whole: figuresOf(sumOverviews([...all, erased])),
     ofErased: figuresOf(erased),
     /** Questions of which answers of erased learners are kept. */
-    questionCount: answers.size,
+    questionCount,
     isFileDirty: dirtySince !== null,
   } as const;
 }

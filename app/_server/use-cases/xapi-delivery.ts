@@ -1,3 +1,4 @@
+import { readDemoHistory } from "@/prisma/stores/demo-history";
 import { readDelivery, readQueue, tryAgain } from "@/prisma/stores/xapi";
 import type { Caller } from "../caller";
 import { requireTutor } from "../permissions";
@@ -9,9 +10,9 @@ import { type RecordStore, recordStore } from "../xapi/settings";
 export async function readXapiDelivery(caller: Caller) {
   const tutor = requireTutor(caller);
   if (!tutor.ok) return tutor;
-  const [queue, delivery] = await Promise.all([readQueue(), readDelivery()]);
+  const [queue, delivery, demo] = await Promise.all([readQueue(), readDelivery(), readDemoHistory()]);
   const { store, problem } = configured();
-  const view: DeliveryView = { ...queue, ...delivery, host: store?.host ?? null, problem };
+  const view: DeliveryView = { ...queue, ...delivery, isDemo: demo !== null, host: store?.host ?? null, problem };
   return { ok: true, delivery: view } as const;
 }
 

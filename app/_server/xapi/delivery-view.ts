@@ -2,12 +2,18 @@
 export interface DeliveryView {
   /** Where to; null where none is configured. */
   readonly host: string | null;
+  /** Whether nothing is told at all: the people of the demo workshop are nobody. */
+  readonly isDemo: boolean;
   /** Why what is configured cannot be used. */
   readonly problem: string | null;
   readonly waiting: number;
   readonly waitingSince: Date | null;
-  /** Why statements were refused, and how many for each reason. */
-  readonly refused: readonly { readonly reason: string; readonly count: number }[];
+  /** How many were refused with each status of HTTP, and one or two of the reasons that were given. */
+  readonly refused: readonly {
+    readonly status: string;
+    readonly count: number;
+    readonly reasons: readonly string[];
+  }[];
   readonly sent: number;
   readonly lastSuccessAt: Date | null;
   readonly lastErrorAt: Date | null;

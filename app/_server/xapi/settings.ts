@@ -1,3 +1,5 @@
+import { statementsAt } from "@/lib/xapi";
+
 /** Where statements are sent, and as whom. */
 export interface RecordStore {
   /** Of its statements resource. */
@@ -16,14 +18,10 @@ export function recordStore(
 ): RecordStore | null {
   const { XAPI_ENDPOINT: endpoint, XAPI_KEY: key, XAPI_SECRET: secret } = environment;
   if (!endpoint) return null;
-  const url = URL.canParse(endpoint) ? new URL(endpoint) : null;
-  if (!url || !/^https?:$/.test(url.protocol)) {
-    throw new Error("XAPI_ENDPOINT has to be the address of a record store, for example https://lrs.example/xapi");
-  }
-  url.pathname = `${url.pathname.replace(/\/+$/, "")}/statements`;
+  const found = statementsAt(endpoint);
+  if ("problem" in found) throw new Error(found.problem);
   return {
-    address: url.href,
-    host: url.host,
+    ...found,
     authorization: key ? `Basic ${Buffer.from(`${key}:${secret ?? ""}`).toString("base64")}` : null,
   };
 }

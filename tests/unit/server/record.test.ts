@@ -11,7 +11,9 @@ import { writeClassStatements } from "@/app/_server/use-cases/write-class-statem
 import { writeRecord } from "@/app/_server/use-cases/write-record";
 import { type WholeRecord, wholeRecordSchema } from "@/lib/record";
 import { linesOf } from "@/lib/review";
+import { database } from "@/prisma/client";
 import { readHandedInPractice } from "@/prisma/stores/practices";
+import { createSetDrill } from "@/prisma/stores/set-drills";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { problemsOf } from "../../support/xapi-rules";
 import { begunSitting, must, openRoom, save, started } from "./sitting-room";
@@ -51,6 +53,32 @@ test("the record grows with what its reader may know, and says what it leaves ou
   const { kim, tutor } = room;
   const round = { drill: "find-largest", gauges: ["depth-gauge"], asked: 3, right: 1, medianError: 0.2, seconds: 60 };
   await must(keepDrillRound(kim, round));
+  await createSetDrill({ id: "drill", groupId: "class", setById: "tutor", drill: "mixed", types: [] }, room.now());
+  for (const [one, setDrillId] of [
+    ["set", "drill"],
+    ["own", null],
+  ] as const) {
+    const begun = {
+      id: one,
+      userId: "kim",
+      drill: "mixed",
+      naming: "four",
+      isTimed: false,
+      begunAt: room.now(),
+    } as const;
+    const task = {
+      id: `task-${one}`,
+      number: 1,
+      kind: "spot",
+      content: {},
+      answer: {},
+      answeredAt: room.now(),
+      isRight: true,
+    } as const;
+    await database().eyeRound.create({
+      data: { ...begun, setDrillId, finishedAt: room.now(), tasks: { create: task } },
+    });
+  }
   await openPractice(kim, "lies-open");
   const id = await begunSitting(room);
   const { runId, practiceId } = await started(id, kim);
@@ -88,6 +116,11 @@ test("the record grows with what its reader may know, and says what it leaves ou
   ]);
   expect(ofTutor.pieces.find((piece) => piece.id === "lies-open")).toMatchObject({ report: null, marked: null });
   expect(ofTutor.devices).toEqual([]);
+  // drills are the learner's own, but for those that were set
+  expect(ofTutor.drillRounds).toEqual([]);
+  expect(ofTutor.eyeRounds.map(({ id: one }) => one)).toEqual(["set"]);
+  expect(before.eyeRounds).toHaveLength(2);
+  expect(ofTutor.leftOut.join(" ")).toContain("Rounds of drills");
 
   await must(releaseSitting(tutor, id));
   const after = await recordFor(kim);
@@ -130,7 +163,8 @@ test("the record grows with what its reader may know, and says what it leaves ou
     new Set(["answered", "failed", "completed"]),
   );
   const ofClass = JSON.parse(await textOf(writeClassStatements(tutor, "class"))) as { id: string }[];
-  expect(ofClass.map(({ id: one }) => one)).toEqual(told.map(({ id: one }) => one));
+  const withoutDrills = told.filter(({ verb }) => !verb.id.endsWith("/completed"));
+  expect(ofClass.map(({ id: one }) => one)).toEqual(withoutDrills.map(({ id: one }) => one));
   expect(await writeRecord(kim, "kim", "zip")).toEqual({ ok: false, code: "no-such-file" });
 });
 

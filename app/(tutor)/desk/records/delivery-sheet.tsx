@@ -17,8 +17,19 @@ interface DeliverySheetProps {
 /** How sending statements to a learning record store goes. */
 export function DeliverySheet({ delivery, tryAgain: again }: DeliverySheetProps) {
   const [state, send] = useActionState(again, null);
-  const { host, problem, waiting, waitingSince, refused, sent, lastSuccessAt, lastErrorAt, lastError, nextTryAt } =
-    delivery;
+  const {
+    host,
+    isDemo,
+    problem,
+    waiting,
+    waitingSince,
+    refused,
+    sent,
+    lastSuccessAt,
+    lastErrorAt,
+    lastError,
+    nextTryAt,
+  } = delivery;
   const refusedCount = refused.reduce((sum, one) => sum + one.count, 0);
   return (
     <Sheet title="Learning record store (xAPI)">
@@ -36,8 +47,17 @@ export function DeliverySheet({ delivery, tryAgain: again }: DeliverySheetProps)
       {host && (
         <>
           <p className="mt-2 wrap-anywhere">
-            What counts goes to <strong className="font-medium">{host}</strong>, each learner under a number instead of
-            a name: practice when it is handed in, sittings when they are released.
+            {isDemo ? (
+              <>
+                <strong className="font-medium">{host}</strong> is set up, but this is the demo workshop: its people are
+                nobody, and nothing is sent.
+              </>
+            ) : (
+              <>
+                What counts goes to <strong className="font-medium">{host}</strong>, each learner under a number instead
+                of a name: practice when it is handed in, sittings when they are released. Drills are not sent.
+              </>
+            )}
           </p>
           <dl className="mt-3 grid grid-cols-[auto_1fr] gap-x-6 gap-y-2">
             <dt className="text-ink-2">Waiting</dt>
@@ -81,9 +101,9 @@ export function DeliverySheet({ delivery, tryAgain: again }: DeliverySheetProps)
             <div className="mt-4">
               <h3 className="font-medium">Refused and kept: {count(refusedCount, "statement")}</h3>
               <ul className="mt-1 list-disc pl-5">
-                {refused.map(({ reason, count: times }) => (
-                  <li key={reason} className="wrap-anywhere">
-                    {times} ×: {reason}
+                {refused.map(({ status, count: times, reasons }) => (
+                  <li key={status} className="wrap-anywhere">
+                    {times} × {reasons.join("; or ")}
                   </li>
                 ))}
               </ul>
