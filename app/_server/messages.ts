@@ -105,6 +105,16 @@ const ANSWERS: Readonly<Record<RefusalCode, Answer>> = {
     sentence:
       "This learner has a section of a sitting open, so nothing was erased. Close the section on the board first, or wait until it is handed in.",
   },
+  "sitting-on": {
+    status: 409,
+    sentence:
+      "A sitting is running in the workshop and erasing would hold it up, so nothing was erased. Erase this learner once it is closed.",
+  },
+  "marks-unreleased": {
+    status: 409,
+    sentence:
+      "This learner has marks in a sitting that are not released, so nothing was erased. Release them first, or ask the tutor of that class to.",
+  },
   "no-record-store": {
     status: 409,
     sentence: "No record store is set up, so nothing was sent. Whoever runs the machine sets XAPI_ENDPOINT.",

@@ -68,11 +68,14 @@ export async function requireClassInUse(
  * A learner that the calling tutor works with: in a class of theirs, or in no class at all. Another class's learner is
  * refused exactly like one who does not exist.
  */
-export async function requireOwnLearner(caller: Caller, id: string): Promise<Permitted<{ learner: Person }>> {
+export async function requireOwnLearner(
+  caller: Caller,
+  id: string,
+): Promise<Permitted<{ actor: Actor; learner: Person }>> {
   const tutor = requireTutor(caller);
   if (!tutor.ok) return tutor;
   const learner = await readLearnerOf(tutor.actor.id, id);
-  return learner ? { ok: true, learner } : refuse("no-such-learner");
+  return learner ? { ok: true, actor: tutor.actor, learner } : refuse("no-such-learner");
 }
 
 /** The caller's own practice. Somebody else's is refused exactly like one that does not exist. */

@@ -26,6 +26,8 @@ const OWN_CODES = [
   "no-such-tutor",
   "name-differs",
   "being-sat",
+  "sitting-on",
+  "marks-unreleased",
   "no-record-store",
   "no-such-class",
   "class-archived",

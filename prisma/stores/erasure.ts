@@ -11,7 +11,7 @@ import { runCourseColumn } from "../run-columns";
 import { readTallies } from "../tallies";
 import { forgetNames } from "../without-person";
 import { type AuditEntry, auditRow } from "./audit";
-import { FILE } from "./file-care";
+import { FILE, isSittingOn } from "./file-care";
 import { freeForAnybody } from "./next-pieces";
 
 type Transaction = Prisma.TransactionClient;
@@ -19,6 +19,8 @@ type Transaction = Prisma.TransactionClient;
 /** How much is kept of a learner. */
 export interface KeptOfLearner {
   readonly classes: number;
+  /** Classes of other tutors among those. */
+  readonly otherClasses: number;
   /** For practice. */
   readonly handedIn: number;
   readonly open: number;
@@ -37,27 +39,57 @@ export interface KeptOfLearner {
 
 const BEING_SAT = { state: { in: ["running", "paused"] } } satisfies Prisma.SectionRunWhereInput;
 
-export async function countKept(userId: string): Promise<KeptOfLearner> {
+/** Marked and not told to the learner: the tutors of the sitting are still at them. */
+const UNRELEASED = {
+  state: { in: ["handedIn", "expired"] },
+  sitting: { state: { notIn: ["released", "void"] } },
+} satisfies Prisma.SectionRunWhereInput;
+
+/** That of a learner, as one of their tutors is told. */
+export async function countKept(userId: string, tutorId: string): Promise<KeptOfLearner> {
   const db = database();
   const forPractice = { userId, run: { is: null } };
-  const [classes, handedIn, open, sections, beingSat, unreleased, gaugeRounds, eyeRounds, devices, acts, statements] =
-    await Promise.all([
-      db.classMember.count({ where: { userId } }),
-      db.practice.count({ where: { ...forPractice, state: "handedIn" } }),
-      db.practice.count({ where: { ...forPractice, state: "open" } }),
-      db.sectionRun.count({ where: { userId } }),
-      db.sectionRun.count({ where: { userId, ...BEING_SAT } }),
-      db.sectionRun.count({
-        where: { userId, state: { in: ["handedIn", "expired"] }, sitting: { state: { notIn: ["released", "void"] } } },
-      }),
-      db.drillRound.count({ where: { userId } }),
-      db.eyeRound.count({ where: { userId } }),
-      db.session.count({ where: { userId } }),
-      db.reviewAct.count({ where: { attempt: { practice: { userId } } } }),
-      db.xapiStatement.count({ where: { userId } }),
-    ]);
+  const [
+    classes,
+    otherClasses,
+    handedIn,
+    open,
+    sections,
+    beingSat,
+    unreleased,
+    gaugeRounds,
+    eyeRounds,
+    devices,
+    acts,
+    statements,
+  ] = await Promise.all([
+    db.classMember.count({ where: { userId } }),
+    db.classMember.count({ where: { userId, group: { tutors: { none: { userId: tutorId } } } } }),
+    db.practice.count({ where: { ...forPractice, state: "handedIn" } }),
+    db.practice.count({ where: { ...forPractice, state: "open" } }),
+    db.sectionRun.count({ where: { userId } }),
+    db.sectionRun.count({ where: { userId, ...BEING_SAT } }),
+    db.sectionRun.count({ where: { userId, ...UNRELEASED } }),
+    db.drillRound.count({ where: { userId } }),
+    db.eyeRound.count({ where: { userId } }),
+    db.session.count({ where: { userId } }),
+    db.reviewAct.count({ where: { attempt: { practice: { userId } } } }),
+    db.xapiStatement.count({ where: { userId } }),
+  ]);
   const drillRounds = gaugeRounds + eyeRounds;
-  return { classes, handedIn, open, sections, beingSat, unreleased, drillRounds, devices, acts, statements };
+  return {
+    classes,
+    otherClasses,
+    handedIn,
+    open,
+    sections,
+    beingSat,
+    unreleased,
+    drillRounds,
+    devices,
+    acts,
+    statements,
+  };
 }
 
 export interface Erasure {
@@ -68,9 +100,12 @@ export interface Erasure {
   readonly audit: AuditEntry;
 }
 
+/** Why nobody was erased. */
+export type NotErased = "being-sat" | "sitting-on" | "marks-unreleased" | "gone";
+
 /** Rolls the transaction back. */
 class Refused extends Error {
-  constructor(readonly why: "being-sat" | "gone") {
+  constructor(readonly why: NotErased) {
     super(why);
   }
 }
@@ -80,9 +115,10 @@ const PATIENCE = { maxWait: 15_000, timeout: 120_000 };
 
 /**
  * Erases a learner and everything that says who they were, all or nothing. What they did is added to the pool; sittings keep
- * that somebody was there. Nothing while a section of theirs is being sat.
+ * that somebody was there. Nothing while a section of theirs is being sat or its marks are not released, nor while any sitting is
+ * on: it takes a second or so, in which the process does nothing else.
  */
-export async function eraseLearner({ person, questions, audit }: Erasure): Promise<"erased" | "being-sat" | "gone"> {
+export async function eraseLearner({ person, questions, audit }: Erasure): Promise<"erased" | NotErased> {
   const { id: userId, name, signInName } = person;
   try {
     await database().$transaction(async (transaction) => {
@@ -91,6 +127,9 @@ export async function eraseLearner({ person, questions, audit }: Erasure): Promi
       if ((await transaction.user.count({ where: { id: userId, role: "learner" } })) === 0) throw new Refused("gone");
       const runs = await transaction.sectionRun.findMany({ where: { userId }, include: { sitting: true } });
       if (runs.some(({ state }) => state === "running" || state === "paused")) throw new Refused("being-sat");
+      if (await isSittingOn(transaction)) throw new Refused("sitting-on");
+      const unreleased = await transaction.sectionRun.count({ where: { userId, ...UNRELEASED } });
+      if (unreleased > 0) throw new Refused("marks-unreleased");
       const tallies = await readTallies(transaction, [userId]);
       const tally = tallies.get(userId);
       if (tally) await addToPool(transaction, tally, questions);

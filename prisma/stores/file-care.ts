@@ -1,4 +1,5 @@
 import { database } from "../client";
+import type { Prisma } from "../generated/client/client";
 
 /** The one row on the file. */
 export const FILE = "file";
@@ -9,6 +10,12 @@ export async function readDirtySince(): Promise<Date | null> {
   return row?.dirtySince ?? null;
 }
 
+const ON = { state: { in: ["running", "paused"] } } satisfies Prisma.SittingWhereInput;
+
+/** Whether a sitting is on: everything else that is written keeps its learners waiting, and the clock does not. */
+export const isSittingOn = async ({ sitting }: Pick<Prisma.TransactionClient, "sitting"> = database()) =>
+  (await sitting.count({ where: ON })) > 0;
+
 /** Whether anybody is at work who would have to wait: at a sitting, or at a report that was saved since. */
 export async function isInUse(since: Date): Promise<boolean> {
   const db = database();
@@ -16,15 +23,24 @@ export async function isInUse(since: Date): Promise<boolean> {
   return sittings > 0 || (await db.practice.count({ where: { savedAt: { gte: since } } })) > 0;
 }
 
-/**
- * Writes the whole file anew, so that neither its free pages nor its log hold what was deleted. Whoever writes meanwhile waits.
- * False where somebody was reading just then: the log could not be emptied, and it has to be done again.
- */
-export async function writeFileAnew(): Promise<boolean> {
-  const db = database();
-  await db.$executeRawUnsafe("VACUUM");
-  const [{ busy }] = await db.$queryRawUnsafe<{ readonly busy: number | bigint }[]>("PRAGMA wal_checkpoint(TRUNCATE)");
-  if (Number(busy) !== 0) return false;
-  await db.fileCare.updateMany({ where: { id: FILE }, data: { dirtySince: null } });
-  return true;
+/** Writes the whole file anew, so that its free pages hold nothing that was deleted. The whole process waits meanwhile. */
+export async function writeFileAnew(): Promise<void> {
+  await database().$executeRawUnsafe("VACUUM");
+}
+
+/** Empties the log of the file, which holds what was deleted as well; false where somebody was reading just then. */
+export async function emptyLog(): Promise<boolean> {
+  const [{ busy }] = await database().$queryRawUnsafe<{ readonly busy: number | bigint }[]>(
+    "PRAGMA wal_checkpoint(TRUNCATE)",
+  );
+  return Number(busy) === 0;
+}
+
+/** Keeps that the file holds nothing any more of what was erased up to then; false where somebody was erased since. */
+export async function noteClean(dirtySince: Date): Promise<boolean> {
+  const { count } = await database().fileCare.updateMany({
+    where: { id: FILE, dirtySince },
+    data: { dirtySince: null },
+  });
+  return count === 1;
 }

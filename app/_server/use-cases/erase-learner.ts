@@ -2,12 +2,13 @@ import { setImmediate as breathe } from "node:timers/promises";
 import { pooledQuestions, wholeTally } from "@/lib/progress";
 import type { QuestionLine } from "@/lib/results";
 import { learnerAccount } from "@/lib/xapi";
-import { countKept, eraseLearner as erase, readErasureRequest } from "@/prisma/stores/erasure";
+import { countKept, eraseLearner as erase, type KeptOfLearner, readErasureRequest } from "@/prisma/stores/erasure";
+import { isSittingOn } from "@/prisma/stores/file-care";
 import { readLearnerTally } from "@/prisma/stores/progress";
 import { listCountedAttempts, readWork } from "@/prisma/stores/xapi";
 import { workshopPlace } from "@/prisma/xapi-outbox";
 import type { Caller } from "../caller";
-import { requireOwnLearner, requireTutor } from "../permissions";
+import { requireOwnLearner } from "../permissions";
 import { buildTallies } from "../progress/build";
 import { refuse } from "../refusal";
 import { auditEntry } from "../sittings/audit-entry";
@@ -19,11 +20,13 @@ const AT_ONCE = 10;
 export async function previewErasure(caller: Caller, learnerId: string) {
   const own = await requireOwnLearner(caller, learnerId);
   if (!own.ok) return own;
-  const { learner } = own;
-  const [kept, askedAt, { tally }] = await Promise.all([
-    countKept(learner.id),
+  const { learner, actor } = own;
+  await buildTallies(learner.id);
+  const [kept, askedAt, { tally }, isOn] = await Promise.all([
+    countKept(learner.id, actor.id),
     readErasureRequest(learner.id),
     readLearnerTally(learner.id),
+    isSittingOn(),
   ]);
   const { pieces, types } = wholeTally(tally);
   return {
@@ -31,6 +34,8 @@ export async function previewErasure(caller: Caller, learnerId: string) {
     learner,
     askedAt,
     goes: kept,
+    /** Why it cannot be done now. */
+    hindrance: hindranceOf(kept, isOn),
     stays: {
       sections: pieces.pieces,
       imperfections: Object.values(types).reduce((sum, { total }) => sum + total, 0),
@@ -42,27 +47,32 @@ export async function previewErasure(caller: Caller, learnerId: string) {
 }
 
 /**
- * Erases a learner for good, once their sign-in name was typed as a confirmation. Nothing while a section of theirs is being sat.
- * What they did is added to what is kept of everybody erased, and an audit entry says when and by whom, not who.
+ * Erases a learner for good, once their sign-in name was typed as a confirmation. Nothing while a section of theirs is being sat or
+ * its marks are not released, which may be another tutor's, nor while any sitting is on, which it would hold up. What they did is added to what is kept of everybody erased, and an audit entry says when and by whom, not who.
  */
 export async function eraseLearner(caller: Caller, learnerId: string, input: { readonly signInName?: string }) {
-  const tutor = requireTutor(caller);
-  if (!tutor.ok) return tutor;
   const own = await requireOwnLearner(caller, learnerId);
   if (!own.ok) return own;
-  const { learner } = own;
+  const { learner, actor } = own;
   if (input.signInName?.trim().toLowerCase() !== learner.signInName) return refuse("name-differs");
-  const kept = await countKept(learner.id);
-  if (kept.beingSat > 0) return refuse("being-sat");
+  const kept = await countKept(learner.id, actor.id);
+  const hindrance = hindranceOf(kept, await isSittingOn());
+  if (hindrance) return refuse(hindrance);
   await buildTallies(learner.id);
   const details = { practices: kept.handedIn + kept.open, sections: kept.sections };
   const became = await erase({
     person: learner,
     questions: pooledQuestions(await questionsOf(learner.id)),
-    audit: auditEntry(tutor.actor, caller.clock(), "erase-learner", { kind: "person", id: "erased" }, details),
+    audit: auditEntry(actor, caller.clock(), "erase-learner", { kind: "person", id: "erased" }, details),
   });
-  if (became === "being-sat") return refuse("being-sat");
-  return became === "gone" ? refuse("no-such-learner") : ({ ok: true } as const);
+  if (became === "erased") return { ok: true } as const;
+  return refuse(became === "gone" ? "no-such-learner" : became);
+}
+
+function hindranceOf({ beingSat, unreleased }: KeptOfLearner, isOn: boolean) {
+  if (beingSat > 0) return "being-sat";
+  if (isOn) return "sitting-on";
+  return unreleased > 0 ? "marks-unreleased" : null;
 }
 
 /** The questions of everything that counts of a learner, section by section. */

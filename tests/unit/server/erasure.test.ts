@@ -26,6 +26,7 @@ import { NEW_LEARNER } from "@/lib/progress";
 import { linesOf } from "@/lib/review";
 import { database } from "@/prisma/client";
 import { enrol, updateClass } from "@/prisma/stores/classes";
+import { noteClean } from "@/prisma/stores/file-care";
 import { storeNextPiece } from "@/prisma/stores/next-pieces";
 import { createPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
@@ -39,7 +40,7 @@ freshDatabaseForEachTest();
 afterEach(() => vi.unstubAllEnvs());
 
 /** Words that stand nowhere but where this person is meant. */
-const WHO = { id: "zq9-person-zq9", name: "Zdenka Quillfeather", signInName: "zdenka.q77" };
+const WHO = { id: "zq9-person-zq9", name: "Ždenka Quillfeather", signInName: "zdenka.q77" };
 const TRACES = [WHO.id, WHO.name, "Quillfeather", WHO.signInName];
 
 interface Past {
@@ -57,8 +58,9 @@ async function pastOf(): Promise<Past> {
   await createPerson({ ...person, passwordHash: await hashPassword("long enough 1") }, room.now());
   const zdenka: Caller = { actor: person, clock: room.now };
   await enrol({ groupId: "class", accounts: [], learnerIds: [WHO.id] }, room.now());
-  const notes = `${WHO.name} needs the lamp; ${WHO.signInName} too. Kim does not.`;
-  await updateClass("class", { name: "Monday class", notes });
+  // in capitals, of which SQLite knows those of ASCII alone
+  const notes = `${WHO.name.toUpperCase()} needs the lamp; ${WHO.signInName} too. Kim does not.`;
+  await updateClass("class", { name: `Monday class of ${WHO.name}`, notes });
   await database().session.create({
     data: { id: "s", token: "token-of-zq9", userId: WHO.id, expiresAt: new Date("2026-03-09"), userAgent: "browser" },
   });
@@ -134,12 +136,14 @@ describe("erasing a learner", () => {
         sections: 2,
         beingSat: 0,
         unreleased: 0,
+        otherClasses: 0,
         drillRounds: 1,
         devices: 1,
         acts: 1,
       },
       // a pore and a hollow on each of two plates; the fillet is void
       stays: { sections: 2, imperfections: 4 },
+      hindrance: null,
     });
     const [listed] = (await must(readSittingsDesk(room.tutor))).sittings;
     expect(foundIn(TRACES).length).toBeGreaterThan(20);
@@ -154,6 +158,8 @@ describe("erasing a learner", () => {
     expect(foundIn(["done", "lies-open"])).toEqual([]);
     // the piece that was chosen for them was never shown to anybody
     expect(await database().specimen.findUnique({ where: { id: "ahead" } })).toMatchObject({ isReserved: false });
+    // what was cleaned up to an earlier erasure says nothing of this one
+    expect(await noteClean(new Date(room.now().getTime() - 1))).toBe(false);
     expect(await cleanFile(room.now())).toBe(true);
     expect(foundInBytes(TRACES)).toEqual([]);
     expect(await cleanFile(room.now())).toBe(false);
@@ -171,6 +177,7 @@ describe("erasing a learner", () => {
 
     // what others wrote stays as far as it is not about them
     const { group } = await must(readClass(room.tutor, "class"));
+    expect(group.name).toBe("Monday class of an erased learner");
     expect(group.notes).toBe("an erased learner needs the lamp; an erased learner too. Kim does not.");
     const { board } = await must(readBoard(room.tutor, sitting));
     expect(board.erased).toEqual([
@@ -190,7 +197,9 @@ describe("erasing a learner", () => {
     expect(ofThem.every(({ reason }) => reason === null)).toBe(true);
 
     // every page that they were on opens
-    expect((await must(readSittingsDesk(room.tutor))).sittings).toEqual([listed]);
+    expect((await must(readSittingsDesk(room.tutor))).sittings).toEqual([
+      { ...listed, className: "Monday class of an erased learner" },
+    ]);
     await must(readDesk(room.tutor));
     await must(readClassCourses(room.tutor, "class"));
     await must(readClassProgress(room.tutor, "class"));
@@ -213,6 +222,23 @@ describe("erasing a learner", () => {
     expect(await erase(room.tutor)).toEqual({ ok: false, code: "being-sat" });
     expect(foundIn(TRACES)).toEqual(kept);
     await database().sectionRun.update({ where: { id }, data: { state: "handedIn" } });
+
+    // their marks may be another tutor's, who is still at them; and a sitting of anybody would be held up
+    await enrol({ groupId: "other-class", accounts: [], learnerIds: [WHO.id] }, room.now());
+    for (const [state, code] of [
+      ["closed", "marks-unreleased"],
+      ["running", "sitting-on"],
+    ] as const) {
+      await database().sitting.updateMany({ data: { state } });
+      expect(await erase(room.tutor)).toEqual({ ok: false, code });
+      expect(await must(previewErasure(room.tutor, WHO.id))).toMatchObject({
+        hindrance: code,
+        goes: { classes: 2, otherClasses: 1, unreleased: 1 },
+      });
+    }
+    await database().sitting.updateMany({ data: { state: "released" } });
+    await database().classMember.deleteMany({ where: { groupId: "other-class" } });
+    expect(foundIn(TRACES)).toEqual(kept);
 
     // one that fails half way changes nothing
     await database().$executeRawUnsafe(

@@ -149,6 +149,8 @@ describe("what is told", () => {
     const taken = (await waiting()).slice(told.length);
     expect(taken.flatMap(problemsOf)).toEqual([]);
     expect(new Set(verbs(taken))).toEqual(new Set(["voided"]));
+    // it goes out even if the learner is erased meanwhile
+    expect(await database().xapiStatement.count({ where: { userId: null } })).toBe(taken.length);
     expect(taken.map(({ object }) => object.id).sort()).toEqual(told.map(({ id: of }) => of).sort());
   });
 });

@@ -17,7 +17,7 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
   const { learner: id } = await params;
   const preview = await previewErasure(await currentCaller(), id);
   if (!preview.ok) return showRefusal(preview);
-  const { learner, askedAt, goes, stays, recordStoreName } = preview;
+  const { learner, askedAt, goes, hindrance, stays, recordStoreName } = preview;
   return (
     <PageFrame
       title={`Erase ${learner.name}`}
@@ -38,7 +38,15 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
         <Sheet title="What goes">
           <ul className="mt-2 list-disc space-y-1 pl-5">
             <li>The account with its password, signed in on {count(goes.devices, "device")}</li>
-            <li>Being a member of {count(goes.classes, "class", "classes")}</li>
+            <li>
+              Being a member of {count(goes.classes, "class", "classes")}
+              {goes.otherClasses > 0 && (
+                <>
+                  , <strong className="font-medium">{goes.otherClasses} of other tutors</strong>, who lose what was sat
+                  there as well: ask them first
+                </>
+              )}
+            </li>
             <li>
               {capital(count(goes.handedIn + goes.open, "practice piece"))}, {goes.open} of them not handed in, with
               reports, marks and where they looked
@@ -52,7 +60,7 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
             {goes.statements > 0 && (
               <li>{capital(count(goes.statements, "statement"))} that the record store has not taken</li>
             )}
-            <li>Their name and sign-in name where a reason or a note of a class has them</li>
+            <li>Their name and sign-in name where a reason, or the name or note of a class has them</li>
           </ul>
         </Sheet>
         <Sheet title="What stays, without who or when">
@@ -70,10 +78,11 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
         <Sheet title="What you have to see to yourself">
           <ul className="mt-2 list-disc space-y-1 pl-5">
             <li>A first name alone or a nickname in a reason or a note: it is not found</li>
+            <li>Their name in a paper or in criteria: nothing is changed there</li>
             <li>Backups of the data folder, prints and saved files: they still hold the record</li>
             {recordStoreName && (
               <li>
-                What the record store has already: it knows them as{" "}
+                What the record store has already, and what is on its way to it just now: it knows them as{" "}
                 <span className="font-mono text-sm wrap-anywhere">{recordStoreName}</span>
               </li>
             )}
@@ -83,12 +92,9 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
           </div>
         </Sheet>
         <Sheet title="Erase for good">
-          {goes.beingSat > 0 ? (
+          {hindrance ? (
             <div className="mt-3">
-              <Notice>
-                A section of a sitting is open for this learner. Close it on the board first, or wait until it is handed
-                in.
-              </Notice>
+              <Notice>{HINDRANCES[hindrance]}</Notice>
             </div>
           ) : (
             <EraseForm learner={{ id: learner.id, name: learner.name, signInName: learner.signInName }} erase={erase} />
@@ -98,5 +104,14 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
     </PageFrame>
   );
 }
+
+const HINDRANCES = {
+  "being-sat":
+    "A section of a sitting is open for this learner. Close it on the board first, or wait until it is handed in.",
+  "sitting-on":
+    "A sitting is running in the workshop, and erasing would hold it up. Come back to this page once it is closed.",
+  "marks-unreleased":
+    "Marks of this learner are not released. Release them first, or ask the tutor of that class to; then come back to this page.",
+} as const;
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -14,7 +14,9 @@ export function ErasedRows({ erased, columns }: ErasedRowsProps) {
     // biome-ignore lint/suspicious/noArrayIndexKey: the list only ever grows at its end
     <tbody key={n} className="border-line border-t text-ink-2 [&_td]:align-top [&_th]:align-top">
       {sections.map((section, at) => (
-        <tr key={runName(section)}>
+        // the same section may stand there twice
+        // biome-ignore lint/suspicious/noArrayIndexKey: what is kept of an erased learner never changes
+        <tr key={at}>
           {at === 0 && (
             <th scope="rowgroup" rowSpan={sections.length} className="min-w-36 py-3 pr-4 font-medium">
               Erased learner
