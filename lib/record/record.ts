@@ -38,7 +38,9 @@ export const wholeRecordSchema = z.strictObject({
       timeFactor: z.number(),
     }),
   ),
-  devices: z.array(z.strictObject({ signedInSince: moment, browser: z.string() })),
+  devices: z.array(
+    z.strictObject({ signedInSince: moment, browser: z.string(), networkAddress: z.string().nullable() }),
+  ),
   sittings: z.array(recordedSittingSchema),
   /** Pieces for practice and of sittings, the earliest start first. */
   pieces: z.array(recordedPieceSchema),

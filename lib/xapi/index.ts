@@ -3,4 +3,3 @@ export { type Endpoint, statementsAt } from "./endpoint";
 export { type CountedWork, markedStatement, statementsOf, takenBack } from "./marked-section";
 export { learnerAccount, type XapiPlace } from "./place";
 export { type Statement, XAPI_VERSION } from "./statement";
-export { namedUuid, OF_ADDRESSES } from "./uuid";

@@ -25,16 +25,14 @@ export const workshopAccount = ({ home }: XapiPlace): Account => ({
 interface Described {
   readonly type: Parameters<typeof activityType>[0];
   readonly name: string;
-  readonly description?: string;
 }
 
 /** Something that is done in the workshop; `path` tells it from everything else there. */
-export const activity = ({ home }: XapiPlace, path: string, { type, name, description }: Described): Activity => ({
+export const activity = ({ home }: XapiPlace, path: string, { type, name }: Described): Activity => ({
   objectType: "Activity",
   id: `${home}/activities/${path.split("/").map(encodeURIComponent).join("/")}`,
   definition: {
     type: activityType(type),
     name: { en: name },
-    ...(description && { description: { en: description } }),
   },
 });

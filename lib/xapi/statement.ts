@@ -20,7 +20,6 @@ export interface Activity {
   readonly definition: {
     readonly type: string;
     readonly name: LanguageMap;
-    readonly description?: LanguageMap;
     readonly interactionType?: "choice";
     readonly choices?: readonly { readonly id: string; readonly description: LanguageMap }[];
     readonly correctResponsesPattern?: readonly string[];

@@ -6,6 +6,8 @@ export interface OpenSession {
   readonly since: Date;
   /** How its browser names itself. */
   readonly userAgent: string;
+  /** Of the network that it signed in from; null where that is not known. */
+  readonly address: string | null;
 }
 
 /** Where somebody is signed in, the latest first. */
@@ -14,7 +16,12 @@ export async function listSessions(userId: string, now: Date): Promise<readonly 
     where: { userId, expiresAt: { gt: now } },
     orderBy: [{ createdAt: "desc" }, { id: "asc" }],
   });
-  return rows.map(({ id, createdAt, userAgent }) => ({ id, since: createdAt, userAgent: userAgent ?? "" }));
+  return rows.map(({ id, createdAt, userAgent, ipAddress }) => ({
+    id,
+    since: createdAt,
+    userAgent: userAgent ?? "",
+    address: ipAddress || null,
+  }));
 }
 
 /** Ends one of somebody's sessions; false where it is not among theirs. */

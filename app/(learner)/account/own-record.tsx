@@ -21,8 +21,9 @@ export function OwnRecord({ askedAt, change, children }: OwnRecordProps) {
   return (
     <Sheet title="Your record" className="mt-5">
       <p className="mt-2 text-ink-2">
-        Everything this workshop keeps about you: reports, marks with their accounts, questions, sittings, drills,
-        progress. Marks that are not released yet, and what is on a piece that you have not handed in, are left out.
+        What this workshop keeps about you: reports, marks with their accounts, questions, sittings, drills, progress.
+        Marks that are not released yet, and what is on a piece that you have not handed in, are left out; the file
+        names all that is.
       </p>
       <div className="mt-3">{children}</div>
       {askedAt !== undefined && (

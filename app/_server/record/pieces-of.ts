@@ -11,6 +11,8 @@ export interface OwnPiece {
   readonly startedAt: Date;
   readonly isHandedIn: boolean;
   readonly isKnown: boolean;
+  /** Of a section that does not count. */
+  readonly isVoid: boolean;
 }
 
 /** A sitting of somebody with their sections alone, as the clock has it. */
@@ -47,12 +49,15 @@ export async function piecesOf({ person, classIds, now }: RecordAsked): Promise<
     sittings.push(sitting.runs.some(({ isKnown }) => isKnown) ? await placedIn(sitting, one, person.id, now) : sitting);
   }
   const ofPractice = practices.map(({ id, startedAt, state }): OwnPiece => {
-    return { practiceId: id, startedAt, isHandedIn: state === "handed-in", isKnown: state === "handed-in" };
+    const isHandedIn = state === "handed-in";
+    return { practiceId: id, startedAt, isHandedIn, isKnown: isHandedIn, isVoid: false };
   });
-  const ofSittings = sittings.flatMap(({ runs }) =>
-    runs.flatMap(({ run, practiceId, isKnown }): OwnPiece[] =>
-      run.startedAt ? [{ practiceId, startedAt: run.startedAt, isHandedIn: run.closedAt !== null, isKnown }] : [],
-    ),
+  const ofSittings = sittings.flatMap(({ sitting, runs }) =>
+    runs.flatMap(({ run, practiceId, isKnown }): OwnPiece[] => {
+      const { startedAt, closedAt } = run;
+      const isVoid = run.voided !== null || sitting.voided !== null;
+      return startedAt ? [{ practiceId, startedAt, isHandedIn: closedAt !== null, isKnown, isVoid }] : [];
+    }),
   );
   const pieces = [...ofPractice, ...ofSittings].sort((a, b) => a.startedAt.getTime() - b.startedAt.getTime());
   return { sittings, pieces };

@@ -86,7 +86,11 @@ export async function* recordParts(asked: RecordAsked): AsyncGenerator<RecordPar
   };
   yield {
     field: "devices",
-    value: sessions.map(({ since, userAgent }) => ({ signedInSince: iso(since), browser: userAgent })),
+    value: sessions.map(({ since, userAgent, address }) => ({
+      signedInSince: iso(since),
+      browser: userAgent,
+      networkAddress: address,
+    })),
   };
   yield { field: "sittings", value: own.sittings.map(recordedSitting) };
   yield { begins: "pieces" };
@@ -149,16 +153,22 @@ async function pieceOf({ practiceId, isKnown }: OwnPiece, isOwn: boolean) {
 }
 
 function leftOut(pieces: readonly OwnPiece[], isOwn: boolean, otherClasses: number): string[] {
-  const unknown = pieces.filter(({ isKnown, isHandedIn }) => isHandedIn && !isKnown).length;
-  const open = pieces.filter(({ isHandedIn }) => !isHandedIn).length;
+  const isVoid = (piece: OwnPiece) => piece.isVoid && !piece.isKnown;
+  const ofVoid = pieces.filter(isVoid).length;
+  const unknown = pieces.filter((piece) => piece.isHandedIn && !piece.isKnown && !isVoid(piece)).length;
+  const open = pieces.filter((piece) => !piece.isHandedIn && !isVoid(piece)).length;
   return [
     unknown > 0 &&
       `Marks and answers of ${unknown} handed-in pieces: their sitting is not over, or its marks are not released.`,
+    ofVoid > 0 && `Marks and answers of ${ofVoid} pieces of sections that are void: they do not count.`,
     open > 0 && isOwn && `What there is to find on ${open} pieces that are not handed in.`,
     open > 0 && !isOwn && `Reports and answers of ${open} pieces that are not handed in.`,
     otherClasses > 0 && "Classes of other tutors, and what was sat in them.",
     !isOwn && "Where the learner is signed in.",
     !isOwn && "Rounds of drills, except for those that were set in a class of yours: they are the learner's own.",
+    "Rounds of drills for the eye that were not finished.",
+    "What is reckoned from all this: what to inspect next, and the piece that is kept for it, of which it would tell what is on it.",
+    "Statements that wait for a record store: they say the same again.",
     "The password, which nobody can read.",
   ].filter((sentence) => typeof sentence === "string");
 }

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
-import { namedUuid } from "../../../lib/xapi";
 import { sha1 } from "../../../lib/xapi/sha1";
+import { namedUuid } from "../../../lib/xapi/uuid";
 
 const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString("hex");
 
