@@ -12,7 +12,7 @@ export async function readDirtySince(): Promise<Date | null> {
 
 const ON = { state: { in: ["running", "paused"] } } satisfies Prisma.SittingWhereInput;
 
-/** Whether a sitting is on: everything else that is written keeps its learners waiting, and the clock does not. */
+/** Whether a sitting is on, whose clock runs while its learners wait for whatever holds the process up. */
 export const isSittingOn = async ({ sitting }: Pick<Prisma.TransactionClient, "sitting"> = database()) =>
   (await sitting.count({ where: ON })) > 0;
 
