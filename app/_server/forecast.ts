@@ -4,8 +4,8 @@ import {
   expectPiece,
   explainRefusal,
   explainUnmet,
+  foreseeFillet,
   PASS_ABILITY,
-  predictFillet,
   predictPlate,
   type SectionTruth,
 } from "@/lib/specimen";
@@ -54,13 +54,20 @@ function filletOutlook(piece: PaperSection["piece"]): Outlook {
   const { blueprint, unmet: missing } = filletWished(piece);
   const unmet = explainUnmet(missing);
   const drawn: (readonly SectionTruth[])[] = [];
-  for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES; n++) {
-    if (isFilletOf(piece, seedOf(n))) drawn.push([predictFillet(seedOf(n), blueprint)]);
+  let failed = 0;
+  for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES && failed < MOST_FAILED; n++) {
+    if (!isFilletOf(piece, seedOf(n))) continue;
+    const fillet = foreseeFillet(seedOf(n), blueprint);
+    if (fillet) drawn.push([fillet]);
+    else failed++;
+  }
+  if (failed === MOST_FAILED) {
+    return { refusal: "the types asked for do not have room together on a fillet weld", unmet, forecast: null };
   }
   if (drawn.length === 0) {
     return { refusal: "no fillet comes with that process, position and thickness together", unmet, forecast: null };
   }
-  return { refusal: null, unmet, forecast: forecastOf(drawn, 0) };
+  return { refusal: null, unmet, forecast: forecastOf(drawn, failed) };
 }
 
 function forecastOf(pieces: readonly (readonly SectionTruth[])[], failed: number): Outlook["forecast"] {

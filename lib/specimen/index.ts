@@ -17,6 +17,7 @@ export {
   type FilletRecipe,
   type FilletTruthItem,
   filletBlueprintSchema,
+  foreseeFillet,
   generateFillet,
   generateFilletSpecimen,
   PRACTICE_FILLETS,

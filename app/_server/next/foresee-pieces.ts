@@ -1,6 +1,6 @@
 import type { Section } from "@/lib/results";
 import type { PaperPiece } from "@/lib/sittings";
-import { checkBlueprint, type ForeseenItem, foreseenItems, predictFillet, predictPlate } from "@/lib/specimen";
+import { checkBlueprint, type ForeseenItem, foreseeFillet, foreseenItems, predictPlate } from "@/lib/specimen";
 import { filletAsked, plateAsked } from "../generation/asked-piece";
 
 /** A piece that could be made. */
@@ -19,7 +19,7 @@ export type Foreseen = readonly (readonly ForeseenItem[] | null)[];
 
 /** Draws pieces and makes none of them. Some tenths of a second each, and so for a worker thread. */
 export const foreseePieces = ({ section, pieces }: CandidateOrder): Foreseen =>
-  pieces.map(section === "plate" ? foreseePlate : foreseeFillet);
+  pieces.map(section === "plate" ? foreseePlate : foreseeFilletWeld);
 
 function foreseePlate({ seed, asked }: PieceToDraw): readonly ForeseenItem[] | null {
   const checked = checkBlueprint(plateAsked(asked));
@@ -29,5 +29,7 @@ function foreseePlate({ seed, asked }: PieceToDraw): readonly ForeseenItem[] | n
 }
 
 /** What shows of a fillet only once it is welded, such as a weld that came out too small, is not in it. */
-const foreseeFillet = ({ seed, asked }: PieceToDraw): readonly ForeseenItem[] =>
-  foreseenItems([predictFillet(seed, filletAsked(asked).blueprint)]);
+function foreseeFilletWeld({ seed, asked }: PieceToDraw): readonly ForeseenItem[] | null {
+  const fillet = foreseeFillet(seed, filletAsked(asked).blueprint);
+  return fillet && foreseenItems([fillet]);
+}

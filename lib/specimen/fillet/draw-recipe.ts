@@ -9,6 +9,7 @@ import type { FeatureRow } from "../recipe/rows";
 import { sizingsOf } from "../recipe/sizing";
 import type { FilletBlueprint } from "./fillet-blueprint";
 import { drawCleanFillet, type FilletChoice, type FilletRecipe } from "./fillet-recipe";
+import { gapItems } from "./gap-items";
 import { laidOutJoint } from "./plan-fillet";
 import { FILLET_NEUTRAL_ROWS, FILLET_ROWS } from "./rows";
 
@@ -77,12 +78,16 @@ export function drawFilletRecipe(
 }
 
 /**
- * What will most likely be measured of what is planted on a seed's first draw, laid out flat. What shows only once the joint
- * is welded is not in it: a weld too small, legs too unequal, and the gap at its ends.
+ * What will most likely be measured of what is planted on a draw of a seed, by default the first, laid out flat; and the gap at an
+ * end where the blueprint asks for one. What shows only once the joint is welded is not in it: a weld too small, legs too unequal,
+ * and a gap that nobody asked for.
  */
-export function predictFillet(seed: string, blueprint: FilletBlueprint): SectionTruth {
-  const { asked, planted } = drawFillet(seed, blueprint, {}, 0).drawing;
-  return predictedTruth("cap", asked.joint, planted, []);
+export function predictFillet(seed: string, blueprint: FilletBlueprint, attempt = 0): SectionTruth {
+  const { drawing, gap } = drawFillet(seed, blueprint, {}, attempt);
+  const { asked, planted } = drawing;
+  const flat = predictedTruth("cap", asked.joint, planted, []);
+  if (!blueprint.includes?.includes("incorrect-root-gap")) return flat;
+  return { ...flat, items: [...flat.items, ...gapItems(gap, asked.joint.length)] };
 }
 
 function wideGap(random: RandomStream): FilletRecipe["gap"] {

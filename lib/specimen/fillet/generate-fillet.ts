@@ -1,4 +1,3 @@
-import { imperfection } from "../../imperfections";
 import { randomStream } from "../../random";
 import { FILLET_STRIP_GRID, type Grid, nearestColumn, PLATE_PER_MM, type Surface, withGridRoom } from "../../surface";
 import { type EndViews, FILLET_HALF_WIDTH, feeledGap, requiredThroat } from "../../weld";
@@ -16,6 +15,7 @@ import { endView } from "./end-view";
 import type { FilletRecipe } from "./fillet-recipe";
 import type { FilletClutterItem, FilletTruthItem } from "./fillet-truth";
 import { foldUp } from "./fold-up";
+import { gapItems } from "./gap-items";
 import { buildFilletFeature, overlapItem } from "./imperfections";
 import { layFillet } from "./lay-fillet";
 import { laidOutJoint, planFillet } from "./plan-fillet";
@@ -174,34 +174,6 @@ function explains(place: FilletTruthItem, size: FilletTruthItem): boolean {
   const common = Math.min(place.end, size.end) - Math.max(place.start, size.start);
   if (place.type === "poor-restart") return common >= 0 && size.end - size.start < STOP_LENGTH;
   return !place.neutral && CHANGES_LEGS.includes(place.type) && common > COVERS * (size.end - size.start);
-}
-
-function gapItems(gap: MeasuredGap, length: number): FilletTruthItem[] {
-  const { recordedFrom } = imperfection("incorrect-root-gap");
-  const isDatum = gap.datum >= gap.farEnd;
-  const size = Math.max(gap.datum, gap.farEnd);
-  if (size < recordedFrom) return [];
-  const x = isDatum ? 0 : length;
-  const inward = isDatum ? 2 : -2;
-  return [
-    {
-      id: "gap",
-      face: "fillet",
-      type: "incorrect-root-gap",
-      start: x,
-      end: x,
-      across: 0,
-      size,
-      width: null,
-      worst: [x, 0],
-      outline: [
-        [x, -2],
-        [x + inward, 0],
-        [x, 2],
-      ],
-      neutral: false,
-    },
-  ];
 }
 
 const foldedPoint = (unfolding: Unfolding, [x, y]: Point): Point => [

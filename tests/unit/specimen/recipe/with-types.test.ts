@@ -7,6 +7,8 @@ import {
   checkBlueprint,
   explainUnmet,
   FILLET_BLUEPRINTS,
+  foreseeFillet,
+  PRACTICE_FILLETS,
   predictFillet,
   predictPlate,
   type TypeWish,
@@ -187,5 +189,34 @@ describe("a fillet that is to have a type", () => {
       { type: "poor-restart", why: "no-room" },
     ]);
     expect(withFilletTypes(practice, wish())).toEqual({ blueprint: practice, unmet: [], fewer: 0 });
+  });
+
+  test.each([
+    ["insufficient-throat", "excessive-throat", "excessive-asymmetry", "excessive-convexity"],
+    ["insufficient-throat", "excessive-throat", "excessive-asymmetry"],
+    ["continuous-undercut", "intermittent-undercut", "overlap", "sidewall-fusion"],
+    ["continuous-undercut", "overlap", "sidewall-fusion", "incorrect-weld-toe", "slag-residue", "incorrect-root-gap"],
+    ["insufficient-throat", "overlap", "slag-residue", "crater-pipe", "poor-restart", "linear-porosity"],
+  ] as const)("has what has room along one weld and says the rest: %s, %s, %s", (...types) => {
+    const { blueprint, unmet } = withFilletTypes(practice, wish(...types));
+    expect(unmet.length).toBeGreaterThan(0);
+    expect(unmet.every(({ why }) => why === "no-room")).toBe(true);
+    const kept = types.filter((type) => unmet.every((one) => one.type !== type));
+    expect(blueprint.includes).toEqual(kept);
+    for (const seed of ["a", "b", "c"]) {
+      const found = foreseeFillet(seed, blueprint)?.items.map(({ type }) => type) ?? [];
+      expect(found).toEqual(expect.arrayContaining(kept));
+    }
+  });
+
+  it("is not foreseen where what is named has no room on any draw", () => {
+    const includes = ["insufficient-throat", "excessive-throat", "excessive-asymmetry", "excessive-convexity"] as const;
+    expect(foreseeFillet("a", { ...practice, includes: [...includes, "overlap", "slag-residue"] })).toBeNull();
+  });
+
+  it("is foreseen with the gap that is asked for, which is not clean then", () => {
+    const { sparse } = PRACTICE_FILLETS;
+    const { blueprint } = withFilletTypes(sparse, { includes: ["incorrect-root-gap"], among: [] });
+    expect(foreseeFillet("a", blueprint)?.items.map(({ type }) => type)).toEqual(["incorrect-root-gap"]);
   });
 });
