@@ -81,17 +81,24 @@ async function draw(section: Section, learner: Learner, setting: Required<NextSe
   const candidates: Candidate[] = [];
   for (let from = 0; from < pieces.length; from += AT_ONCE) {
     const foreseen = await source.drawAhead({ section, pieces: pieces.slice(from, from + AT_ONCE) });
-    candidates.push(...foreseen.flatMap((items, n) => (items ? [candidateOf(`${from + n}`, items, corrections)] : [])));
+    candidates.push(
+      ...foreseen.flatMap((items, n) => (items ? [candidateOf(`${from + n}`, items, corrections, learner)] : [])),
+    );
   }
   if (candidates.length === 0) return null;
   const { candidate } = chooseNext(learner, candidates, chance.draw(), at.getTime());
   return { piece: pieces[Number(candidate.id)], at };
 }
 
-const candidateOf = (id: string, items: readonly ForeseenItem[], corrections: readonly Correction[]): Candidate => ({
+const candidateOf = (
+  id: string,
+  items: readonly ForeseenItem[],
+  corrections: readonly Correction[],
+  learner: Learner,
+): Candidate => ({
   id,
   indications: items.map(({ type, eye, difficulty }) => ({
     type,
-    difficulty: difficulty + shiftFor(corrections, type, eye.value),
+    difficulty: difficulty + shiftFor(corrections, learner, type, eye.value),
   })),
 });

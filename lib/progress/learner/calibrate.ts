@@ -2,6 +2,7 @@ import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
 import { logistic } from "../../math";
 import type { SectionObservations } from "../observations/observation";
 import type { Learner } from "./learner";
+import { timesSeen } from "./skill";
 
 /** One imperfection that somebody of a known ability found or missed. */
 export interface CalibrationRow {
@@ -11,6 +12,8 @@ export interface CalibrationRow {
   /** The learner's general skill before that piece less the model's difficulty, logits. */
   readonly ahead: number;
   readonly found: boolean;
+  /** How far it was found in the right place, 0 to 1: what skills are learned from. */
+  readonly placed: number;
 }
 
 /**
@@ -20,11 +23,12 @@ export interface CalibrationRow {
 export const calibrationRows = (learner: Learner, { truths }: SectionObservations): CalibrationRow[] =>
   truths
     .filter(({ neutral }) => !neutral)
-    .map(({ type, eye, difficulty, found }) => ({
+    .map(({ type, eye, difficulty, found, placed }) => ({
       type,
       size: eye.value,
       ahead: learner.found.general.value - difficulty,
       found,
+      placed,
     }));
 
 /** How imperfections of one type and about one size turned out against the model. */
@@ -49,9 +53,23 @@ export function sizesOfStep(step: number): { readonly from: number; readonly to:
   return { from: Math.exp(STEP * (step - 0.5)), to: Math.exp(STEP * (step + 0.5)) };
 }
 
-/** What corrections add to the model's difficulty of an imperfection, logits; 0 where nothing is known of its type and size. */
-export const shiftFor = (corrections: readonly Correction[], type: ImperfectionType, size: number): number =>
-  corrections.find((one) => one.type === type && one.step === calibrationStep(size))?.shift ?? 0;
+/** After so many of a type half of its shift is in the learner's standing with it; common practice, no source (simulated learners). */
+const LEARNED_BY = 5;
+
+/**
+ * What corrections add to the model's difficulty of an imperfection for a learner, logits; 0 where nothing is known of its type and
+ * size. The more of a type somebody has met the less it adds: what everybody finds hard is in their own standing with it by then,
+ * since that is learned against the model's difficulty.
+ */
+export function shiftFor(
+  corrections: readonly Correction[],
+  { found }: Learner,
+  type: ImperfectionType,
+  size: number,
+): number {
+  const correction = corrections.find((one) => one.type === type && one.step === calibrationStep(size));
+  return correction ? (correction.shift * LEARNED_BY) / (LEARNED_BY + timesSeen(found, type)) : 0;
+}
 
 /** How far shifts scatter before anything is known, and how little they may, logits; common practice, no source. */
 const SCATTER = { first: 0.5, least: 0.1 };
@@ -97,9 +115,9 @@ function shiftOf(cell: readonly CalibrationRow[], scatter: number): { shift: num
   for (let n = 0; n < 50; n++) {
     let gradient = -shift / scatter ** 2;
     information = 1 / scatter ** 2;
-    for (const { ahead, found } of cell) {
+    for (const { ahead, placed } of cell) {
       const p = logistic(ahead - shift);
-      gradient += p - Number(found);
+      gradient += p - placed;
       information += p * (1 - p);
     }
     const move = Math.max(-1, Math.min(1, gradient / information));

@@ -1,8 +1,19 @@
 import { describe, expect, test } from "vitest";
 import type { ImperfectionType } from "@/lib/imperfections";
 import { logistic } from "@/lib/math";
-import { type CalibrationRow, calibrate, calibrationStep } from "@/lib/progress";
+import {
+  afterSection,
+  type CalibrationRow,
+  calibrate,
+  calibrationRows,
+  calibrationStep,
+  chanceOf,
+  type Learner,
+  NEW_LEARNER,
+  shiftFor,
+} from "@/lib/progress";
 import { randomStream } from "@/lib/random";
+import { observedOf, truthOf } from "../../support/observed";
 import { typesOf } from "../../support/simulated-learner";
 
 const SIZES = [0.3, 0.6, 1];
@@ -14,7 +25,8 @@ function finds(seed: string, perCell: number, shiftOf: (type: ImperfectionType, 
     SIZES.flatMap((size) =>
       Array.from({ length: 1 + random.integer(2 * perCell) }, (): CalibrationRow => {
         const ahead = random.normal(1, 1);
-        return { type, size, ahead, found: random.chance(logistic(ahead - shiftOf(type, size))) };
+        const found = random.chance(logistic(ahead - shiftOf(type, size)));
+        return { type, size, ahead, found, placed: Number(found) };
       }),
     ),
   );
@@ -70,7 +82,7 @@ describe("difficulties from what was found", () => {
 
   test("three misses move little, forty move much, and missing means harder", () => {
     const missed = (count: number): CalibrationRow[] =>
-      Array.from({ length: count }, () => ({ type: "overlap", size: 1, ahead: 1, found: false }));
+      Array.from({ length: count }, () => ({ type: "overlap", size: 1, ahead: 1, found: false, placed: 0 }));
     const [few] = calibrate(missed(3));
     const [many] = calibrate(missed(40));
     expect(few).toMatchObject({ type: "overlap", step: 0, observations: 3 });
@@ -79,5 +91,55 @@ describe("difficulties from what was found", () => {
     expect(many.shift).toBeGreaterThan(1.2);
     expect(many.error).toBeLessThan(few.error);
     expect(calibrate([])).toEqual([]);
+  });
+
+  test("count how far something was placed, as the skills do that they are held against", () => {
+    const half: CalibrationRow = { type: "overlap", size: 1, ahead: 0, found: true, placed: 0.5 };
+    const [{ shift, found }] = calibrate([half, half]);
+    expect(shift).toBeCloseTo(0);
+    expect(found).toBe(2);
+  });
+});
+
+describe("what everybody finds harder than the model says", () => {
+  const TYPES = typesOf(6);
+  const HARDER = 1;
+  const harder = (type: ImperfectionType) => (type === TYPES[0] ? HARDER : 0);
+  const rows: CalibrationRow[] = [];
+  /** Their later pieces, with the learner just before each and the true chance. */
+  const later: { learner: Learner; type: ImperfectionType; difficulty: number; chance: number }[] = [];
+  for (let person = 0; person < 25; person++) {
+    const random = randomStream(`season ${person}`);
+    const general = random.normal(0.8, 0.7);
+    let learner = NEW_LEARNER;
+    for (let piece = 0; piece < 30; piece++) {
+      const truths = Array.from({ length: 6 }, (_, n) => {
+        const type = random.pick(TYPES);
+        const difficulty = random.normal(0, 0.7);
+        const chance = logistic(general - difficulty - harder(type));
+        const found = random.chance(chance);
+        if (piece >= 3) later.push({ learner, type, difficulty, chance });
+        return truthOf({ truthId: `${n}`, type, difficulty, found, placed: Number(found) });
+      });
+      const observed = observedOf(truths);
+      if (piece >= 3) rows.push(...calibrationRows(learner, observed));
+      learner = afterSection(learner, observed, piece);
+    }
+  }
+  const corrections = calibrate(rows);
+  /** Mean square of what the predicted chance is off, for what passes. */
+  const off = (isCorrected: boolean, passes: (type: ImperfectionType) => boolean = () => true) => {
+    const of = later.filter(({ type }) => passes(type));
+    const sum = of.reduce((all, { learner, type, difficulty, chance }) => {
+      const shift = isCorrected ? shiftFor(corrections, learner, type, 1) : 0;
+      return all + (chanceOf(learner.found, type, difficulty + shift) - chance) ** 2;
+    }, 0);
+    return sum / of.length;
+  };
+
+  test("is not counted twice, in the corrections and in each learner's standing", () => {
+    expect(corrections.find(({ type }) => type === TYPES[0])?.shift).toBeGreaterThan(0.5);
+    expect(off(true)).toBeLessThanOrEqual(off(false));
+    expect(off(true, (type) => type === TYPES[0])).toBeLessThanOrEqual(off(false, (type) => type === TYPES[0]));
   });
 });
