@@ -4,6 +4,7 @@ import { useActionState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 import { PassMarkFields } from "@/app/_ui/pass-mark-fields";
+import type { NotChosen } from "@/lib/practice";
 import type { Section } from "@/lib/results";
 import type { PassMarks } from "@/lib/workshop";
 import type { takeFreshPiece } from "./actions";
@@ -18,10 +19,17 @@ export interface FreshPieceFormProps {
   readonly canStart: boolean;
   /** Of which sections a piece was chosen for the learner and waits. */
   readonly chosen: readonly Section[];
+  /** Why none is being chosen; null where one is. */
+  readonly notChosen: NotChosen | null;
   /** A plate lies unfinished on the bench: the next one is chosen by what comes of it. */
   readonly hasPlate: boolean;
   readonly isSecond: boolean;
 }
+
+const NOT_CHOSEN: Readonly<Record<NotChosen, string>> = {
+  "in-sitting": "No piece is chosen for you while a sitting of yours goes on. The next one is chosen after it.",
+  "no-practice": "Take one, and from then on your next piece is chosen by what you find.",
+};
 
 /**
  * Takes the plate or the fillet weld that was chosen for the learner, or any fresh one, with other criteria and other marks to
@@ -33,6 +41,7 @@ export function FreshPieceForm({
   criteria,
   canStart,
   chosen,
+  notChosen,
   hasPlate,
   isSecond,
 }: FreshPieceFormProps) {
@@ -48,7 +57,7 @@ export function FreshPieceForm({
         </div>
       )}
       <div className="flex flex-wrap gap-3 empty:hidden">
-        {(isPlateNext || !hasPlate) && (
+        {(isPlateNext || (!hasPlate && notChosen === null)) && (
           <Button
             type="submit"
             name="chosen"
@@ -73,16 +82,20 @@ export function FreshPieceForm({
           </Button>
         )}
       </div>
-      <div className={`mt-2 text-sm ${plain}`}>
+      <div role="status" className={`mt-2 text-sm ${plain}`}>
         {isPlateNext ? (
           <p>It is kept for you alone.</p>
+        ) : notChosen ? (
+          <p>{NOT_CHOSEN[notChosen]}</p>
         ) : hasPlate ? (
           <p>Your next plate is chosen once you hand in the one on your bench.</p>
         ) : (
           <BeingChosen />
         )}
       </div>
-      <p className={`mt-5 text-sm ${plain}`}>Or take any, as chance has it:</p>
+      <p className={`mt-5 text-sm ${plain}`}>
+        {chosen.length === 0 && notChosen ? "Take" : "Or take"} any, as chance has it:
+      </p>
       <div className="mt-2 flex flex-wrap gap-3">
         {(["plate", "fillet"] as const).map((section) => (
           <Button

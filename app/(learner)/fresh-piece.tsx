@@ -19,9 +19,10 @@ export function FreshPiece({ isSecond, why, ...form }: FreshPieceProps) {
       </Sheet>
     );
   }
+  const isNoneChosen = form.chosen.length === 0 && form.notChosen !== null;
   return (
-    <MainCard title="Your next piece, chosen for you">
-      <p className="mt-1">{why}</p>
+    <MainCard title={isNoneChosen ? "A fresh piece" : "Your next piece, chosen for you"}>
+      {!isNoneChosen && <p className="mt-1">{why}</p>}
       <p className="mt-2 text-bench-dim">
         Nobody has seen it. Take the torch over it, measure it, report what you find and sentence it. There is no clock.
       </p>

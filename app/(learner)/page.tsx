@@ -34,9 +34,7 @@ export default async function TodayPage() {
   const sittings = own.ok ? own.sittings : [];
   const eye = await readEyeDrills(await currentCaller());
   const { open, handedIn, passMarks, criteria, canStart, next } = today;
-  // a tutor who never takes a piece needs none
-  if (actor.role === "learner" || open.length + handedIn.length > 0)
-    keepNextReady(actor.id, specimens, () => new Date());
+  if (next.notChosen === null) keepNextReady(actor.id, specimens, () => new Date());
   const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
     <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn, open.length)}>
@@ -59,6 +57,7 @@ export default async function TodayPage() {
           criteria={criteria}
           canStart={canStart}
           chosen={next.chosen}
+          notChosen={next.notChosen}
           hasPlate={open.some(({ section }) => section === "plate")}
           why={aimWords(next.aims)}
           isSecond={Boolean(current)}

@@ -1,3 +1,4 @@
+export type { NotChosen } from "./not-chosen";
 export {
   BOOKS,
   type Book,

@@ -232,10 +232,18 @@ export interface SittingToCreate {
   readonly audit: AuditEntry;
 }
 
-/** Whether a sitting that somebody has sections in is going on. */
-export async function isInSitting(userId: string): Promise<boolean> {
+/** An open sitting that begins within so long keeps the machine for those in it. */
+const SOON_MS = 2 * 3_600_000;
+
+/** Whether somebody has sections to sit or under way in a sitting that goes on or soon begins. */
+export async function isInSitting(userId: string, now: Date): Promise<boolean> {
+  const soon = new Date(now.getTime() + SOON_MS);
   const run = await database().sectionRun.findFirst({
-    where: { userId, sitting: { state: { in: ["open", "running", "paused"] } } },
+    where: {
+      userId,
+      state: { in: ["waiting", "running", "paused"] },
+      sitting: { OR: [{ state: { in: ["running", "paused"] } }, { state: "open", plannedAt: { lte: soon } }] },
+    },
     select: { id: true },
   });
   return run !== null;

@@ -30,7 +30,7 @@ export function keepNextReady(userId: string, source: SpecimenSource, clock: () 
 
 async function chooseAll(userId: string, source: SpecimenSource, clock: () => Date): Promise<void> {
   // in a sitting the machine is for what is sat
-  if (await isInSitting(userId)) return;
+  if (await isInSitting(userId, clock())) return;
   const { corrections } = await currentCalibration(clock());
   const sections: readonly Section[] = [...new Set<Section>(["plate", ...(await listPractisedSections(userId))])];
   for (const section of sections) {

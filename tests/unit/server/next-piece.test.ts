@@ -59,7 +59,11 @@ describe("the next piece", () => {
     expect(order).toMatchObject({ kind: "fillet", isReserved: true, state: "waiting" });
 
     const today = await must(readToday(learner));
-    expect(today.next).toEqual({ chosen: ["fillet"], aims: { weak: [], due: [], observations: 0 } });
+    expect(today.next).toEqual({
+      chosen: ["fillet"],
+      aims: { weak: [], due: [], observations: 0 },
+      notChosen: null,
+    });
     expect((await must(readToday(other))).next.chosen).toEqual([]);
 
     const { id } = await must(startPractice(learner, { section: "fillet" }, source));
@@ -185,7 +189,14 @@ describe("the next piece", () => {
 
 test("while a sitting goes on nothing is chosen for those in it", async () => {
   const room = await openRoom();
-  expect(await isInSitting("kim")).toBe(false);
+  const now = room.kim.clock();
+  expect(await isInSitting("kim", now)).toBe(false);
   await begunSitting(room);
-  expect([await isInSitting("kim"), await isInSitting("tutor")]).toEqual([true, false]);
+  expect([await isInSitting("kim", now), await isInSitting("tutor", now)]).toEqual([true, false]);
+  expect((await must(readToday(room.kim))).next.notChosen).toBe("in-sitting");
+  // a tutor who never took a piece needs none
+  expect((await must(readToday(room.tutor))).next.notChosen).toBe("no-practice");
+  // with all own sections closed practice goes on, whatever the others still do
+  await database().sectionRun.updateMany({ where: { userId: "kim" }, data: { state: "handedIn" } });
+  expect((await must(readToday(room.kim))).next.notChosen).toBeNull();
 });
