@@ -185,30 +185,6 @@ const standingRuns = (db: Prisma.TransactionClient, userId: string): Promise<rea
     select: { id: true, sittingId: true },
   });
 
-/** How much is written in a report: counts, and nothing of what it says. */
-export interface Written {
-  readonly indications: number;
-  readonly answers: number;
-}
-
-/** How much is written in every report of a sitting as last saved, by practice. Counted where the reports lie, since a board asks once a second. */
-export async function countWritten(sittingId: string): Promise<ReadonlyMap<string, Written>> {
-  const rows = await database().$queryRaw<
-    readonly { readonly id: string; readonly indications: number | bigint | null; readonly answers: number | bigint }[]
-  >`
-    SELECT p."id" AS "id",
-      json_array_length(p."report", '$.calls') AS "indications",
-      (SELECT count(*) FROM json_each(p."report", '$.answers')) AS "answers"
-    FROM "Practice" p JOIN "SectionRun" r ON r."practiceId" = p."id"
-    WHERE r."sittingId" = ${sittingId}`;
-  return new Map(
-    rows.map(({ id, indications, answers }) => [
-      id,
-      { indications: Number(indications ?? 0), answers: Number(answers) },
-    ]),
-  );
-}
-
 /** Where a run belongs. */
 export async function readRunPlace(
   id: string,
@@ -431,29 +407,6 @@ function practiceChange(
     ...(isClosing && { reportClosedAt, questions: questionsColumn.write([...questions]) }),
     ...(isBack && { state: "open", handedInAt: null, truth: Prisma.DbNull, generatorVersion: null }),
   };
-}
-
-/** Notes that a learner is in a sitting. */
-export async function notePresence(sittingId: string, userId: string, now: Date): Promise<void> {
-  const key = { sittingId, userId };
-  await database().sittingPresence.upsert({
-    where: { sittingId_userId: key },
-    create: { ...key, enteredAt: now, lastSeenAt: now },
-    update: { lastSeenAt: now },
-  });
-}
-
-export interface Presence {
-  readonly userId: string;
-  readonly enteredAt: Date;
-  readonly lastSeenAt: Date;
-}
-
-export async function listPresences(sittingId: string): Promise<readonly Presence[]> {
-  return database().sittingPresence.findMany({
-    where: { sittingId },
-    select: { userId: true, enteredAt: true, lastSeenAt: true },
-  });
 }
 
 function storedOf(row: SittingRow): StoredSitting {

@@ -1,7 +1,8 @@
 import type { WritingWindow } from "@/lib/practice";
 import type { Report } from "@/lib/report";
 import type { SectionRun } from "@/lib/sittings";
-import { notePresence, readRunPlace } from "@/prisma/stores/sittings";
+import { notePresence } from "@/prisma/stores/presences";
+import { readRunPlace } from "@/prisma/stores/sittings";
 import { refuse } from "../refusal";
 import { changeSitting, runStep, whyMarked } from "./change-sitting";
 

@@ -1,6 +1,7 @@
 import { listMembers } from "@/prisma/stores/classes";
 import { readPaperVersion } from "@/prisma/stores/papers";
-import { notePresence, readSitting, type StoredSitting } from "@/prisma/stores/sittings";
+import { notePresence } from "@/prisma/stores/presences";
+import { readSitting, type StoredSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { requireSignedIn } from "../permissions";

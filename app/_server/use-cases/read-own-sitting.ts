@@ -1,7 +1,8 @@
 import { withoutAskedTypes } from "@/lib/sittings";
 import { listMembers } from "@/prisma/stores/classes";
 import { readPaperVersion } from "@/prisma/stores/papers";
-import { listPresences, readSitting, type StoredSitting } from "@/prisma/stores/sittings";
+import { listPresences } from "@/prisma/stores/presences";
+import { readSitting, type StoredSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { requireSignedIn } from "../permissions";
 import { refuse } from "../refusal";

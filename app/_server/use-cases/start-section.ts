@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { RunEvent } from "@/lib/sittings";
-import { notePresence, readSitting } from "@/prisma/stores/sittings";
+import { notePresence } from "@/prisma/stores/presences";
+import { readSitting } from "@/prisma/stores/sittings";
 import type { Caller } from "../caller";
 import { describeProblem } from "../input-problem";
 import { requireOwnRun } from "../permissions";

@@ -112,7 +112,7 @@ import { writeRecord } from "@/app/_server/use-cases/write-record";
 import { writeSittingFile } from "@/app/_server/use-cases/write-sitting-file";
 import { readXapiDelivery, retryXapi } from "@/app/_server/use-cases/xapi-delivery";
 import { defaultPaper } from "@/lib/sittings";
-import { listPresences } from "@/prisma/stores/sittings";
+import { listPresences } from "@/prisma/stores/presences";
 import { moment, save, WINDOW } from "../sitting-room";
 import { CAP_ONLY, testSource } from "../workshop";
 import {
