@@ -106,8 +106,8 @@ function pairAmong(types: readonly ImperfectionType[]): LookAlikes | null {
   return null;
 }
 
-/** What counts for most of a score. */
-export function chiefMerit({ merits }: Appraisal): keyof Merits {
-  const keys = Object.keys(WEIGHTS) as (keyof Merits)[];
+/** What counts for most of a score, but for some. */
+export function chiefMerit({ merits }: Appraisal, but: readonly (keyof Merits)[]): keyof Merits {
+  const keys = (Object.keys(WEIGHTS) as (keyof Merits)[]).filter((key) => !but.includes(key));
   return keys.reduce((best, key) => (WEIGHTS[key] * merits[key] > WEIGHTS[best] * merits[best] ? key : best));
 }

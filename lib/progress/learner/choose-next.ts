@@ -97,11 +97,12 @@ export const reasonOf = (learner: Learner, candidate: Candidate, now: number): R
 function reasonFor(learner: Learner, appraisal: Appraisal, now: number): Reason {
   const { types, newTypes, pair } = appraisal;
   if (learner.found.general.n === 0) return { kind: "warm-up" };
-  const most = (of: (type: ImperfectionType) => number): ImperfectionType =>
-    types.reduce((one, other) => (of(other) > of(one) ? other : one));
-  switch (chiefMerit(appraisal)) {
+  const weak = types.filter((type) => isWeak(learner, type));
+  const most = (of: (type: ImperfectionType) => number, among = types): ImperfectionType =>
+    among.reduce((one, other) => (of(other) > of(one) ? other : one));
+  switch (chiefMerit(appraisal, weak.length > 0 ? [] : ["weakness"])) {
     case "weakness":
-      return { kind: "weak", type: most((type) => weaknessWith(learner, type)) };
+      return { kind: "weak", type: most((type) => weaknessWith(learner, type), weak) };
     case "due":
       return { kind: "due", type: most((type) => dueness(learner.due[type], now)) };
     case "lookAlikes":
@@ -127,23 +128,27 @@ export interface PracticeAims {
   readonly observations: number;
 }
 
-/** A weakness smaller than this is left out of the aims. */
-const WORTH_SAYING = 0.05;
+/** A weakness is worth saying from this on, and once a type was met so often: before, chance says more than the learner. */
+const WEAK = { from: 0.05, met: 3 };
 /** So many types of each are told. */
 const TOLD = 3;
 
+const isWeak = (learner: Learner, type: ImperfectionType): boolean =>
+  weaknessWith(learner, type) > WEAK.from && timesSeen(learner.found, type) >= WEAK.met;
+
 export function practiceAims(learner: Learner, now: number): PracticeAims {
   const met = Object.keys(learner.found.types) as ImperfectionType[];
-  // with one or two of a type seen, chance says more than the learner
-  const known = met.filter((type) => timesSeen(learner.found, type) >= 3);
-  const first = (of: (type: ImperfectionType) => number, least: number, among: readonly ImperfectionType[]) =>
-    among
-      .filter((type) => of(type) > least)
-      .sort((a, b) => of(b) - of(a))
-      .slice(0, TOLD);
+  const first = (of: (type: ImperfectionType) => number, among: readonly ImperfectionType[]) =>
+    among.toSorted((a, b) => of(b) - of(a)).slice(0, TOLD);
   return {
-    weak: first((type) => weaknessWith(learner, type), WORTH_SAYING, known),
-    due: first((type) => dueness(learner.due[type], now), 0, met),
+    weak: first(
+      (type) => weaknessWith(learner, type),
+      met.filter((type) => isWeak(learner, type)),
+    ),
+    due: first(
+      (type) => dueness(learner.due[type], now),
+      met.filter((type) => dueness(learner.due[type], now) > 0),
+    ),
     observations: learner.found.general.n,
   };
 }

@@ -15,6 +15,7 @@ import {
   NEW_SKILL,
   NEXT,
   practiceAims,
+  reasonOf,
   type Skill,
   standingOf,
 } from "@/lib/progress";
@@ -156,6 +157,16 @@ describe("what comes next", () => {
     );
     expect(candidate.id).toBe("weak");
     expect(reason).toEqual({ kind: "weak", type: UNDERCUT });
+  });
+
+  test.each([
+    ["as everybody is before anything is known", level(0, 40)],
+    ["after two misses", level(-1, 2)],
+  ])("a type that the aims do not call weak is no reason to call a piece chosen for a weak one: %s", (_, spatter) => {
+    const learner = known({ spatter });
+    expect(practiceAims(learner, 0).weak).toEqual([]);
+    const { kind } = reasonOf(learner, piece("spatter", "spatter"), 0);
+    expect(kind).not.toBe("weak");
   });
 
   test("what is due comes before what is not", () => {
