@@ -4,7 +4,7 @@ import { database, isDuplicate, PATIENCE } from "../client";
 import type { Prisma } from "../generated/client/client";
 import { chosenForColumn } from "../progress-columns";
 import { type PracticeToCreate, practiceRow } from "./practices";
-import type { SpecimenState } from "./specimens";
+import { inStock, type SpecimenState, STOCK } from "./specimens";
 
 /** A piece that was chosen for a learner and waits for them. */
 export interface WaitingPiece {
@@ -43,11 +43,27 @@ export async function listNextSections(userId: string): Promise<readonly Section
   return rows.flatMap(({ section }) => (section === "plate" || section === "fillet" ? [section] : []));
 }
 
-/** Keeps a piece for a learner; false where one of that section waits for them already. */
-export async function storeNextPiece({ learner, ...piece }: NextPiece): Promise<boolean> {
+/**
+ * Keeps a piece for a learner, in place of one that waits, which goes to the stock where it can be made; false where that was taken
+ * meanwhile or another one of that section waits for them already.
+ */
+export async function storeNextPiece(
+  { learner, ...piece }: NextPiece,
+  old: Pick<WaitingPiece, "specimenId"> | null,
+): Promise<boolean> {
   try {
-    await database().nextPiece.create({ data: { ...piece, waits: true, learner: chosenForColumn.write(learner) } });
-    return true;
+    return await database().$transaction(async (transaction) => {
+      if (old) {
+        const { specimenId } = old;
+        const { count } = await transaction.nextPiece.deleteMany({ where: { specimenId, waits: true } });
+        if (count === 0) return false;
+      }
+      await transaction.nextPiece.create({
+        data: { ...piece, waits: true, learner: chosenForColumn.write(learner) },
+      });
+      if (old) await freeForAnybody(transaction, old.specimenId);
+      return true;
+    }, PATIENCE);
   } catch (error) {
     if (isDuplicate(error)) return false;
     throw error;
@@ -74,23 +90,22 @@ export async function startOnNextPiece(practice: Omit<PracticeToCreate, "specime
   }, PATIENCE);
 }
 
-/** Gives a piece that waits, and nobody has taken meanwhile, to the stock. */
-export async function releaseNextPiece(specimenId: string): Promise<void> {
-  if (await dropNextPiece(specimenId)) await giveToStock(specimenId);
-}
-
-/** Forgets that a piece waits for somebody; false where they have taken it meanwhile. */
-export async function dropNextPiece(specimenId: string): Promise<boolean> {
-  const { count } = await database().nextPiece.deleteMany({ where: { specimenId, waits: true } });
-  return count === 1;
-}
-
 /** Makes a piece that was kept for somebody one for whoever comes first, also where it is still to be made. */
 export const giveToStock = (specimenId: string): Promise<void> =>
   database().$transaction((transaction) => freeForAnybody(transaction, specimenId), PATIENCE);
 
-/** The same as a part of something else. */
+/**
+ * The same as a part of something else. Where as many as are kept ahead are there or coming already it is deleted instead, or the
+ * stock would grow with every choice that is outdated; but for one that is just being made.
+ */
 export async function freeForAnybody(transaction: Prisma.TransactionClient, specimenId: string): Promise<void> {
+  const piece = await transaction.specimen.findUnique({ where: { id: specimenId }, select: { kind: true } });
+  if (!piece) return;
+  if ((await transaction.specimen.count({ where: inStock(piece.kind) })) >= STOCK[piece.kind]) {
+    await transaction.specimen.deleteMany({
+      where: { id: specimenId, state: { in: ["waiting", "taken"] }, practices: { none: {} }, chosenFor: null },
+    });
+  }
   await transaction.specimen.updateMany({
     where: { id: specimenId, state: { in: ["waiting", "making"] } },
     data: { isReserved: false },

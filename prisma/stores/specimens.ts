@@ -136,10 +136,17 @@ export async function takeReadySpecimen(kind: JointKind): Promise<string | null>
 
 /** How many specimens of a kind are on the shelf or on their way to it. */
 export async function countStock(kind: JointKind): Promise<number> {
-  return database().specimen.count({
-    where: { kind, isReserved: false, state: { in: ["waiting", "making", "ready"] } },
-  });
+  return database().specimen.count({ where: inStock(kind) });
 }
+
+/** Specimens kept ready ahead, so that a learner need not wait for one. */
+export const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 1 };
+
+export const inStock = (kind: JointKind) => ({
+  kind,
+  isReserved: false,
+  state: { in: ["waiting", "making", "ready"] as SpecimenState[] },
+});
 
 /** The specimen that is made from a seed, or null where none was ordered. */
 export async function findSpecimenBySeed(seed: string): Promise<string | null> {

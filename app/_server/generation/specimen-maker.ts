@@ -14,6 +14,7 @@ import {
   putBackInterruptedOrders,
   readSpecimenProgress,
   type SpecimenOrder,
+  STOCK,
   takeOrder,
   takeReadySpecimen,
   writeStage,
@@ -23,8 +24,6 @@ import type { MadeFace } from "./make-face";
 import { openPool, type Pool } from "./pool";
 import type { SpecimenSource } from "./specimen-source";
 
-/** Specimens kept ready ahead, so that a learner need not wait for one. */
-const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 1 };
 /** Restocking waits until the browser of whoever took the last one has unpacked it. */
 const RESTOCK_AFTER_MS = 5000;
 const THREADS = 2;

@@ -2,14 +2,7 @@ import { randomBytes, randomInt } from "node:crypto";
 import { type Candidate, type Correction, chooseNext, type Learner, shiftFor, wishesFor } from "@/lib/progress";
 import { JOINT_OF, type Section } from "@/lib/results";
 import type { ForeseenItem } from "@/lib/specimen";
-import {
-  dropNextPiece,
-  giveToStock,
-  readNextPiece,
-  releaseNextPiece,
-  storeNextPiece,
-  type WaitingPiece,
-} from "@/prisma/stores/next-pieces";
+import { giveToStock, readNextPiece, storeNextPiece, type WaitingPiece } from "@/prisma/stores/next-pieces";
 import { hasUnfinished } from "@/prisma/stores/practices";
 import { readLearnerModel } from "@/prisma/stores/progress";
 import type { SpecimenSource } from "../generation/specimen-source";
@@ -58,15 +51,18 @@ export async function chooseNextPiece(userId: string, section: Section, setting:
   if (waiting && isStillRight(waiting, known.revision)) return;
   if (await hasUnfinished(userId, section)) return;
   const chosen = await draw(section, known.learner, { source, clock, corrections, chance });
-  if (!chosen) return;
-  if (waiting) await (waiting.state === "failed" ? dropNextPiece : releaseNextPiece)(waiting.specimenId);
+  // drawing takes seconds, in which they may have begun one
+  if (!chosen || (await hasUnfinished(userId, section))) return;
   const { specimenId } = await source.orderAhead(JOINT_OF[section], chosen.piece.asked, chosen.piece.seed);
   const { learner, revision } = known;
   const { at: chosenAt } = chosen;
-  // somebody else's choice for the same learner came first
-  if (!(await storeNextPiece({ specimenId, userId, section, chosenAt, revision, learner }))) {
+  const piece = { specimenId, userId, section, chosenAt, revision, learner };
+  // false where another choice for the same learner came first, or they have taken the one that waited; thrown where they are erased
+  const isKept = await storeNextPiece(piece, waiting).catch(async (error: unknown) => {
     await giveToStock(specimenId);
-  }
+    throw error;
+  });
+  if (!isKept) await giveToStock(specimenId);
 }
 
 const isStillRight = ({ state, revision }: WaitingPiece, now: number): boolean =>

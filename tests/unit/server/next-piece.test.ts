@@ -13,7 +13,7 @@ import { database } from "@/prisma/client";
 import { askedPieceColumn } from "@/prisma/columns";
 import { readPractice } from "@/prisma/stores/practices";
 import { isInSitting } from "@/prisma/stores/sittings";
-import { failSpecimen, finishSpecimen, takeOrder, takeReadySpecimen } from "@/prisma/stores/specimens";
+import { countStock, failSpecimen, finishSpecimen, takeOrder, takeReadySpecimen } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom } from "./sitting-room";
 import {
@@ -158,6 +158,33 @@ describe("the next piece", () => {
     expect(await takeReadySpecimen("fillet")).toBeNull();
     await finishSpecimen(next ?? "none", FILLET);
     expect(await takeReadySpecimen("fillet")).toBe(next);
+  });
+
+  test("is deleted once the learner has moved on where the stock has enough, and stays theirs where they took it", async () => {
+    const { learner } = await openTestWorkshop();
+    const old = await choose("learner", "old");
+    await makeSpecimen("on-the-shelf", false, "fillet");
+    for (let n = 0; n < 3; n++) await must(handIn(learner, await openPractice(learner, `piece ${n}`), NOTHING));
+    const next = await choose("learner", "later");
+    expect(await database().specimen.findUnique({ where: { id: old ?? "none" } })).toBeNull();
+    expect(await countStock("fillet")).toBe(1);
+
+    // taken while another one is drawn
+    for (let n = 3; n < 6; n++) await must(handIn(learner, await openPractice(learner, `piece ${n}`), NOTHING));
+    const source = testSource("while drawn");
+    const begin = () => must(startPractice(learner, { section: "fillet" }, testSource("begun")));
+    let begun: Promise<unknown> | null = null;
+    await choose("learner", "too late", {
+      ...source,
+      async drawAhead(order) {
+        begun ??= begin();
+        await begun;
+        return source.drawAhead(order);
+      },
+    });
+    expect(await database().nextPiece.count({ where: { userId: "learner", waits: true } })).toBe(0);
+    expect(await database().specimen.count({ where: { isReserved: true, practices: { none: {} } } })).toBe(0);
+    expect(await stateOf(next)).toBe("waiting");
   });
 
   test("that could not be made is passed over, and another one chosen", async () => {
