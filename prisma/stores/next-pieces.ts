@@ -116,6 +116,25 @@ export async function freeForAnybody(transaction: Prisma.TransactionClient, spec
   });
 }
 
+/**
+ * Frees what was ordered ahead for somebody with whom it never came to be kept, since the server stopped in between. Not what has
+ * a named seed, by which whoever ordered it finds it again.
+ */
+export async function freeForgotten(): Promise<void> {
+  const forgotten = await database().specimen.findMany({
+    where: {
+      isReserved: true,
+      isForDrills: false,
+      state: { in: ["waiting", "taken"] },
+      practices: { none: {} },
+      chosenFor: null,
+      NOT: { seed: { contains: "/" } },
+    },
+    select: { id: true },
+  });
+  for (const { id } of forgotten) await giveToStock(id);
+}
+
 /** How a learner was known when a piece that they have taken was chosen for them; null where none was. */
 export async function readChoice(
   specimenId: string,

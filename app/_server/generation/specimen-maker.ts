@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import type { PaperPiece } from "@/lib/sittings";
 import { assembleTruth, GENERATOR_VERSION } from "@/lib/specimen";
 import { JOINT_KINDS, type JointKind, PIECES } from "@/lib/weld";
+import { freeForgotten } from "@/prisma/stores/next-pieces";
 import {
   countStock,
   failSpecimen,
@@ -89,6 +90,7 @@ function createMaker(workerFile: string): SpecimenMaker {
   return {
     open() {
       opened ??= putBackInterruptedOrders().then(async () => {
+        await freeForgotten();
         await work();
         await restock();
       });

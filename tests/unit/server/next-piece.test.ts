@@ -11,9 +11,17 @@ import { randomStream } from "@/lib/random";
 import { EMPTY_REPORT } from "@/lib/report";
 import { database } from "@/prisma/client";
 import { askedPieceColumn } from "@/prisma/columns";
+import { freeForgotten } from "@/prisma/stores/next-pieces";
 import { readPractice } from "@/prisma/stores/practices";
 import { isInSitting } from "@/prisma/stores/sittings";
-import { countStock, failSpecimen, finishSpecimen, takeOrder, takeReadySpecimen } from "@/prisma/stores/specimens";
+import {
+  countStock,
+  failSpecimen,
+  finishSpecimen,
+  orderSpecimen,
+  takeOrder,
+  takeReadySpecimen,
+} from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom } from "./sitting-room";
 import {
@@ -185,6 +193,20 @@ describe("the next piece", () => {
     expect(await database().nextPiece.count({ where: { userId: "learner", waits: true } })).toBe(0);
     expect(await database().specimen.count({ where: { isReserved: true, practices: { none: {} } } })).toBe(0);
     expect(await stateOf(next)).toBe("waiting");
+  });
+
+  test("is freed at the next start where the server stopped before it was kept, and nothing else is", async () => {
+    await openTestWorkshop();
+    const kept = await choose("learner", "kept");
+    const order = (id: string, seed: string, orderedFor: "ahead" | "drills") =>
+      orderSpecimen({ id, kind: "fillet", seed, asked: null }, orderedFor, new Date(0));
+    await order("lost", "a", "ahead");
+    await order("named", "named/1", "ahead");
+    await order("drilled", "b", "drills");
+    await freeForgotten();
+    const free = await database().specimen.findMany({ where: { isReserved: false }, select: { id: true } });
+    expect(free).toEqual([{ id: "lost" }]);
+    expect(await orderOf(kept)).toMatchObject({ isReserved: true });
   });
 
   test("that could not be made is passed over, and another one chosen", async () => {
