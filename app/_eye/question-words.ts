@@ -15,7 +15,7 @@ export function questionOf({ kind, type, estimate }: AskedTask): { readonly asks
     case "ends":
       return {
         asks: `Where does it start and end: ${what}?`,
-        hint: `Bring both marks to its ends. Right is within ${inMm(END_ALLOWANCE.full)}, or a tenth of its length, as in marking.`,
+        hint: `Bring both marks to its ends. Right is within ${inMm(END_ALLOWANCE.full)}, or a tenth of its length.`,
       };
     case "size": {
       const { full, share } = ESTIMATE_ALLOWANCES[estimate ?? "length"];

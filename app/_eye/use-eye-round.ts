@@ -67,8 +67,8 @@ export function useEyeRound(first: EyeRoundView): EyeRoundHandling {
       const { task } = shown;
       if (!task || shown.told) return;
       void send<{ told: ToldTask; round: EyeRoundView }>(`/api/eye/tasks/${task.id}/answer`, answer, (value) => {
-        setRound(value.round);
         // the time of a burst may have run out meanwhile
+        setRound((now) => (now.stage === "done" ? { ...value.round, stage: "done", tasks: [] } : value.round));
         setShown((now) => (now.task ? { task, told: value.told } : now));
       });
     },

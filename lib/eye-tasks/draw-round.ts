@@ -31,7 +31,7 @@ export const keyOf = (specimenId: string, id: string): string => `${specimenId}/
 
 /**
  * The tasks of a round, from material that is enough (`isEnough`). What is there to be spotted is drawn for each task by itself, so
- * that nothing can be counted up. Throws where not even a bare window is to be had.
+ * that nothing can be counted up. Throws `NoBareWindow` where not even a window without anything is to be had.
  */
 export function drawRound(
   stream: RandomStream,
@@ -133,12 +133,15 @@ function drawWithout(
   return drawBare(stream, material);
 }
 
+/** There is something everywhere on all of the material: another piece is needed. */
+export class NoBareWindow extends Error {}
+
 function drawBare(stream: RandomStream, material: readonly MaterialFace[]): EyeTask {
   for (let n = 0; n < 40 * TRIES; n++) {
     const task = taskWithout(stream, { face: stream.pick(material), thing: null });
     if (task) return task;
   }
-  throw new Error("no window without anything on any of the pieces for drills");
+  throw new NoBareWindow("no window without anything on any of the pieces for drills");
 }
 
 /** One of some by their weights; null of none. */

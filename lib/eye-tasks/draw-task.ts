@@ -17,12 +17,14 @@ const BEYOND_ENDS: Mm = 6;
 /** Lengths that are asked for: what is shorter is a point to the eye, what is longer does not fit beside its scale, mm. */
 const ENDS_OF: readonly [Mm, Mm] = [8, LONG_WINDOW.length - 2 * BEYOND_ENDS];
 const LENGTHS: readonly [Mm, Mm] = [4, 34];
-/** A mouth smaller than this lies within what marking allows, mm. */
-const LEAST_MOUTH: Mm = ESTIMATE_ALLOWANCES.diameter.full;
+/** Of smaller mouths one and the same answer would be right for nearly all, mm. */
+const LEAST_MOUTH: Mm = 2 * ESTIMATE_ALLOWANCES.diameter.full;
 
 /** Whether a task of a kind can be about a thing. */
-export function canAsk(kind: EyeTaskKind, { thing }: Spot): boolean {
+export function canAsk(kind: EyeTaskKind, { face, thing }: Spot): boolean {
   if (thing.what !== "imperfection" || !EYE_TYPES.includes(thing.name)) return false;
+  // plates out of line would be a second thing to spot or to name, and give away that there is something
+  if (face.isMisaligned && (kind === "spot" || kind === "name")) return false;
   const length = thing.item.end - thing.item.start;
   if (kind === "ends") return length >= ENDS_OF[0] && length <= ENDS_OF[1];
   return kind !== "size" || estimatesOf(thing).length > 0;
@@ -81,7 +83,10 @@ function taskOf(
   return there.length === windows.length ? { kind, windows: there, options, estimate } : null;
 }
 
-/** The right one and three others, look-alikes first, as they can be on the face; nothing else that is in the window. */
+/**
+ * The right one and three others, as they can be on the face; nothing else that is in the window. Two pairs of look-alikes that are
+ * not alike to each other, or else four of which none is like another, so that who is like whom does not tell the right one.
+ */
 function optionsFor(
   stream: RandomStream,
   right: ImperfectionType,
@@ -89,16 +94,19 @@ function optionsFor(
   inWindow: readonly string[],
 ): readonly ImperfectionType[] {
   const others = typesOn(face).filter((type) => type !== right && !isOfJoint(type) && !inWindow.includes(type));
-  const alike = shuffled(
-    stream,
-    others.filter((type) => likeness(type, right) > 0),
-  );
-  const unlike = shuffled(
-    stream,
-    others.filter((type) => likeness(type, right) === 0),
-  );
-  // one at least is of another family, so that the family alone does not tell all of it
-  return shuffled(stream, [right, ...[...alike.slice(0, 2), ...unlike].slice(0, 3)]);
+  const among = shuffled(stream, others);
+  const isAlikeTo = (one: ImperfectionType) => (other: ImperfectionType) => other !== one && likeness(one, other) > 0;
+  const unlike = among.filter((type) => likeness(type, right) === 0);
+  for (const beside of among.filter(isAlikeTo(right))) {
+    const apart = unlike.filter((type) => likeness(type, beside) === 0);
+    const pair = apart.map((type) => [type, apart.find(isAlikeTo(type))] as const).find(([, other]) => other);
+    if (pair?.[1]) return shuffled(stream, [right, beside, pair[0], pair[1]]);
+  }
+  const single: ImperfectionType[] = [];
+  for (const type of unlike) {
+    if (single.length < 3 && !single.some(isAlikeTo(type))) single.push(type);
+  }
+  return shuffled(stream, [right, ...single]);
 }
 
 /** Beside it something on the same face that it is easily taken for: a look-alike, else clutter that tempts to the same call. */

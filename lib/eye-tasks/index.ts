@@ -1,4 +1,5 @@
-export { drawRound, keyOf, type RoundOrder } from "./draw-round";
+export { drawRound, keyOf, NoBareWindow, type RoundOrder } from "./draw-round";
+export { canAsk } from "./draw-task";
 export { cutOf, type PlacedWindow } from "./frame";
 export { askedOf, isAnswerTo, judge, resultOf } from "./judge";
 export { isEnough, type MaterialFace, materialOf, type Piece } from "./material";

@@ -54,10 +54,10 @@ export function resultOf(task: EyeTask, told: ToldTask): EyeResult {
   return { kind: task.kind, about: aboutOf(task), isRight: told.isRight, error: told.error };
 }
 
-/** What its windows have that it could be about: its target, else clutter that lies there. */
+/** What its windows have that it could be about: its target, else clutter that lies there; nothing where what is there is sound. */
 function aboutOf(task: EyeTask): EyeResult["about"] {
   const target = targetOf(task)?.thing;
-  if (target) return target.name;
+  if (target) return target.what === "neutral" ? null : target.name;
   return task.windows[0].things.find(({ what }) => what === "clutter")?.name ?? null;
 }
 

@@ -21,7 +21,7 @@ export interface MaterialFace {
   readonly specimenId: string;
   readonly face: Face;
   readonly things: readonly PlacedThing[];
-  /** Its plates lie out of line: that is everywhere on it, so no window of it has nothing. */
+  /** The plates of the piece lie out of line: that is everywhere on both faces, so no window of it has nothing. */
   readonly isMisaligned: boolean;
 }
 
@@ -29,8 +29,10 @@ export interface MaterialFace {
 export function materialOf(pieces: readonly Piece[]): readonly MaterialFace[] {
   return pieces
     .filter(({ truth }) => !isFilletTruth(truth))
-    .flatMap(({ specimenId, truth }) =>
-      FACES.map((face) => {
+    .flatMap(({ specimenId, truth }) => {
+      // measured on the cap and listed there alone, and seen on the root as well
+      const isMisaligned = truth.items.some(({ type, neutral }) => isOfJoint(type) && !neutral);
+      return FACES.map((face) => {
         const items = truth.items.filter((item) => item.face === face);
         const things = items.filter(({ type }) => !isOfJoint(type)).map(placedItem);
         const clutter = truth.clutter.filter((item) => item.face === face).map(placedClutter);
@@ -38,10 +40,10 @@ export function materialOf(pieces: readonly Piece[]): readonly MaterialFace[] {
           specimenId,
           face,
           things: [...things, ...clutter],
-          isMisaligned: items.some(({ type, neutral }) => isOfJoint(type) && !neutral),
+          isMisaligned,
         };
-      }),
-    );
+      });
+    });
 }
 
 /** What runs along the whole joint is in no window more than in another, and is measured and not seen. */

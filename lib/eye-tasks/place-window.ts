@@ -59,7 +59,7 @@ export function windowWithout(
 }
 
 /** Windows are strewn so far to either side of the weld's middle, mm: the weld is never out of sight. */
-const ACROSS: Mm = 9;
+const ACROSS: Mm = 10;
 
 function aroundX(stream: RandomStream, { x0, x1 }: Box, { length }: WindowSize, wholly: Mm | null): Mm {
   const room = length - (x1 - x0) - 2 * (wholly ?? CLEAR);

@@ -8,8 +8,11 @@ export type Estimate = (typeof ESTIMATES)[number];
 /** How far off an answer may be and be right, mm: so much, or a share of what is there where that is more. */
 export type Allowance = Pick<Tolerance, "full" | "share">;
 
-/** An end of an imperfection is right where marking gives it in full. */
-export const END_ALLOWANCE: Allowance = DEFAULT_TOLERANCES.start;
+/**
+ * How far off an end may be. Less than marking gives in full, or marks in the middle of a short one would do for both its ends.
+ * Common practice, no source.
+ */
+export const END_ALLOWANCE: Allowance = { full: 2.5, share: 0.1 };
 
 /**
  * A diameter may be as far off as marking allows a gauge; a length within a fifth. Common practice, no source: it is estimated by

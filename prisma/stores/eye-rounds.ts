@@ -126,17 +126,30 @@ export async function listRoundsFor(setDrillIds: readonly string[]): Promise<rea
   return rows.map(finishedOf);
 }
 
+/** A round for a drill that was set, which its learner has left and can go on with. A burst has run out meanwhile. */
+export async function findRoundToGoOn(userId: string, setDrillId: string): Promise<string | null> {
+  const row = await database().eyeRound.findFirst({
+    where: { userId, setDrillId, finishedAt: null, NOT: timedBurst },
+    orderBy: [{ begunAt: "desc" }, { id: "asc" }],
+    select: { id: true },
+  });
+  return row?.id ?? null;
+}
+
+/** Its time is over when it is left. */
+const timedBurst = { drill: "burst", isTimed: true } as const;
+
 /** The newest round of somebody that is begun and not finished; null where there is none after `since`. */
 export async function findUnfinishedRound(
   userId: string,
   since: Date,
 ): Promise<{ readonly round: EyeRound; readonly answered: number; readonly asked: number } | null> {
   const row = await database().eyeRound.findFirst({
-    where: { userId, begunAt: { gt: since } },
+    where: { userId, begunAt: { gt: since }, finishedAt: null, NOT: timedBurst },
     orderBy: [{ begunAt: "desc" }, { id: "asc" }],
     include: { tasks: { select: { answeredAt: true } } },
   });
-  if (!row || row.finishedAt !== null) return null;
+  if (!row) return null;
   const { tasks, ...round } = row;
   return { round, asked: tasks.length, answered: tasks.filter(({ answeredAt }) => answeredAt !== null).length };
 }

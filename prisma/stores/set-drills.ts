@@ -12,15 +12,14 @@ export async function createSetDrill(
   await database().setDrill.create({ data: { ...keys, drill, types: setTypesColumn.write(types), setAt: now } });
 }
 
-/** The drills that were set a class, the latest first. */
-export async function listSetDrills(groupId: string, atMost: number): Promise<readonly KeptSetDrill[]> {
-  const rows = await database().setDrill.findMany({
-    where: { groupId },
-    orderBy: [{ setAt: "desc" }, { id: "asc" }],
-    take: atMost,
-    include: withNames,
-  });
-  return rows.map(setDrillOf);
+/** The drills that a class is to do, and so many of those that were withdrawn, the latest of each first. */
+export async function listSetDrills(groupId: string, withdrawn: number): Promise<readonly KeptSetDrill[]> {
+  const latest = { orderBy: [{ setAt: "desc" as const }, { id: "asc" as const }], include: withNames };
+  const [open, past] = await Promise.all([
+    database().setDrill.findMany({ where: { groupId, withdrawnAt: null }, ...latest }),
+    database().setDrill.findMany({ where: { groupId, withdrawnAt: { not: null } }, take: withdrawn, ...latest }),
+  ]);
+  return [...open, ...past].map(setDrillOf);
 }
 
 /** The drills that somebody is to do in the classes that they are in, those done included, the oldest first. */

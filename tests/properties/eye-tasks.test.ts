@@ -4,6 +4,7 @@ import { EYE_DRILLS, EYE_ROUNDS, type EyeDrill, lengthOf, NAMINGS, type Naming, 
 import {
   aimsOf,
   askedOf,
+  canAsk,
   cutOf,
   drawRound,
   type EyeTask,
@@ -14,7 +15,7 @@ import {
   type RoundOrder,
   targetOf,
 } from "@/lib/eye-tasks";
-import { IMPERFECTION_TYPES, typesOn } from "@/lib/imperfections";
+import { IMPERFECTION_TYPES, type ImperfectionType, likeness, typesOn } from "@/lib/imperfections";
 import { randomStream } from "@/lib/random";
 import { strewnPiece } from "../support/eye-material";
 
@@ -129,6 +130,26 @@ describe("whatever round is drawn", () => {
     });
   });
 
+  it("offers no name that stands out by how many of the others it is like", () => {
+    eachTask((task) => {
+      const options = task.options ?? [];
+      const alike = (one: ImperfectionType) =>
+        options.filter((other) => other !== one && likeness(one, other) > 0).length;
+      for (const type of options) expect(alike(type)).toBe(alike(options[0]));
+    });
+  });
+
+  it("asks for nothing that one and the same answer would be right for: neither end is found by the middle", () => {
+    eachTask((task) => {
+      const told = judge(task, guess(task));
+      if (told.right.kind === "ends") {
+        const middle = (told.right.from + told.right.to) / 2;
+        expect(judge(task, { kind: "ends", from: middle - 0.1, to: middle + 0.1 }).isRight).toBe(false);
+      }
+      if (told.right.kind === "size" && told.allowed !== null) expect(told.right.value).toBeGreaterThan(told.allowed);
+    });
+  });
+
   it("takes what would be right for right, seen from either end of the plate", () => {
     eachTask((task) => {
       const told = judge(task, guess(task));
@@ -198,11 +219,15 @@ describe("over many tasks to spot", () => {
 it("plates out of line everywhere are no material by themselves, since something would always be there", () => {
   const [{ specimenId, truth }] = PIECES;
   const step = { ...truth.items[0], type: "linear-misalignment" as const, neutral: false };
-  const misaligned = {
-    specimenId,
-    truth: { ...truth, items: [...truth.items, { ...step, face: "cap" as const }, { ...step, face: "root" as const }] },
-  };
-  expect(isEnough(materialOf([misaligned]))).toBe(false);
+  // it is listed on the cap alone and is seen on the root as well
+  const misaligned = { specimenId, truth: { ...truth, items: [...truth.items, { ...step, face: "cap" as const }] } };
+  const stepped = materialOf([misaligned]);
+  expect(isEnough(stepped)).toBe(false);
+  for (const face of stepped) {
+    for (const thing of face.things) {
+      expect([canAsk("spot", { face, thing }), canAsk("name", { face, thing })]).toEqual([false, false]);
+    }
+  }
   expect(isEnough(materialOf([misaligned, PIECES[1]]))).toBe(true);
   expect(isEnough([])).toBe(false);
 });

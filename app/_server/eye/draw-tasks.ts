@@ -1,5 +1,14 @@
 import type { EyeRound } from "@/lib/eye";
-import { aimsOf, drawRound, keyOf, wantedFor } from "@/lib/eye-tasks";
+import {
+  aimsOf,
+  drawRound,
+  type EyeTask,
+  keyOf,
+  type MaterialFace,
+  NoBareWindow,
+  type RoundOrder,
+  wantedFor,
+} from "@/lib/eye-tasks";
 import { EMPTY_OVERVIEW } from "@/lib/progress";
 import { type RandomStream, randomStream } from "@/lib/random";
 import { listLatelyShown, storeEyeTasks } from "@/prisma/stores/eye-rounds";
@@ -27,13 +36,28 @@ export async function drawTasks(
   const aims = aimsOf(overview, set?.types ?? []);
   const material = await drillMaterial(wantedFor(aims), source);
   if (!material) return;
-  const tasks = drawRound(stream, material, {
+  const tasks = drawnOf(stream, material, {
     ...round,
     aims,
     lately: new Set(shown.flatMap(({ at, things }) => things.map(({ id }) => keyOf(at.specimenId, id)))),
   });
+  if (!tasks) return;
   await storeEyeTasks(
     round.id,
     tasks.map((task) => ({ id: randomId(), task })),
   );
+}
+
+/** Null where the pieces have no room without anything: the round waits for the next one. */
+function drawnOf(
+  stream: RandomStream,
+  material: readonly MaterialFace[],
+  order: RoundOrder,
+): readonly EyeTask[] | null {
+  try {
+    return drawRound(stream, material, order);
+  } catch (error) {
+    if (error instanceof NoBareWindow) return null;
+    throw error;
+  }
 }

@@ -1,13 +1,8 @@
 import { type EyeAnswer, eyeAnswerSchema } from "@/lib/eye";
 import { isAnswerTo, judge, resultOf } from "@/lib/eye-tasks";
-import {
-  finishEyeRound,
-  type KeptEyeTask,
-  readEyeRound,
-  readEyeTask,
-  answerEyeTask as storeAnswer,
-} from "@/prisma/stores/eye-rounds";
+import { type KeptEyeTask, readEyeRound, readEyeTask, answerEyeTask as storeAnswer } from "@/prisma/stores/eye-rounds";
 import type { Caller } from "../caller";
+import { endIfAnswered } from "../eye/end-if-answered";
 import { roundView } from "../eye/round-view";
 import { describeProblem } from "../input-problem";
 import { requireOwnEyeTask } from "../permissions";
@@ -27,10 +22,10 @@ export async function answerEyeTask(caller: Caller, id: string, input: unknown) 
     return refuse("invalid-input", { problem: { path: "kind", wanted: kept.task.kind } });
   }
   const told = judge(kept.task, await firstAnswer(kept, parsed.data, caller.clock()));
-  const after = await readEyeRound(kept.round.id);
-  return after
-    ? ({ ok: true, told, round: await roundView(after.round, after.tasks) } as const)
-    : refuse("no-such-eye-task");
+  const standing = await readEyeRound(kept.round.id);
+  if (!standing) return refuse("no-such-eye-task");
+  const { round, tasks } = await endIfAnswered(standing, caller.clock());
+  return { ok: true, told, round: await roundView(round, tasks) } as const;
 }
 
 /** Keeps the answer unless there is one; the one that counts. */
@@ -40,7 +35,5 @@ async function firstAnswer({ id, task, round, answer }: KeptEyeTask, given: EyeA
   if (!(await storeAnswer(id, given, resultOf(task, judge(task, given)), now))) {
     return (await readEyeTask(id))?.answer ?? given;
   }
-  const after = await readEyeRound(round.id);
-  if (after?.tasks.every(({ result }) => result !== null)) await finishEyeRound(round.id, now);
   return given;
 }

@@ -1,5 +1,5 @@
 import { type EyeRound, eyeChoiceSchema } from "@/lib/eye";
-import { createEyeRound } from "@/prisma/stores/eye-rounds";
+import { createEyeRound, findRoundToGoOn } from "@/prisma/stores/eye-rounds";
 import { listSetDrillsFor } from "@/prisma/stores/set-drills";
 import type { Caller } from "../caller";
 import { drawTasks } from "../eye/draw-tasks";
@@ -11,7 +11,7 @@ import { refuse } from "../refusal";
 
 /**
  * Begins a round of a drill for the eye, answered with its id; for a drill that a tutor has set, it is that drill whatever else
- * is chosen. Its tasks are drawn at once, or as soon as there is a piece to cut windows from.
+ * is chosen, and a round of it that was left goes on. Its tasks are drawn at once, or as soon as there is a piece to cut windows from.
  */
 export async function beginEyeRound(caller: Caller, input: unknown, setDrillId: string | null, source: SpecimenSource) {
   const open = await requireOpenBook(caller);
@@ -21,6 +21,8 @@ export async function beginEyeRound(caller: Caller, input: unknown, setDrillId: 
   const userId = open.actor.id;
   const set = setDrillId === null ? null : (await listSetDrillsFor(userId)).find(({ id }) => id === setDrillId);
   if (set === undefined) return refuse("no-such-set-drill");
+  const left = set && (await findRoundToGoOn(userId, set.id));
+  if (left) return { ok: true, id: left } as const;
   const round: EyeRound = {
     ...parsed.data,
     ...(set && { drill: set.drill }),

@@ -1,13 +1,18 @@
-import { finishEyeRound as storeFinished } from "@/prisma/stores/eye-rounds";
+import { readEyeRound, finishEyeRound as storeFinished } from "@/prisma/stores/eye-rounds";
 import type { Caller } from "../caller";
 import { roundView } from "../eye/round-view";
 import { requireOwnEyeRound } from "../permissions";
 
-/** Ends a round where it stands, as the clock of a burst does; what was not answered is not counted. Ended already, it stays so. */
+/**
+ * Ends a burst whose clock has run out; what was not answered is not counted. Any other round ends with its last answer and stays
+ * as it stands, or a drill that was set would be done after one task.
+ */
 export async function finishEyeRound(caller: Caller, id: string) {
   const own = await requireOwnEyeRound(caller, id);
   if (!own.ok) return own;
-  const finishedAt = own.round.finishedAt ?? caller.clock();
-  await storeFinished(id, finishedAt);
-  return { ok: true, round: await roundView({ ...own.round, finishedAt }, own.tasks) } as const;
+  const { drill, isTimed } = own.round;
+  if (drill === "burst" && isTimed) await storeFinished(id, caller.clock());
+  // an answer may have come beside it
+  const { round, tasks } = (await readEyeRound(id)) ?? own;
+  return { ok: true, round: await roundView(round, tasks) } as const;
 }

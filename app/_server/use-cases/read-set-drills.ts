@@ -5,7 +5,7 @@ import { listSetDrills } from "@/prisma/stores/set-drills";
 import type { Caller } from "../caller";
 import { requireOwnClass } from "../permissions";
 
-/** So many are looked back on. */
+/** So many that were withdrawn are looked back on. */
 const LAST = 10;
 
 /** The drills that a class was set, for its tutors: who has done each and how their first round of it went, and who has not. */

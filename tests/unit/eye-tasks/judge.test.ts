@@ -72,19 +72,19 @@ describe("an answer", () => {
     expect(judge(task, { kind: "pair", window: 0 })).toMatchObject({ isRight: false, right: { window: 1 } });
   });
 
-  // 20.5 mm long: a tenth of that is less than the 5 mm that marking allows an end in full
+  // 20.5 mm long: a tenth of that is less than 2.5 mm
   test.each([
     [10, 30.5, true, 0],
-    [5, 35.5, true, 5],
-    [4.9, 30.5, false, 5.1],
-    [15, 30.5, true, -5],
+    [7.5, 33, true, 2.5],
+    [7.4, 30.5, false, 2.6],
+    [12.5, 30.5, true, -2.5],
     [12, 24, false, -6.5],
     [8, 31.5, true, 2],
   ])("that marks the ends from %d to %d is judged by the end that is further off", (from, to, isRight, error) => {
     expect(verdict(taskOf("ends", [undercut]), { kind: "ends", from, to })).toEqual({
       isRight,
       error,
-      allowed: 5,
+      allowed: 2.5,
       right: { kind: "ends", from: 10, to: 30.5 },
     });
   });
@@ -122,10 +122,13 @@ test("what is added up says what it was about: the imperfection, else the clutte
     const task = taskOf("spot", things);
     return resultOf(task, judge(task, { kind: "spot", isThere: true })).about;
   };
-  expect([of([pore]), of([scratch]), of([{ ...scratch, isTarget: false }]), of([])]).toEqual([
+  const sound = { ...pore, what: "neutral" } as Thing;
+  expect([of([pore]), of([scratch]), of([{ ...scratch, isTarget: false }]), of([sound]), of([])]).toEqual([
     "surface-pore",
     "scratch",
     "scratch",
+    // a false call on what is sound is no miss of what it is taken for
+    null,
     null,
   ]);
 });

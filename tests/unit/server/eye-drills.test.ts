@@ -15,7 +15,7 @@ import type { EyeAnswer, EyeChoice, EyeRoundView } from "@/lib/eye";
 import { defaultPaper } from "@/lib/sittings";
 import { STRIP_PER_MM, unpackTile } from "@/lib/surface";
 import { database } from "@/prisma/client";
-import { readEyeTask } from "@/prisma/stores/eye-rounds";
+import { readEyeTask, answerEyeTask as storeAnswer } from "@/prisma/stores/eye-rounds";
 import { countForDrills, takeOrder } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { storeDrillPiece } from "../../support/drill-piece";
@@ -141,8 +141,40 @@ describe("a round of a drill for the eye", () => {
     expect(finished).toMatchObject({ ok: true, round: { stage: "done", results: [{ isRight: true }] } });
     const late = round.tasks.find(({ id }) => id !== spot.id);
     if (!late) throw new Error("two tasks are told ahead");
-    expect(await answerEyeTask(learner, late.id, { kind: "name", type: "overlap" })).toMatchObject({ ok: true });
+    const answer = late.kind === "spot" ? await answerTo(late.id) : ({ kind: "name", type: "overlap" } as const);
+    expect(await answerEyeTask(learner, late.id, answer)).toMatchObject({ ok: true });
     expect(await database().eyeTask.count({ where: { answeredAt: { not: null } } }), "what came late").toBe(1);
+  });
+
+  test("of another drill is not ended by its learner, and ends where its last answer was kept and its end was not", async () => {
+    const { learner } = await openTestWorkshop();
+    await storeDrillPiece("piece", NOW);
+    let round = await begun(learner);
+    round = (await answered(learner, round)).round;
+    expect(await finishEyeRound(learner, round.id)).toMatchObject({ ok: true, round: { stage: "asking" } });
+    for (let n = 2; n < 12; n++) round = (await answered(learner, round)).round;
+    const last = { about: null, isRight: true, error: null };
+    await storeAnswer(round.tasks[0].id, await answerTo(round.tasks[0].id), last, NOW);
+    expect(await viewed(learner, round.id)).toMatchObject({ stage: "done", tasks: [] });
+    expect(await readEyeDrills(learner)).toMatchObject({ unfinished: null, rounds: [{ id: round.id }] });
+  });
+
+  test("that was left is offered also after another one was done, and a set one goes on where it was left", async () => {
+    const room = await openRoom();
+    await storeDrillPiece("piece", room.now());
+    const set = await setDrill(room.tutor, "class", { drill: "spot", types: ["surface-pore"] }, source);
+    if (!set.ok) throw new Error(set.code);
+    const left = await begun(room.kim, SPOT, set.id);
+    await answered(room.kim, left);
+    room.at("09:10");
+    const burst = await begun(room.kim, { ...SPOT, drill: "burst", isTimed: true });
+    expect(await readEyeDrills(room.kim), "a burst that is left has run out").toMatchObject({
+      unfinished: { round: { id: left.id }, answered: 1 },
+    });
+    await finishEyeRound(room.kim, burst.id);
+    expect(await readEyeDrills(room.kim)).toMatchObject({ unfinished: { round: { id: left.id } } });
+    expect((await begun(room.kim, SPOT, set.id)).id).toBe(left.id);
+    expect((await begun(room.kim)).id).not.toBe(left.id);
   });
 
   test("is in none of the figures of progress", async () => {
