@@ -31,7 +31,7 @@ export const keyOf = (specimenId: string, id: string): string => `${specimenId}/
 
 /**
  * The tasks of a round, from material that is enough (`isEnough`). What is there to be spotted is drawn for each task by itself, so
- * that nothing can be counted up. Throws `NoBareWindow` where not even a window without anything is to be had.
+ * that nothing can be counted up. Throws `NoBareWindow` where no window without an imperfection is to be had.
  */
 export function drawRound(
   stream: RandomStream,
@@ -133,7 +133,7 @@ function drawWithout(
   return drawBare(stream, material);
 }
 
-/** There is something everywhere on all of the material: another piece is needed. */
+/** There is an imperfection everywhere on all of the material: another piece is needed. */
 export class NoBareWindow extends Error {}
 
 function drawBare(stream: RandomStream, material: readonly MaterialFace[]): EyeTask {
@@ -141,7 +141,15 @@ function drawBare(stream: RandomStream, material: readonly MaterialFace[]): EyeT
     const task = taskWithout(stream, { face: stream.pick(material), thing: null });
     if (task) return task;
   }
-  throw new NoBareWindow("no window without anything on any of the pieces for drills");
+  // a crowded piece may have no room for a bare one
+  const harmless = material.flatMap((face) =>
+    face.things.filter(({ what }) => what !== "imperfection").map((thing) => ({ face, thing })),
+  );
+  for (const spot of shuffled(stream, harmless)) {
+    const task = taskWithout(stream, spot);
+    if (task) return task;
+  }
+  throw new NoBareWindow("no window without an imperfection on any of the pieces for drills");
 }
 
 /** One of some by their weights; null of none. */

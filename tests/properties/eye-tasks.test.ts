@@ -12,11 +12,14 @@ import {
   isEnough,
   judge,
   materialOf,
+  NoBareWindow,
   type RoundOrder,
   targetOf,
 } from "@/lib/eye-tasks";
 import { IMPERFECTION_TYPES, type ImperfectionType, likeness, typesOn } from "@/lib/imperfections";
 import { randomStream } from "@/lib/random";
+import type { ButtTruth } from "@/lib/specimen";
+import { FACES } from "@/lib/weld";
 import { strewnPiece } from "../support/eye-material";
 
 const PIECES = ["one", "two", "three"].map(strewnPiece);
@@ -230,6 +233,38 @@ it("plates out of line everywhere are no material by themselves, since something
   }
   expect(isEnough(materialOf([misaligned, PIECES[1]]))).toBe(true);
   expect(isEnough([])).toBe(false);
+});
+
+it("where no window is bare, what is sound is among something harmless; where there is none either, it says so", () => {
+  const [{ specimenId, truth }] = PIECES;
+  const [pore] = truth.items;
+  const along = {
+    start: 0,
+    end: 300,
+    across: 0,
+    outline: [
+      [0, -2],
+      [300, -2],
+      [300, 2],
+      [0, 2],
+    ] as const,
+  };
+  const bothFaces = <Item extends object>(item: Item) => FACES.map((face) => ({ ...item, face, id: `${face}-1` }));
+  const found = { ...pore, type: "surface-pore", start: 20, end: 20, across: 0, neutral: false } as const;
+  const dot = [
+    [19, -1],
+    [21, -1],
+    [21, 1],
+  ] as const;
+  const piece = (items: ButtTruth["items"], clutter: ButtTruth["clutter"]) =>
+    materialOf([{ specimenId, truth: { ...truth, items, clutter } }]);
+  const scratched = piece(bothFaces({ ...found, outline: dot }), bothFaces({ kind: "scratch", ...along } as const));
+  const tasks = drawRound(randomStream("crowded"), scratched, order("spot"));
+  const without = tasks.filter((task) => targetOf(task)?.thing.what !== "imperfection");
+  expect(without.length).toBeGreaterThan(0);
+  for (const { windows } of without) expect(windows[0].things.map(({ name }) => name)).toEqual(["scratch"]);
+  const undercut = piece(bothFaces({ ...found, ...along, type: "continuous-undercut" } as const), []);
+  expect(() => drawRound(randomStream("crowded"), undercut, order("spot"))).toThrow(NoBareWindow);
 });
 
 it("what a tutor set is what most of a round is about", () => {
