@@ -4,7 +4,8 @@ import { BLUEPRINTS, type ButtTruth, generateSpecimen, meetsBlueprint, truthSche
 import type { FeatureRequest } from "@/lib/specimen/work";
 import { FACES } from "@/lib/weld";
 
-const SEEDS = 40;
+/** So many take as long as a tenth of all tests; a thousand are made by `npm run bench -- --long`. */
+const SEEDS = 18;
 
 /** Under which type the truth lists a decoy. */
 const LISTED_AS: Readonly<Record<string, string>> = {
@@ -19,7 +20,7 @@ const CRATERS = new Set<string>(["crater-pipe", "crater-crack"]);
 const DECOYS = new Set(Object.keys(LISTED_AS));
 const LITTER = new Set<string>(CLUTTER);
 
-describe("forty specimens at full resolution", () => {
+describe("specimens at full resolution", () => {
   const made: { truth: ButtTruth; requests: readonly FeatureRequest[]; seed: string }[] = [];
   beforeAll(() => {
     for (let n = 0; n < SEEDS; n++) {
@@ -115,7 +116,7 @@ describe("forty specimens at full resolution", () => {
         if (!isListed) unlisted.push(`${seed} ${crater.id}`);
       }
     }
-    expect(craters).toBeGreaterThan(10);
+    expect(craters).toBeGreaterThan(4);
     expect(unlisted.length / craters, unlisted.join(" ")).toBeLessThan(0.4);
   });
 
@@ -155,6 +156,6 @@ describe("forty specimens at full resolution", () => {
 
   it("shows nearly every type", () => {
     const seen = new Set(made.flatMap(({ truth }) => truth.items.filter((i) => !i.neutral).map(({ type }) => type)));
-    expect(IMPERFECTION_TYPES.filter((type) => isOnPlates(type) && !seen.has(type)).length).toBeLessThanOrEqual(4);
+    expect(IMPERFECTION_TYPES.filter((type) => isOnPlates(type) && !seen.has(type)).length).toBeLessThanOrEqual(8);
   });
 });
