@@ -1,5 +1,5 @@
 import { randomStream } from "../random";
-import { floatGrid, type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH } from "../surface";
+import { type Grid, PLATE_GRID, PLATE_PER_MM, STRIP_GRID, STRIP_HALF_WIDTH, unsetFloatGrid } from "../surface";
 import type { Face } from "../weld";
 import { createField } from "./field";
 import type { RecipeOf } from "./recipe";
@@ -33,15 +33,15 @@ export interface WorkGrids {
   readonly sides: readonly [sideB: Grid, sideA: Grid];
 }
 
-/** Fields without anything on them. */
+/** Fields that a parent plate is to be laid on first: until then its skin and the shared noise hold anything. */
 export function emptyWork({
   strip,
   sides,
 }: WorkGrids): Omit<FaceWork, "face" | "joint" | "plates" | "plan" | "look" | "random" | "bothFaces"> {
   const { columns, rows } = strip;
   return {
-    strip: createField(strip),
-    sides: sides.map(createField),
+    strip: createField(strip, unsetFloatGrid),
+    sides: sides.map((side) => createField(side, unsetFloatGrid)),
     toeMinus: new Float32Array(columns).fill(Number.NaN),
     toePlus: new Float32Array(columns).fill(Number.NaN),
     runMinus: [],
@@ -52,7 +52,7 @@ export function emptyWork({
 }
 
 function createNoise(size: number): SharedNoise {
-  const plane = () => floatGrid(size);
+  const plane = () => unsetFloatGrid(size);
   return {
     blotch: plane(),
     blotchFine: plane(),

@@ -36,18 +36,19 @@ export interface Field {
   readonly crack: Float32Array;
 }
 
-export function createField(grid: Grid): Field {
+/** A field without anything on it; `skin` makes the planes that are written whole when the parent plate is laid. */
+export function createField(grid: Grid, skin: (size: number) => Float32Array = floatGrid): Field {
   const size = grid.columns * grid.rows;
   const plane = () => floatGrid(size);
   return {
     grid,
-    z: plane(),
-    parent: plane(),
-    red: plane(),
-    green: plane(),
-    blue: plane(),
-    rough: plane(),
-    metal: plane(),
+    z: skin(size),
+    parent: skin(size),
+    red: skin(size),
+    green: skin(size),
+    blue: skin(size),
+    rough: skin(size),
+    metal: skin(size),
     brush: plane(),
     brushAngle: plane(),
     bead: plane(),

@@ -28,14 +28,14 @@ const shareByte = (share: number): number => (share <= 0 ? 0 : share >= 1 ? 255 
 /**
  * The finished face: the strip as it is, and the whole plate at half the strip's resolution from both sides and the
  * strip averaged two by two. The sides must join the strip, have half its pixels per mm and whole blocks of brushing;
- * throws otherwise. Throws on a height that is not a number, with its place.
+ * throws otherwise. Throws on a height or a material that is not a number, with its place.
  */
 export function finishSurface(face: SurfaceFace, strip: Planes, sideB: Planes, sideA: Planes): Surface {
   const blocks = brushBlocks(strip);
   return { face, strip: withBrushing(strip, blocks), plate: toPlate(strip, blocks, sideB, sideA) };
 }
 
-/** Planes as eight-bit pictures. Throws on a height that is not a number, with its place. */
+/** Planes as eight-bit pictures. Throws on a height or a material that is not a number, with its place. */
 export const toPatch = (planes: Planes): Patch => withBrushing(planes, brushBlocks(planes));
 
 function withBrushing(planes: Planes, blocks: BrushBlocks): Patch {
@@ -57,8 +57,11 @@ function writePixels({ grid, z, red, green, blue, rough, metal, brush }: Planes,
   const { albedo, finish } = to;
   to.height.set(z, at);
   for (let k = 0, n = 3 * at; k < z.length; k++, n += 3) {
-    if (!Number.isFinite(z[k]))
-      throw new Error(`height ${z[k]} at pixel ${k % grid.columns}, ${(k / grid.columns) | 0}`);
+    // one sum tells of all: a term that is not finite makes it not finite
+    if (!Number.isFinite(z[k] + red[k] + green[k] + blue[k] + rough[k] + metal[k] + brush[k]))
+      throw new Error(
+        `height ${z[k]} or its material is not a number at pixel ${k % grid.columns}, ${(k / grid.columns) | 0}`,
+      );
     albedo[n] = srgbByte(red[k]);
     albedo[n + 1] = srgbByte(green[k]);
     albedo[n + 2] = srgbByte(blue[k]);

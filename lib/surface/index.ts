@@ -21,7 +21,7 @@ export {
   rowY,
   sampleAt,
 } from "./grid";
-export { byteGrid, copiedGrid, floatGrid, withGridRoom } from "./grid-room";
+export { byteGrid, copiedGrid, floatGrid, unsetFloatGrid, withGridRoom } from "./grid-room";
 export { fractal1, fractal2, gradient1, gradient2, gradientRow, hash01, value1 } from "./noise";
 export { noiseField, noiseRows, rowsBetween } from "./noise-field";
 export type { WriteRow } from "./raster";

@@ -100,8 +100,15 @@ export function lineThrough(y: readonly number[], z: readonly number[]): Line {
  */
 function robustLine(probes: Probes): Line {
   const { y, z, count } = probes;
-  const centre = deviateFrom(leastSquares(probes), probes);
-  for (let n = 0; n < count; n++) DEVIATIONS[n] = Math.abs(DEVIATIONS[n] - centre);
+  const line = leastSquares(probes);
+  const centre = deviateFrom(line, probes);
+  let areAllNear = true;
+  for (let n = 0; n < count; n++) {
+    DEVIATIONS[n] = Math.abs(DEVIATIONS[n] - centre);
+    if (!(DEVIATIONS[n] <= OUTLIER * LEAST_DEVIATION)) areAllNear = false;
+  }
+  // no point can be left out, and the same would come out again: so it is on most plates
+  if (areAllNear) return { level: line.level + centre, slope: line.slope };
   const limit = OUTLIER * Math.max(LEAST_DEVIATION, median(DEVIATIONS, count));
   KEPT.count = 0;
   for (let n = 0; n < count; n++) {

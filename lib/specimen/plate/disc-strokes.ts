@@ -1,6 +1,6 @@
 import { clamp, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
-import { floatGrid, type Grid, gradient1, hash01, noiseRows, rowsBetween, value1 } from "../../surface";
+import { type Grid, gradient1, hash01, noiseRows, rowsBetween, unsetFloatGrid, value1 } from "../../surface";
 
 /**
  * One touch of the grinding disc: an arc of the disc's own radius, touching over a short length. Scratches are circles about
@@ -133,13 +133,20 @@ export function untouched(grid: Grid, rows: readonly [from: number, to: number],
   const warp = noiseRows(grid, 14, 14, seed + 53, 1, 0.5, rows);
   const pressLine = new Float32Array(grid.columns);
   const warpLine = new Float32Array(grid.columns);
-  const values = floatGrid(GROUND.size * grid.columns * (end - first));
+  const values = unsetFloatGrid(GROUND.size * grid.columns * (end - first));
   for (let j = first, g = 0; j < end; j++) {
     press(j, pressLine, 0);
     warp(j, warpLine, 0);
     for (let i = 0; i < grid.columns; i++, g += GROUND.size) {
+      values[g + GROUND.scratch] = 0;
+      values[g + GROUND.reach] = 0;
+      values[g + GROUND.tone] = 0;
+      values[g + GROUND.touched] = 0;
+      values[g + GROUND.cosine] = 0;
+      values[g + GROUND.sine] = 0;
       values[g + GROUND.press] = pressLine[i];
       values[g + GROUND.warp] = warpLine[i];
+      values[g + GROUND.turned] = 0;
     }
   }
   return { first, end, values };

@@ -54,7 +54,7 @@ function layPatch(work: FaceWork, field: Field): void {
     if (field === work.strip) keepNoise(work, lines, j * grid.columns);
     layParent(work, field, lines, j);
     if (isCutAway) {
-      field.z.set(field.parent.subarray(j * grid.columns, (j + 1) * grid.columns), j * grid.columns);
+      leaveBare(field, j);
       continue;
     }
     if (plate === "mill-scale") layScale(field, lines, j, rust, seed + 9);
@@ -80,6 +80,14 @@ function layParent(work: FaceWork, field: Field, { long, short }: Lines, j: numb
   for (let i = 0, k = j * grid.columns; i <= last; i++, k++) {
     parent[k] = start + rise * i + 0.035 * long[i] + 0.01 * short[i];
   }
+}
+
+/** Where the joint is cut out there is no skin. */
+function leaveBare({ grid, z, parent, red, green, blue, rough }: Field, j: number): void {
+  const from = j * grid.columns;
+  const end = from + grid.columns;
+  z.set(parent.subarray(from, end), from);
+  for (const plane of [red, green, blue, rough]) plane.fill(0, from, end);
 }
 
 /** No two plates take in light alike: darker and paler ones, bluish and brownish ones. */
