@@ -10,8 +10,8 @@ import { inStock, type SpecimenState, STOCK } from "./specimens";
 export interface WaitingPiece {
   readonly specimenId: string;
   readonly state: SpecimenState;
-  /** That of the learner's progress when it was chosen. */
-  readonly revision: number;
+  /** How many sections of its kind counted for the learner when it was chosen. */
+  readonly sections: number;
 }
 
 export interface NextPiece {
@@ -19,7 +19,8 @@ export interface NextPiece {
   readonly userId: string;
   readonly section: Section;
   readonly chosenAt: Date;
-  readonly revision: number;
+  /** How many of that section counted for them then. */
+  readonly sections: number;
   /** As they were known then. */
   readonly learner: Learner;
 }
@@ -29,9 +30,9 @@ const whose = (userId: string, section: Section) => ({ userId_section_waits: { u
 export async function readNextPiece(userId: string, section: Section): Promise<WaitingPiece | null> {
   const row = await database().nextPiece.findUnique({
     where: whose(userId, section),
-    select: { specimenId: true, revision: true, specimen: { select: { state: true } } },
+    select: { specimenId: true, sections: true, specimen: { select: { state: true } } },
   });
-  return row && { specimenId: row.specimenId, revision: row.revision, state: row.specimen.state };
+  return row && { specimenId: row.specimenId, sections: row.sections, state: row.specimen.state };
 }
 
 /** Of which sections a piece waits for a learner, made or still to be made. */

@@ -11,7 +11,7 @@ import {
   PROGRESS_VERSION,
   type SectionObservations,
 } from "@/lib/progress";
-import { type MarkedSection, SECTIONS } from "@/lib/results";
+import { type MarkedSection, SECTIONS, type Section } from "@/lib/results";
 import { database, isDuplicate, PATIENCE } from "../client";
 import { Prisma } from "../generated/client/client";
 import { learnerColumn, observationsColumn, overviewColumn } from "../progress-columns";
@@ -57,18 +57,17 @@ export async function readTallyState(userId: string): Promise<TallyState> {
   return { isCurrent: attempt === null, isLearnerCurrent: attempt === null, revision: 0 };
 }
 
-/** A learner as the model knows them, and after which change of what counts; null where that is to be built first. */
-export async function readLearnerModel(
-  userId: string,
-): Promise<{ readonly learner: Learner; readonly revision: number } | null> {
-  const { isLearnerCurrent, revision } = await readTallyState(userId);
-  if (!isLearnerCurrent) return null;
+/** A learner as the model knows them; null where that is to be built first. */
+export async function readLearnerModel(userId: string): Promise<Learner | null> {
+  if (!(await readTallyState(userId)).isLearnerCurrent) return null;
   const row = await database().learnerProgress.findUnique({ where: { userId } });
-  if (!row) return { learner: NEW_LEARNER, revision };
-  return row.learner === null || row.version !== PROGRESS_VERSION
-    ? null
-    : { learner: learnerColumn.read(row.learner).learner, revision: row.revision };
+  if (!row) return NEW_LEARNER;
+  return row.learner === null || row.version !== PROGRESS_VERSION ? null : learnerColumn.read(row.learner).learner;
 }
+
+/** How many sections of a kind count for a learner. */
+export const countCounted = (userId: string, section: Section): Promise<number> =>
+  database().attempt.count({ where: { section, practice: { userId }, ...counts } });
 
 export interface StoredOverview {
   readonly overview: Overview;

@@ -4,7 +4,7 @@ import { JOINT_OF, type Section } from "@/lib/results";
 import type { ForeseenItem } from "@/lib/specimen";
 import { giveToStock, readNextPiece, storeNextPiece, type WaitingPiece } from "@/prisma/stores/next-pieces";
 import { hasUnfinished } from "@/prisma/stores/practices";
-import { readLearnerModel } from "@/prisma/stores/progress";
+import { countCounted, readLearnerModel } from "@/prisma/stores/progress";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { buildTallies } from "../progress/build";
 import type { PieceToDraw } from "./foresee-pieces";
@@ -14,7 +14,7 @@ import { typesIn, wishedPiece } from "./wished-piece";
 const CANDIDATES = 24;
 /** As many at once, so that whoever waits for a piece never waits long for these. */
 const AT_ONCE = 4;
-/** After so many further sections of the learner what was chosen before is chosen anew. */
+/** After so many further sections of its kind what was chosen before is chosen anew. */
 const OUTDATED_AFTER = 3;
 
 /** Where chance comes from. */
@@ -38,25 +38,25 @@ export interface NextSetting {
 
 /**
  * Sees to it that a piece of a section waits for a learner: draws some, chooses one by what is known of the learner, and orders
- * that very one ahead. One that waits already stays unless it could not be made or the learner has moved on since; what is made of
- * such a one goes to the stock. While one of that section lies unfinished on the learner's bench nothing is chosen: what comes of it
+ * that very one ahead. One that waits already stays unless it could not be made or the learner has moved on since with others of its
+ * kind; what is made of such a one goes to the stock. While one of that section lies unfinished on the learner's bench nothing is chosen: what comes of it
  * is to have its say.
  */
 export async function chooseNextPiece(userId: string, section: Section, setting: NextSetting): Promise<void> {
   const { source, clock, corrections = [], chance = CHANCE } = setting;
   await buildTallies(userId);
-  const known = await readLearnerModel(userId);
-  if (!known) return;
+  // in this order: what comes to count in between is in the learner and makes the piece outdated sooner, not later
+  const sections = await countCounted(userId, section);
+  const learner = await readLearnerModel(userId);
+  if (!learner) return;
   const waiting = await readNextPiece(userId, section);
-  if (waiting && isStillRight(waiting, known.revision)) return;
+  if (waiting && isStillRight(waiting, sections)) return;
   if (await hasUnfinished(userId, section)) return;
-  const chosen = await draw(section, known.learner, { source, clock, corrections, chance });
+  const chosen = await draw(section, learner, { source, clock, corrections, chance });
   // drawing takes seconds, in which they may have begun one
   if (!chosen || (await hasUnfinished(userId, section))) return;
   const { specimenId } = await source.orderAhead(JOINT_OF[section], chosen.piece.asked, chosen.piece.seed);
-  const { learner, revision } = known;
-  const { at: chosenAt } = chosen;
-  const piece = { specimenId, userId, section, chosenAt, revision, learner };
+  const piece = { specimenId, userId, section, chosenAt: chosen.at, sections, learner };
   // false where another choice for the same learner came first, or they have taken the one that waited; thrown where they are erased
   const isKept = await storeNextPiece(piece, waiting).catch(async (error: unknown) => {
     await giveToStock(specimenId);
@@ -65,8 +65,8 @@ export async function chooseNextPiece(userId: string, section: Section, setting:
   if (!isKept) await giveToStock(specimenId);
 }
 
-const isStillRight = ({ state, revision }: WaitingPiece, now: number): boolean =>
-  state !== "failed" && now - revision < OUTDATED_AFTER;
+const isStillRight = ({ state, sections }: WaitingPiece, now: number): boolean =>
+  state !== "failed" && now - sections < OUTDATED_AFTER;
 
 async function draw(section: Section, learner: Learner, setting: Required<NextSetting>) {
   const { source, clock, corrections, chance } = setting;

@@ -39,7 +39,7 @@ export async function readToday(caller: Caller) {
   const needsNone = practices.person.role === "tutor" && practices.open.length + practices.handedIn.length === 0;
   const notChosen: NotChosen | null = isSitting ? "in-sitting" : needsNone ? "no-practice" : null;
   /** Null while what they handed in is added up. */
-  const aims = known && practiceAims(known.learner, now.getTime());
+  const aims = known && practiceAims(known, now.getTime());
   const next = { chosen, aims, notChosen };
   return { ...practices, passMarks: workshop.passMarks, canStart, criteria: { groups, choice }, next } as const;
 }

@@ -91,7 +91,7 @@ async function pastOf(): Promise<Past> {
   await must(releaseSitting(room.tutor, sitting));
   await must(askForErasure(zdenka));
   await orderSpecimen({ id: "ahead", kind: "butt", seed: "ahead", asked: null }, "ahead", room.now());
-  const next = { specimenId: "ahead", userId: WHO.id, section: "plate", chosenAt: room.now(), revision: 0 } as const;
+  const next = { specimenId: "ahead", userId: WHO.id, section: "plate", chosenAt: room.now(), sections: 0 } as const;
   await storeNextPiece({ ...next, learner: NEW_LEARNER }, null);
   return { room, zdenka, sitting, runId: plate.runId };
 }

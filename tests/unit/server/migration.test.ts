@@ -8,7 +8,9 @@ import { wholeRecordSchema } from "@/lib/record";
 import { RULE_VERSION } from "@/lib/results";
 import { defaultPaper } from "@/lib/sittings";
 import { closeDatabase } from "@/prisma/client";
+import { readNextPiece } from "@/prisma/stores/next-pieces";
 import { listPractices, readHandedInPractice, readPractice } from "@/prisma/stores/practices";
+import { countCounted } from "@/prisma/stores/progress";
 import { readSitting } from "@/prisma/stores/sittings";
 import { countStock, readEndViews, readTruth, takeReadySpecimen } from "@/prisma/stores/specimens";
 import { readWorkshop } from "@/prisma/stores/workshops";
@@ -124,6 +126,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_latest_marks_by_section$/),
     expect.stringMatching(/_eye_drills$/),
     expect.stringMatching(/_records_leave_and_go$/),
+    expect.stringMatching(/_next_piece_of_its_kind$/),
   ]);
 
   // what was asked of either face is never asked more of
@@ -198,11 +201,51 @@ test("a sitting of before learners could be erased is read back, and nobody of i
     day,
   );
   database.close();
-  expect(migrate(url)).toEqual([expect.stringMatching(/_records_leave_and_go$/)]);
+  expect(migrate(url)).toEqual([
+    expect.stringMatching(/_records_leave_and_go$/),
+    expect.stringMatching(/_next_piece_of_its_kind$/),
+  ]);
   expect(await readSitting("sitting")).toMatchObject({
     sitting: { state: "planned", graceSeconds: 60 },
     revision: 2,
     groupName: "Monday class",
     erased: [],
   });
+});
+
+test("a piece that waited before pieces were outdated by those of their kind alone still waits, after all of its kind that counted", async () => {
+  migrateBefore("_next_piece_of_its_kind");
+  const database = new Database(join(folder, "old.db"));
+  const day = "2026-03-02T08:00:00.000+00:00";
+  const add = (sql: string, ...values: unknown[]) => database.prepare(sql).run(...values);
+  add(
+    "INSERT INTO User (id, name, email, username, role, createdAt, updatedAt) VALUES ('ada', 'Ada', 'a@x', 'ada', 'learner', ?, ?)",
+    day,
+    day,
+  );
+  for (const id of ["waits", "done"])
+    add("INSERT INTO Specimen (id, seed, state, createdAt) VALUES (?, ?, 'taken', ?)", id, id, day);
+  for (const [id, section] of Object.entries({ p1: "plate", p2: "plate", f1: "fillet" })) {
+    add(
+      "INSERT INTO Practice (id, userId, specimenId, section, report, startedAt) VALUES (?, 'ada', 'done', ?, '{}', ?)",
+      id,
+      section,
+      day,
+    );
+    add(
+      "INSERT INTO Attempt (id, practiceId, section, passMark, markThousandths, isPassed, ruleVersion, result, handedInAt) VALUES (?, ?, ?, 60, 0, 0, '1', '{}', ?)",
+      id,
+      id,
+      section,
+      day,
+    );
+  }
+  add(
+    "INSERT INTO NextPiece (specimenId, userId, section, waits, chosenAt, revision, learner) VALUES ('waits', 'ada', 'plate', 1, ?, 3, '{}')",
+    day,
+  );
+  database.close();
+  expect(migrate(url)).toEqual([expect.stringMatching(/_next_piece_of_its_kind$/)]);
+  expect(await readNextPiece("ada", "plate")).toEqual({ specimenId: "waits", state: "taken", sections: 2 });
+  expect(await countCounted("ada", "plate")).toBe(2);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Caller } from "@/app/_server/caller";
 import { chooseNextPiece } from "@/app/_server/next/choose-next-piece";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { openBench } from "@/app/_server/use-cases/open-bench";
@@ -53,6 +54,10 @@ async function makeOrdered(): Promise<void> {
   for (let order = await takeOrder(); order; order = await takeOrder()) await finishSpecimen(order.id, FILLET);
 }
 
+/** Hands one in that was not chosen. */
+const handInFillet = async (learner: Caller, id: string) =>
+  must(handIn(learner, await openPractice(learner, id, "fillet"), NOTHING));
+
 const orderOf = (id: string | null) => database().specimen.findUniqueOrThrow({ where: { id: id ?? "none" } });
 const stateOf = async (id: string | null) => (await orderOf(id)).state;
 
@@ -89,7 +94,7 @@ describe("the next piece", () => {
       await readMarkSheet(learner, id),
     ];
     const told = JSON.stringify(before);
-    for (const secret of [order.seed, "reason", "warm-up", '"types"', '"includes"', "revision"])
+    for (const secret of [order.seed, "reason", "warm-up", '"types"', '"includes"', '"sections"'])
       expect(told).not.toContain(secret);
     for (const type of includes) {
       expect(told).not.toContain(type);
@@ -150,7 +155,7 @@ describe("the next piece", () => {
   test("goes to the stock once the learner has moved on, made or still to be made", async () => {
     const { learner } = await openTestWorkshop();
     const handInSome = async (name: string) => {
-      for (let n = 0; n < 3; n++) await must(handIn(learner, await openPractice(learner, `${name} ${n}`), NOTHING));
+      for (let n = 0; n < 3; n++) await handInFillet(learner, `${name} ${n}`);
     };
     const made = await choose("learner", "made");
     await makeOrdered();
@@ -168,17 +173,28 @@ describe("the next piece", () => {
     expect(await takeReadySpecimen("fillet")).toBe(next);
   });
 
+  test("stays whatever is handed in of the other kind", async () => {
+    const { learner } = await openTestWorkshop();
+    const chosen = await choose("learner", "kept");
+    for (let n = 0; n < 3; n++) await must(handIn(learner, await openPractice(learner, `plate ${n}`), NOTHING));
+    expect(await choose("learner", "after plates")).toBe(chosen);
+    for (let n = 0; n < 2; n++) await handInFillet(learner, `fillet ${n}`);
+    expect(await choose("learner", "after two of its kind")).toBe(chosen);
+    await handInFillet(learner, "third");
+    expect(await choose("learner", "after three")).not.toBe(chosen);
+  });
+
   test("is deleted once the learner has moved on where the stock has enough, and stays theirs where they took it", async () => {
     const { learner } = await openTestWorkshop();
     const old = await choose("learner", "old");
     await makeSpecimen("on-the-shelf", false, "fillet");
-    for (let n = 0; n < 3; n++) await must(handIn(learner, await openPractice(learner, `piece ${n}`), NOTHING));
+    for (let n = 0; n < 3; n++) await handInFillet(learner, `piece ${n}`);
     const next = await choose("learner", "later");
     expect(await database().specimen.findUnique({ where: { id: old ?? "none" } })).toBeNull();
     expect(await countStock("fillet")).toBe(1);
 
     // taken while another one is drawn
-    for (let n = 3; n < 6; n++) await must(handIn(learner, await openPractice(learner, `piece ${n}`), NOTHING));
+    for (let n = 3; n < 6; n++) await handInFillet(learner, `piece ${n}`);
     const source = testSource("while drawn");
     const begin = () => must(startPractice(learner, { section: "fillet" }, testSource("begun")));
     let begun: Promise<unknown> | null = null;
