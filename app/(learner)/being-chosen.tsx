@@ -22,8 +22,8 @@ export function BeingChosen() {
   return (
     <p>
       {looks < MOST_LOOKS
-        ? "It is being chosen just now, which takes some seconds."
-        : "It could not be chosen yet. Take any piece, or come back later."}
+        ? "It is being chosen just now, which takes some seconds. Begin before that, and you get a plate as chance has it."
+        : "It could not be chosen yet. Begin, and you get a plate as chance has it; the next one is chosen by what you find."}
     </p>
   );
 }

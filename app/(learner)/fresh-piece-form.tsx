@@ -64,7 +64,7 @@ export function FreshPieceForm({
             value="plate"
             look={isSecond ? "quiet" : "lamp"}
             isLarge={!isSecond}
-            disabled={!canStart || !isPlateNext}
+            disabled={!canStart}
           >
             Inspect your next plate
           </Button>

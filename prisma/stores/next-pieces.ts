@@ -4,7 +4,7 @@ import { database, isDuplicate, PATIENCE } from "../client";
 import type { Prisma } from "../generated/client/client";
 import { chosenForColumn } from "../progress-columns";
 import { type PracticeToCreate, practiceRow } from "./practices";
-import { inStock, type SpecimenState, STOCK } from "./specimens";
+import { inStock, type SpecimenState, wantedStock } from "./specimens";
 
 /** A piece that was chosen for a learner and waits for them. */
 export interface WaitingPiece {
@@ -102,7 +102,8 @@ export const giveToStock = (specimenId: string): Promise<void> =>
 export async function freeForAnybody(transaction: Prisma.TransactionClient, specimenId: string): Promise<void> {
   const piece = await transaction.specimen.findUnique({ where: { id: specimenId }, select: { kind: true } });
   if (!piece) return;
-  if ((await transaction.specimen.count({ where: inStock(piece.kind) })) >= STOCK[piece.kind]) {
+  const stock = await transaction.specimen.count({ where: inStock(piece.kind) });
+  if (stock >= (await wantedStock(piece.kind, transaction))) {
     await transaction.specimen.deleteMany({
       where: { id: specimenId, state: { in: ["waiting", "taken"] }, practices: { none: {} }, chosenFor: null },
     });

@@ -3,6 +3,7 @@ import type { Truth } from "@/lib/specimen";
 import type { EndViews, JointKind, SurfaceFace } from "@/lib/weld";
 import { database, PATIENCE } from "../client";
 import { askedPieceColumn, endsColumn, truthColumn } from "../columns";
+import type { Prisma } from "../generated/client/client";
 
 /**
  * waiting: to be made; making: at work; ready: nobody's yet; taken: somebody inspects it; failed: could not be made.
@@ -58,22 +59,62 @@ export async function orderSpecimen(
   });
 }
 
-/** Notes that somebody stands and waits for a specimen that is not made. */
-export async function hurrySpecimen(id: string): Promise<void> {
-  await database().specimen.updateMany({ where: { id, state: "waiting" }, data: { isAwaited: true } });
+/** Notes that somebody stands and waits for a specimen; false where it is made, or cannot be. */
+export async function hurrySpecimen(id: string): Promise<boolean> {
+  const where = { id, state: { in: ["waiting", "making"] as SpecimenState[] } };
+  return (await database().specimen.updateMany({ where, data: { isAwaited: true } })).count === 1;
 }
 
 /**
- * The order to make next: what is waited for, then what is kept for somebody, then stock, then what is for drills, each oldest
- * first. It is marked as being made.
+ * Those for whom pieces are made ahead, and who take turns, so that none of them waits for all that the others have ordered: sittings
+ * and whatever else keeps a piece for somebody, learners for whom one was chosen, and the stock.
  */
-export async function takeOrder(
-  { isAwaitedOnly }: { readonly isAwaitedOnly: boolean } = { isAwaitedOnly: false },
-): Promise<(SpecimenOrder & { readonly isAwaited: boolean }) | null> {
+export const TURNS = ["kept", "chosen", "stock"] as const;
+export type Turn = (typeof TURNS)[number];
+
+const OF_TURN = {
+  kept: { isReserved: true, chosenFor: null },
+  chosen: { isReserved: true, chosenFor: { isNot: null } },
+  stock: { isReserved: false },
+} as const;
+
+export interface TakenOrder extends SpecimenOrder {
+  readonly isAwaited: boolean;
+  /** Whose turn it was; null of what is waited for, and of what is for drills. */
+  readonly turn: Turn | null;
+}
+
+/**
+ * The order to make next, marked as being made: what is waited for, then what is made ahead, whose turn it is after the one who had
+ * the last, then what is for drills; of each the oldest first.
+ */
+export async function takeOrder({
+  isAwaitedOnly = false,
+  after = null,
+}: {
+  readonly isAwaitedOnly?: boolean;
+  readonly after?: Turn | null;
+} = {}): Promise<TakenOrder | null> {
+  const first = after === null ? 0 : TURNS.indexOf(after) + 1;
+  const turns = TURNS.map((_, n) => TURNS[(first + n) % TURNS.length]);
+  const waiting = { isAwaited: false, isForDrills: false };
+  const ranks: readonly { readonly turn: Turn | null; readonly where: Prisma.SpecimenWhereInput }[] = [
+    { turn: null, where: { isAwaited: true } },
+    ...turns.map((turn) => ({ turn, where: { ...waiting, ...OF_TURN[turn] } })),
+    { turn: null, where: { isForDrills: true } },
+  ];
+  for (const { turn, where } of isAwaitedOnly ? ranks.slice(0, 1) : ranks) {
+    const taken = await takeOldest(where);
+    if (taken) return { ...taken, turn };
+  }
+  return null;
+}
+
+async function takeOldest(where: Prisma.SpecimenWhereInput): Promise<Omit<TakenOrder, "turn"> | null> {
   for (;;) {
     const next = await database().specimen.findFirst({
-      where: { state: "waiting", ...(isAwaitedOnly && { isAwaited: true }) },
-      orderBy: [{ isAwaited: "desc" }, { isForDrills: "asc" }, { isReserved: "desc" }, { createdAt: "asc" }],
+      where: { state: "waiting", ...where },
+      orderBy: { createdAt: "asc" },
       select: { id: true, kind: true, seed: true, isAwaited: true, asked: true },
     });
     if (!next) return null;
@@ -139,8 +180,22 @@ export async function countStock(kind: JointKind): Promise<number> {
   return database().specimen.count({ where: inStock(kind) });
 }
 
-/** Specimens kept ready ahead, so that a learner need not wait for one. */
-export const STOCK: Readonly<Record<JointKind, number>> = { butt: 1, fillet: 1 };
+/** Of plates one for so many learners, and so many at most. */
+const LEARNERS_A_PLATE = 4;
+const MOST_PLATES = 8;
+
+/**
+ * How many specimens are kept ready ahead, so that a learner need not wait for one: of fillet welds one; of plates more where there
+ * are classes, who begin at the same minute, before one was chosen for everybody.
+ */
+export async function wantedStock(
+  kind: JointKind,
+  { user }: Pick<Prisma.TransactionClient, "user"> = database(),
+): Promise<number> {
+  if (kind === "fillet") return 1;
+  const learners = await user.count({ where: { role: "learner" } });
+  return Math.min(MOST_PLATES, Math.max(1, Math.ceil(learners / LEARNERS_A_PLATE)));
+}
 
 export const inStock = (kind: JointKind) => ({
   kind,

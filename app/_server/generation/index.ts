@@ -9,6 +9,6 @@ export const specimens: SpecimenSource = {
   orderForDrills: (wanted) => specimenMaker().orderForDrills(wanted),
   hurry: (specimenId) => specimenMaker().hurry(specimenId),
   stageOf: (specimenId) => specimenMaker().stageOf(specimenId),
-  foresee: (order) => specimenMaker().foresee(order),
+  foresee: (order, look) => specimenMaker().foresee(order, look),
   drawAhead: (order) => specimenMaker().drawAhead(order),
 };

@@ -3,6 +3,7 @@ import type { Outlook, OutlookOrder } from "../forecast";
 import type { CandidateOrder, Foreseen } from "../next/foresee-pieces";
 import type { FaceOrder, MadeFace } from "./make-face";
 import type { SeedOrder } from "./seed-with";
+import { openLine, type Urgency } from "./waiting-line";
 
 /** A face to be made, what can be said of pieces that are drawn and not made, what such pieces would have, or a seed whose piece has what is wanted. */
 export type Task =
@@ -28,19 +29,37 @@ interface Waiting extends JobRequest {
   readonly reject: (error: Error) => void;
 }
 
+interface Running {
+  readonly name?: string;
+  readonly onStage?: (stage: string) => void;
+  readonly look?: AbortSignal;
+}
+
 interface Hand {
   readonly worker: Worker;
   busy: Waiting | null;
 }
 
+export interface Making {
+  readonly urgent: boolean;
+  /** Of the piece, by which its faces are hurried. */
+  readonly name?: string;
+  readonly onStage?: (stage: string) => void;
+}
+
 /**
  * A small pool of worker threads that stay warm: the first face in a new thread takes twice as long as the next ones.
- * A learner who waits goes before work done ahead.
+ * A learner who waits goes before work done ahead; what a thread has begun it ends.
  */
 export interface Pool {
-  make(order: FaceOrder, options: { urgent: boolean; onStage?: (stage: string) => void }): Promise<MadeFace>;
-  /** Somebody waits for it as well, and it takes a second or two. */
-  foresee(order: OutlookOrder): Promise<Outlook>;
+  make(order: FaceOrder, making: Making): Promise<MadeFace>;
+  /** Somebody has come who waits for a piece that is made ahead: what is left of it is as urgent from now on. */
+  hurry(name: string): void;
+  /**
+   * It takes a second or two. Whoever pressed a button waits for it like a learner; whoever only has a look gives a signal, comes
+   * behind learners' pieces, and is refused with the signal's reason where it came before the look began.
+   */
+  foresee(order: OutlookOrder, look?: AbortSignal): Promise<Outlook>;
   /** Nobody waits for it. */
   drawAhead(order: CandidateOrder): Promise<Foreseen>;
   seek(order: SeedOrder): Promise<string>;
@@ -49,8 +68,7 @@ export interface Pool {
 
 export function openPool(workerFile: string, size: number): Pool {
   const hands: Hand[] = [];
-  const urgent: Waiting[] = [];
-  const ahead: Waiting[] = [];
+  const line = openLine<Waiting>();
   let closed = false;
   let jobs = 0;
 
@@ -83,13 +101,13 @@ export function openPool(workerFile: string, size: number): Pool {
   }
 
   function assign(): void {
-    while (urgent.length > 0 || ahead.length > 0) {
-      const isAheadOnly = urgent.length === 0;
-      // Work done ahead uses one thread, so that a learner's own browser on the same machine is not starved.
-      if (isAheadOnly && hands.some((hand) => hand.busy)) return;
-      const hand = hands.find((candidate) => !candidate.busy) ?? (hands.length < size ? hire() : null);
-      if (!hand) return;
-      const next = (urgent.shift() ?? ahead.shift()) as Waiting;
+    for (;;) {
+      const isAnyAtWork = hands.some((hand) => hand.busy);
+      const idle = hands.find((hand) => !hand.busy);
+      if (!idle && hands.length >= size) return;
+      const next = line.next(isAnyAtWork);
+      if (!next) return;
+      const hand = idle ?? hire();
       hand.busy = next;
       // an idle thread keeps no process alive, one at work does
       hand.worker.ref();
@@ -100,18 +118,26 @@ export function openPool(workerFile: string, size: number): Pool {
   }
 
   /** What a task comes to: a face for a face, an outlook for an outlook, what is foreseen for candidates, a seed for seeds. */
-  function run<Done>(task: Task, queue: Waiting[], onStage: (stage: string) => void = () => undefined): Promise<Done> {
+  function run<Done>(task: Task, urgency: Urgency, { name, onStage = () => undefined, look }: Running = {}) {
     return new Promise<Done>((resolve, reject) => {
-      queue.push({ task, job: jobs++, onStage, resolve, reject });
+      if (look?.aborted) return reject(look.reason);
+      const leave = line.add({ task, job: jobs++, onStage, resolve, reject }, urgency, name);
+      // one that is at work goes on to its end: nobody is told
+      look?.addEventListener("abort", () => leave() && reject(look.reason), { once: true });
       assign();
     });
   }
 
   return {
-    make: (order, options) => run<MadeFace>({ kind: "face", order }, options.urgent ? urgent : ahead, options.onStage),
-    foresee: (order) => run<Outlook>({ kind: "outlook", order }, urgent),
-    drawAhead: (order) => run<Foreseen>({ kind: "candidates", order }, ahead),
-    seek: (order) => run<string>({ kind: "seed", order }, ahead),
+    make: (order, { urgent, ...making }) =>
+      run<MadeFace>({ kind: "face", order }, urgent ? "awaited" : "ahead", making),
+    hurry(name) {
+      line.hurry(name);
+      assign();
+    },
+    foresee: (order, look) => run<Outlook>({ kind: "outlook", order }, look ? "look" : "awaited", { look }),
+    drawAhead: (order) => run<Foreseen>({ kind: "candidates", order }, "ahead"),
+    seek: (order) => run<string>({ kind: "seed", order }, "ahead"),
     async close() {
       closed = true;
       await Promise.all(hands.map((hand) => hand.worker.terminate()));

@@ -15,9 +15,10 @@ import {
   putBackInterruptedOrders,
   readSpecimenProgress,
   type SpecimenOrder,
-  STOCK,
+  type Turn,
   takeOrder,
   takeReadySpecimen,
+  wantedStock,
   writeStage,
 } from "@/prisma/stores/specimens";
 import { randomId } from "../random-id";
@@ -27,6 +28,8 @@ import type { SpecimenSource } from "./specimen-source";
 
 /** Restocking waits until the browser of whoever took the last one has unpacked it. */
 const RESTOCK_AFTER_MS = 5000;
+/** More learners want a larger stock. */
+const RESTOCK_EVERY_MS = 600_000;
 const THREADS = 2;
 /** So many plates are drawn for one that has what is wanted for drills. */
 const SEEDS = 24;
@@ -43,8 +46,12 @@ export interface SpecimenMaker extends SpecimenSource {
 function createMaker(workerFile: string): SpecimenMaker {
   const pool = openPool(workerFile, THREADS);
   let opened: Promise<void> | null = null;
-  let inHand = 0;
+  const inHand = { awaited: 0, ahead: 0 };
   let isTaking = false;
+  let isMoreToTake = false;
+  let lastTurn: Turn | null = null;
+  /** Pieces that somebody came to wait for after they were ordered ahead. */
+  const hurried = new Set<string>();
   let isSeeking = false;
 
   async function order(
@@ -61,24 +68,32 @@ function createMaker(workerFile: string): SpecimenMaker {
 
   async function restock(): Promise<void> {
     for (const kind of JOINT_KINDS) {
-      for (let missing = STOCK[kind] - (await countStock(kind)); missing > 0; missing--) await order(kind, "stock");
+      const missing = (await wantedStock(kind)) - (await countStock(kind));
+      for (let n = 0; n < missing; n++) await order(kind, "stock");
     }
   }
 
   /**
-   * Starts what has been ordered: two specimens at a time, of which one at most is made ahead, so that whoever waits need
-   * not wait for that as well; the pool lets the one that is waited for go first.
+   * Starts what has been ordered: one specimen at a time that is made ahead, and two that are waited for, so that when one is done
+   * the next one stands in the pool already and nothing made ahead slips in between.
    */
   async function work(): Promise<void> {
+    isMoreToTake = true;
     if (isTaking) return;
     isTaking = true;
     try {
-      while (inHand < 2) {
-        const next = await takeOrder({ isAwaitedOnly: inHand > 0 });
-        if (!next) return;
-        inHand++;
-        void make(pool, next, next.isAwaited).finally(() => {
-          inHand--;
+      while (isMoreToTake && inHand.awaited < 2) {
+        // whatever is ordered while this one is looked for is looked for once more
+        isMoreToTake = false;
+        const next = await takeOrder({ isAwaitedOnly: inHand.ahead > 0, after: lastTurn });
+        if (!next) continue;
+        isMoreToTake = true;
+        if (next.turn) lastTurn = next.turn;
+        const held = next.isAwaited ? "awaited" : "ahead";
+        inHand[held]++;
+        void make(pool, next, next.isAwaited || hurried.has(next.id)).finally(() => {
+          inHand[held]--;
+          hurried.delete(next.id);
           void work();
         });
       }
@@ -93,6 +108,7 @@ function createMaker(workerFile: string): SpecimenMaker {
         await freeForgotten();
         await work();
         await restock();
+        setInterval(() => void restock().catch(report), RESTOCK_EVERY_MS).unref();
       });
       return opened;
     },
@@ -121,10 +137,12 @@ function createMaker(workerFile: string): SpecimenMaker {
       return specimenId === null ? order(kind, "ahead", asked, seed) : { specimenId };
     },
     async hurry(specimenId) {
-      await hurrySpecimen(specimenId);
+      if (!(await hurrySpecimen(specimenId))) return;
+      hurried.add(specimenId);
+      pool.hurry(specimenId);
       void work();
     },
-    foresee: (order) => pool.foresee(order),
+    foresee: (order, look) => pool.foresee(order, look),
     drawAhead: (order) => pool.drawAhead(order),
     async stageOf(specimenId) {
       return (await readSpecimenProgress(specimenId)) ?? { state: "failed", stage: "" };
@@ -140,7 +158,9 @@ async function make(pool: Pool, { id, kind, seed, asked }: SpecimenOrder, isUrge
     void writeStage(id, stage).catch(report);
   };
   try {
-    const faces = PIECES[kind].faces.map((face) => pool.make({ seed, asked, face }, { urgent: isUrgent, onStage }));
+    const faces = PIECES[kind].faces.map((face) =>
+      pool.make({ seed, asked, face }, { urgent: isUrgent, name: id, onStage }),
+    );
     await finishSpecimen(id, pieceOf(await Promise.all(faces)));
   } catch (error) {
     report(error);

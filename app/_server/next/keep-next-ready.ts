@@ -12,30 +12,33 @@ const shared = globalThis as typeof globalThis & { toelineNextPieces?: { line: P
 
 /**
  * Sees to it in the background, some seconds later, that a piece waits for a learner: a plate, and a fillet weld for whoever
- * practises on those too. One learner after the other; whoever stands in the line already is not put there twice.
+ * practises on those too. One learner after the other, as they came, and fillet welds behind the plates of all who stand in the line;
+ * whoever stands there already is not put there twice.
  */
 export function keepNextReady(userId: string, source: SpecimenSource, clock: () => Date): void {
   shared.toelineNextPieces ??= { line: Promise.resolve(), ids: new Set() };
   const queue = shared.toelineNextPieces;
   if (queue.ids.has(userId)) return;
   queue.ids.add(userId);
+  const stand = (turn: () => Promise<void>) => {
+    queue.line = queue.line.then(turn).catch(report);
+  };
   setTimeout(() => {
-    queue.line = queue.line.then(async () => {
+    stand(async () => {
       // what changes from now on is a reason to look once more
       queue.ids.delete(userId);
-      await chooseAll(userId, source, clock).catch(report);
+      await choose(userId, "plate", source, clock);
+      const others = (await listPractisedSections(userId)).filter((section) => section !== "plate");
+      for (const section of others) stand(() => choose(userId, section, source, clock));
     });
   }, AFTER_MS).unref();
 }
 
-async function chooseAll(userId: string, source: SpecimenSource, clock: () => Date): Promise<void> {
+async function choose(userId: string, section: Section, source: SpecimenSource, clock: () => Date): Promise<void> {
   // in a sitting the machine is for what is sat
   if (await isInSitting(userId, clock())) return;
   const { corrections } = await currentCalibration(clock());
-  const sections: readonly Section[] = [...new Set<Section>(["plate", ...(await listPractisedSections(userId))])];
-  for (const section of sections) {
-    await chooseNextPiece(userId, section, { source, clock, corrections });
-  }
+  await chooseNextPiece(userId, section, { source, clock, corrections });
 }
 
 /** The server's log is where whoever runs the workshop looks; nothing about a piece's seed is written there. */

@@ -1,6 +1,7 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Caller } from "@/app/_server/caller";
 import { chooseNextPiece } from "@/app/_server/next/choose-next-piece";
+import { keepNextReady } from "@/app/_server/next/keep-next-ready";
 import { handIn } from "@/app/_server/use-cases/hand-in";
 import { openBench } from "@/app/_server/use-cases/open-bench";
 import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
@@ -250,6 +251,25 @@ describe("the next piece", () => {
     await must(handIn(learner, id, NOTHING));
     expect((await must(readMarkSheet(learner, id))).reason).toBeNull();
   });
+});
+
+test("a class that comes at once is served in turn: a plate for each of them before anybody's fillet weld", async () => {
+  const { learner, other } = await openTestWorkshop();
+  for (const one of [learner, other]) await handInFillet(one, `practised by ${one.actor?.id}`);
+  const source = testSource("class");
+  const drawn: string[] = [];
+  const drawAhead: typeof source.drawAhead = async ({ section, pieces }) => {
+    const turn = `${section} ${pieces[0].seed.slice(0, 32)}`;
+    if (!drawn.includes(turn)) drawn.push(turn);
+    // none can be had, so that none is made
+    return pieces.map(() => null);
+  };
+  vi.useFakeTimers({ toFake: ["setTimeout"] });
+  for (const id of ["learner", "other", "learner"]) keepNextReady(id, { ...source, drawAhead }, clock);
+  vi.advanceTimersByTime(10_000);
+  vi.useRealTimers();
+  await vi.waitFor(() => expect(drawn).toHaveLength(4), { timeout: 10_000 });
+  expect(drawn.map((turn) => turn.split(" ")[0])).toEqual(["plate", "plate", "fillet", "fillet"]);
 });
 
 test("while a sitting goes on nothing is chosen for those in it", async () => {

@@ -237,7 +237,7 @@ export function testSource(
       wantedForDrills.push(wanted);
       await order("butt", null, "drills");
     },
-    hurry: hurrySpecimen,
+    hurry: async (id) => void (await hurrySpecimen(id)),
     foresee: async (order) => outlookOf(order),
     drawAhead: async (order) => foreseePieces(order),
     stageOf: async (id) => (await readSpecimenProgress(id)) ?? { state: "failed", stage: "" },
