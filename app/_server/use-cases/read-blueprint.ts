@@ -12,12 +12,14 @@ import { refuse } from "../refusal";
 
 /**
  * What a section's piece is made to, for a tutor: the blueprint as a table, whether it can be met, and how hard it is.
- * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given.
+ * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given. It is rejected with the reason of
+ * the signal where whoever asked turned to something else before it was begun.
  */
 export async function readBlueprint(
   caller: Caller,
   input: { readonly section: unknown; readonly piece: unknown },
   specimens: SpecimenSource,
+  look?: AbortSignal,
 ) {
   const tutor = requireTutor(caller);
   if (!tutor.ok) return tutor;
@@ -28,7 +30,7 @@ export async function readBlueprint(
   const [{ section, piece }] = parsed.data.sections;
   const blueprint: BlueprintView = {
     faces: facesOf({ section, piece }),
-    ...(await outlookOfPiece({ section, piece }, specimens)),
+    ...(await outlookOfPiece({ section, piece }, specimens, look)),
   };
   return { ok: true, blueprint } as const;
 }

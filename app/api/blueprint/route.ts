@@ -16,8 +16,14 @@ export async function GET(request: Request): Promise<Response> {
     ...(isAsked && { types: { includes: listed(includes), among: among === "any" ? among : listed(among) } }),
   };
   const asked = { section, piece };
-  const read = await readBlueprint(await currentCaller(), asked, specimens);
-  return read.ok ? answer(read) : answerRefusal(read);
+  try {
+    const read = await readBlueprint(await currentCaller(), asked, specimens, request.signal);
+    return read.ok ? answer(read) : answerRefusal(read);
+  } catch (error) {
+    // whoever asked has typed on, and nobody reads this
+    if (request.signal.aborted) return new Response(null, { status: 408 });
+    throw error;
+  }
 }
 
 const listed = (names = ""): string[] => names.split(",").filter((name) => name !== "");

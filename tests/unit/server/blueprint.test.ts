@@ -74,6 +74,24 @@ describe("a plate's blueprint", () => {
   });
 });
 
+test("a look that was given up is not kept, and is worked out for whoever looks again; what is kept is told at once", async () => {
+  const asked = { section: "fillet", piece: { ...DRAWN, blueprint: "practice", process: "135" } };
+  const leaving = new AbortController();
+  const looks: (AbortSignal | undefined)[] = [];
+  const foresee: typeof source.foresee = async (order, look) => {
+    looks.push(look);
+    look?.throwIfAborted();
+    return source.foresee(order);
+  };
+  leaving.abort(new Error("typed on"));
+  await expect(readBlueprint(tutor, asked, { ...source, foresee }, leaving.signal)).rejects.toThrow("typed on");
+  const still = new AbortController().signal;
+  for (const _ of [1, 2]) {
+    expect(await readBlueprint(tutor, asked, { ...source, foresee }, still)).toMatchObject({ ok: true });
+  }
+  expect(looks).toEqual([leaving.signal, still]);
+});
+
 describe("a fillet's blueprint", () => {
   test("says from how many to how many", async () => {
     const { faces, forecast } = await view("fillet", { ...DRAWN, blueprint: "practice" });

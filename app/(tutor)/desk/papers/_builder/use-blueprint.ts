@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { z } from "zod";
 import type { BlueprintView } from "@/app/_server/blueprint-view";
 import type { PaperSection } from "@/lib/sittings";
@@ -13,16 +13,32 @@ const refusedSchema = z.object({
 const UNREACHED =
   "The workshop's server could not be reached. Choose again, or reload the page, to have it worked out.";
 
-/** The blueprint of a section's piece from the server; null with an empty message while it is worked out. */
+/** Whoever types or goes through a list is still for so long; only then is it worked out. */
+const STILL_MS = 500;
+
+/**
+ * The blueprint of a section's piece from the server; null with an empty message while it is worked out. What is changed meanwhile
+ * takes the question back.
+ */
 export function useBlueprint(section: PaperSection["section"], piece: PaperSection["piece"]): Omit<Asked, "key"> {
   const key = questionOf(section, piece);
   const [asked, setAsked] = useState<Asked | null>(null);
+  const isFirst = useRef(true);
   useEffect(() => {
     const leaving = new AbortController();
-    ask(key, leaving.signal).then(setAsked, () => {
-      if (!leaving.signal.aborted) setAsked({ key, blueprint: null, message: UNREACHED });
-    });
-    return () => leaving.abort();
+    const timer = setTimeout(
+      () => {
+        isFirst.current = false;
+        ask(key, leaving.signal).then(setAsked, () => {
+          if (!leaving.signal.aborted) setAsked({ key, blueprint: null, message: UNREACHED });
+        });
+      },
+      isFirst.current ? 0 : STILL_MS,
+    );
+    return () => {
+      clearTimeout(timer);
+      leaving.abort();
+    };
   }, [key]);
   return asked?.key === key ? asked : { blueprint: null, message: "" };
 }
