@@ -1,6 +1,7 @@
 import { WINDOW_MARGIN } from "../eye";
-import { clamp, type Mm } from "../math";
+import { clamp, type Mm, roundTo } from "../math";
 import type { RandomStream } from "../random";
+import type { Point } from "../specimen";
 import { type Box, boxOf, intoWindow, type PlacedWindow, RASTER, STRIP } from "./frame";
 import type { MaterialFace, PlacedThing } from "./material";
 import type { EyeTask, Thing } from "./task";
@@ -128,12 +129,15 @@ function filled(at: PlacedWindow, face: MaterialFace, target: PlacedThing): Fill
   return { at, things: things.map((thing) => thingIn(at, thing, thing === target)) };
 }
 
+/** An outline is drawn and nothing is judged by it: a hundredth of a millimetre is less than any screen shows. */
+const drawn = ([x, y]: Point): Point => [roundTo(x, 0.01), roundTo(y, 0.01)];
+
 function thingIn(at: PlacedWindow, placedThing: PlacedThing, isTarget: boolean): Thing {
   const { item } = placedThing;
   const ends = [intoWindow(at, [item.start, 0])[0], intoWindow(at, [item.end, 0])[0]];
   const common = {
     id: item.id,
-    outline: item.outline.map((point) => intoWindow(at, point)),
+    outline: item.outline.map((point) => drawn(intoWindow(at, point))),
     from: Math.min(...ends),
     to: Math.max(...ends),
     isTarget,

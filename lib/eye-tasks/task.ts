@@ -19,7 +19,7 @@ const windowSchema = z.strictObject({
 const common = {
   /** Id of the item within its specimen. */
   id: z.string(),
-  /** In the window's frame, mm. */
+  /** In the window's frame, mm, to a hundredth. */
   outline: z.array(point).readonly(),
   from: z.number(),
   to: z.number(),

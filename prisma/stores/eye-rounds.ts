@@ -95,6 +95,32 @@ export async function finishEyeRound(id: string, now: Date): Promise<void> {
   await database().eyeRound.updateMany({ where: { id, finishedAt: null }, data: { finishedAt: now } });
 }
 
+/** Its time is over when it is left. */
+const timedBurst = { drill: "burst", isTimed: true } as const;
+
+/**
+ * Ends a burst whose time has run out, if it is not ended, and lets go of what was not answered of it, but for the first so many:
+ * they are on the screen just now, and their answers are still told.
+ */
+export async function endBurst(id: string, now: Date, kept: number): Promise<void> {
+  await finishEyeRound(id, now);
+  const unanswered = await database().eyeTask.findMany({
+    where: { roundId: id, answeredAt: null },
+    orderBy: { number: "asc" },
+    skip: kept,
+    select: { id: true },
+  });
+  const ids = unanswered.map((task) => task.id);
+  await database().eyeTask.deleteMany({ where: { id: { in: ids }, answeredAt: null } });
+}
+
+/** Lets go of what somebody never answered of bursts that they began before a moment and left: nobody ends those. */
+export async function dropLeftBursts(userId: string, before: Date): Promise<void> {
+  await database().eyeTask.deleteMany({
+    where: { answeredAt: null, round: { userId, begunAt: { lt: before }, finishedAt: null, ...timedBurst } },
+  });
+}
+
 const answered = {
   where: { answeredAt: { not: null } },
   orderBy: { number: "asc" as const },
@@ -135,9 +161,6 @@ export async function findRoundToGoOn(userId: string, setDrillId: string): Promi
   });
   return row?.id ?? null;
 }
-
-/** Its time is over when it is left. */
-const timedBurst = { drill: "burst", isTimed: true } as const;
 
 /** The newest round of somebody that is begun and not finished; null where there is none after `since`. */
 export async function findUnfinishedRound(

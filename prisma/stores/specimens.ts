@@ -254,12 +254,23 @@ export async function countForDrills(): Promise<{ readonly made: number; readonl
   return { made, coming };
 }
 
-/** The pieces for drills that are made, with all that is on them. */
-export async function listForDrills(): Promise<readonly { readonly specimenId: string; readonly truth: Truth }[]> {
+/** The pieces for drills that are made, the oldest first. */
+export async function listForDrills(): Promise<readonly string[]> {
   const rows = await database().specimen.findMany({
     where: { isForDrills: true, state: "taken" },
-    orderBy: { createdAt: "asc" },
+    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+    select: { id: true },
+  });
+  return rows.map(({ id }) => id);
+}
+
+/** What is on pieces that are made; those that are gone are left out. */
+export async function readTruths(
+  ids: readonly string[],
+): Promise<readonly { readonly specimenId: string; readonly truth: Truth }[]> {
+  const rows = await database().specimen.findMany({
+    where: { id: { in: [...ids] } },
     select: { id: true, truth: true },
   });
-  return rows.map(({ id, truth }) => ({ specimenId: id, truth: truthColumn.read(truth) }));
+  return rows.flatMap(({ id, truth }) => (truth === null ? [] : [{ specimenId: id, truth: truthColumn.read(truth) }]));
 }

@@ -65,6 +65,14 @@ function inSight({ specimenId, face, left, middle, length, width }: EyeTask["win
   return piece.truth.items.filter((item) => item.face === face && isIn(item));
 }
 
+it("keeps outlines to a hundredth of a millimetre, and in no more signs than that takes", () => {
+  eachTask(({ windows }) => {
+    for (const { things } of windows) {
+      for (const mm of things.flatMap(({ outline }) => outline.flat())) expect(`${mm}`).toMatch(/^-?\d+(\.\d{1,2})?$/);
+    }
+  }, 10);
+});
+
 describe("whatever round is drawn", () => {
   it("has as many tasks as it should, of the kinds that it is of, and the same name draws the same", () => {
     fc.assert(

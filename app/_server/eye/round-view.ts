@@ -3,7 +3,7 @@ import { askedOf } from "@/lib/eye-tasks";
 import { readEyeTasks, type TaskStanding } from "@/prisma/stores/eye-rounds";
 
 /** So many tasks are told ahead: the one at hand and the next, whose windows are fetched meanwhile. */
-const TOLD_AHEAD = 2;
+export const TOLD_AHEAD = 2;
 
 /** A round as its learner may see it. */
 export async function roundView(

@@ -1,7 +1,8 @@
-import { isEnough, type MaterialFace, materialOf } from "@/lib/eye-tasks";
+import { isEnough, type MaterialFace } from "@/lib/eye-tasks";
 import type { ImperfectionType } from "@/lib/imperfections";
-import { countForDrills, keepForDrills, listForDrills } from "@/prisma/stores/specimens";
+import { countForDrills, keepForDrills } from "@/prisma/stores/specimens";
 import type { SpecimenSource } from "../generation/specimen-source";
+import { drillStockMaterial } from "./known-material";
 
 /**
  * Pieces that windows are cut from. Every round orders one more, behind everything else, until there are so many: about 150
@@ -26,7 +27,7 @@ export async function drillMaterial(
     const ready = await source.takeReady("butt");
     if (ready) await keepForDrills(ready.specimenId);
   }
-  const material = materialOf(await listForDrills());
+  const material = await drillStockMaterial();
   const scarce = wanted.filter((type) => countOf(type, material) < SCARCE);
   if (coming === 0 && made < (scarce.length > 0 ? MOST : STOCK)) await source.orderForDrills(scarce);
   return isEnough(material) ? material : null;

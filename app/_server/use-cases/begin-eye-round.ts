@@ -1,5 +1,5 @@
 import { type EyeRound, eyeChoiceSchema } from "@/lib/eye";
-import { createEyeRound, findRoundToGoOn } from "@/prisma/stores/eye-rounds";
+import { createEyeRound, dropLeftBursts, findRoundToGoOn } from "@/prisma/stores/eye-rounds";
 import { listSetDrillsFor } from "@/prisma/stores/set-drills";
 import type { Caller } from "../caller";
 import { drawTasks } from "../eye/draw-tasks";
@@ -8,6 +8,9 @@ import { describeProblem } from "../input-problem";
 import { requireOpenBook } from "../permissions";
 import { randomId } from "../random-id";
 import { refuse } from "../refusal";
+
+/** A burst takes a minute or two: one that was begun so long ago is on nobody's screen. */
+const LEFT_AFTER_MS = 86_400_000;
 
 /**
  * Begins a round of a drill for the eye, answered with its id; for a drill that a tutor has set, it is that drill whatever else
@@ -32,6 +35,7 @@ export async function beginEyeRound(caller: Caller, input: unknown, setDrillId: 
     begunAt: caller.clock(),
     finishedAt: null,
   };
+  await dropLeftBursts(userId, new Date(round.begunAt.getTime() - LEFT_AFTER_MS));
   await createEyeRound(round);
   await drawTasks(round, source);
   return { ok: true, id: round.id } as const;

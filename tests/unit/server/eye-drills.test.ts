@@ -1,6 +1,7 @@
 import { gunzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
 import type { Caller } from "@/app/_server/caller";
+import { drillStockMaterial } from "@/app/_server/eye/known-material";
 import { answerEyeTask } from "@/app/_server/use-cases/answer-eye-task";
 import { beginEyeRound } from "@/app/_server/use-cases/begin-eye-round";
 import { finishEyeRound } from "@/app/_server/use-cases/finish-eye-round";
@@ -12,6 +13,7 @@ import { readSetDrills } from "@/app/_server/use-cases/read-set-drills";
 import { setDrill, withdrawDrill } from "@/app/_server/use-cases/set-drill";
 import { startPractice } from "@/app/_server/use-cases/start-practice";
 import type { EyeAnswer, EyeChoice, EyeRoundView } from "@/lib/eye";
+import { materialOf } from "@/lib/eye-tasks";
 import { defaultPaper } from "@/lib/sittings";
 import { STRIP_PER_MM, unpackTile } from "@/lib/surface";
 import { database } from "@/prisma/client";
@@ -19,6 +21,7 @@ import { readEyeTask, answerEyeTask as storeAnswer } from "@/prisma/stores/eye-r
 import { countForDrills, takeOrder } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { storeDrillPiece } from "../../support/drill-piece";
+import { strewnPiece } from "../../support/eye-material";
 import { begunSitting, openRoom, started } from "./sitting-room";
 import { makeSpecimen, NOW, openTestWorkshop, testSource } from "./workshop";
 
@@ -144,6 +147,24 @@ describe("a round of a drill for the eye", () => {
     const answer = late.kind === "spot" ? await answerTo(late.id) : ({ kind: "name", type: "overlap" } as const);
     expect(await answerEyeTask(learner, late.id, answer)).toMatchObject({ ok: true });
     expect(await database().eyeTask.count({ where: { answeredAt: { not: null } } }), "what came late").toBe(1);
+    expect(await database().eyeTask.count(), "beside the two that were on the screen").toBe(3);
+  });
+
+  test("of a burst that was left is let go of after a day, but for what was answered", async () => {
+    const { learner } = await openTestWorkshop();
+    await storeDrillPiece("piece", NOW);
+    const burst = await begun(learner, { ...SPOT, drill: "burst", isTimed: true });
+    const left = await begun(learner);
+    const spot = burst.tasks.find(({ kind }) => kind === "spot");
+    if (!spot) throw new Error("spotting and naming come in turn");
+    await answerEyeTask(learner, spot.id, await answerTo(spot.id));
+    const kept = async () => database().eyeTask.count({ where: { roundId: burst.id } });
+    await begun(learner);
+    expect(await kept()).toBe(40);
+    const tomorrow = { ...learner, clock: () => new Date(NOW.getTime() + 25 * 3_600_000) };
+    await begun(tomorrow);
+    expect(await kept()).toBe(1);
+    expect(await viewed(learner, left.id), "other rounds are gone on with").toMatchObject({ stage: "asking" });
   });
 
   test("of another drill is not ended by its learner, and ends where its last answer was kept and its end was not", async () => {
@@ -187,6 +208,20 @@ describe("a round of a drill for the eye", () => {
 });
 
 describe("what windows are cut from", () => {
+  test("is known of a piece that was read once, and goes with the piece", async () => {
+    await openTestWorkshop();
+    for (const name of ["one", "two"]) await storeDrillPiece(name, NOW);
+    const pieces = async () => [...new Set((await drillStockMaterial()).map(({ specimenId }) => specimenId))];
+    expect(await drillStockMaterial()).toEqual(materialOf([strewnPiece("one"), strewnPiece("two")]));
+    // nothing is read of it any more
+    await database().specimen.updateMany({ where: { id: "one" }, data: { truth: { version: "unreadable" } } });
+    expect(await pieces()).toEqual(["one", "two"]);
+    await storeDrillPiece("more", NOW);
+    expect(await pieces()).toEqual(["more", "one", "two"]);
+    await database().specimen.deleteMany({ where: { id: "one" } });
+    expect(await pieces()).toEqual(["more", "two"]);
+  });
+
   test("waits for a piece, which is ordered behind everything else, and begins as soon as it is there", async () => {
     const { learner } = await openTestWorkshop();
     const round = await begun(learner);
