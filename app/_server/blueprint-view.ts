@@ -41,6 +41,8 @@ export interface BlueprintView {
   readonly refusal: string | null;
   /** What of the types asked for cannot be had, in words: pieces are made without it. Null where all can. */
   readonly unmet: string | null;
+  /** So many indications fewer than the blueprint has by itself, since there are not enough of the types that alone may come. */
+  readonly fewer: number;
   /** Null where it is refused. */
   readonly forecast: Forecast | null;
 }

@@ -13,7 +13,7 @@ import type { BlueprintView } from "./blueprint-view";
 import { filletWished, isFilletOf, plateWished } from "./piece-blueprint";
 
 /** What can be said of a blueprint from pieces that are drawn and not made. */
-export type Outlook = Pick<BlueprintView, "refusal" | "unmet" | "forecast">;
+export type Outlook = Pick<BlueprintView, "refusal" | "unmet" | "fewer" | "forecast">;
 
 /** The section's piece as the paper asks for it. */
 export type OutlookOrder = Pick<PaperSection, "section" | "piece">;
@@ -36,23 +36,23 @@ export function outlookOf({ section, piece }: OutlookOrder): Outlook {
 
 function plateOutlook(piece: PaperSection["piece"]): Outlook {
   const wished = plateWished(piece);
-  const unmet = explainUnmet(wished.unmet);
+  const said = { unmet: explainUnmet(wished.unmet), fewer: wished.fewer };
   const checked = checkBlueprint(wished.blueprint);
-  if (!checked.ok) return { refusal: explainRefusal(checked), unmet, forecast: null };
+  if (!checked.ok) return { refusal: explainRefusal(checked), ...said, forecast: null };
   const drawn: (readonly SectionTruth[])[] = [];
   const refusals: string[] = [];
   for (let n = 0; drawn.length < PIECES; n++) {
     const plate = predictPlate(seedOf(n), checked.blueprint);
     if (plate.ok) drawn.push(plate.faces);
     else refusals.push(explainRefusal(plate));
-    if (refusals.length === MOST_FAILED) return { refusal: refusals[0], unmet, forecast: null };
+    if (refusals.length === MOST_FAILED) return { refusal: refusals[0], ...said, forecast: null };
   }
-  return { refusal: null, unmet, forecast: forecastOf(drawn, refusals.length) };
+  return { refusal: null, ...said, forecast: forecastOf(drawn, refusals.length) };
 }
 
 function filletOutlook(piece: PaperSection["piece"]): Outlook {
-  const { blueprint, unmet: missing } = filletWished(piece);
-  const unmet = explainUnmet(missing);
+  const { blueprint, unmet, fewer } = filletWished(piece);
+  const said = { unmet: explainUnmet(unmet), fewer };
   const drawn: (readonly SectionTruth[])[] = [];
   let failed = 0;
   for (let n = 0; n < MOST_SEEDS && drawn.length < PIECES && failed < MOST_FAILED; n++) {
@@ -62,12 +62,12 @@ function filletOutlook(piece: PaperSection["piece"]): Outlook {
     else failed++;
   }
   if (failed === MOST_FAILED) {
-    return { refusal: "the types asked for do not have room together on a fillet weld", unmet, forecast: null };
+    return { refusal: "the types asked for do not have room together on a fillet weld", ...said, forecast: null };
   }
   if (drawn.length === 0) {
-    return { refusal: "no fillet comes with that process, position and thickness together", unmet, forecast: null };
+    return { refusal: "no fillet comes with that process, position and thickness together", ...said, forecast: null };
   }
-  return { refusal: null, unmet, forecast: forecastOf(drawn, failed) };
+  return { refusal: null, ...said, forecast: forecastOf(drawn, failed) };
 }
 
 function forecastOf(pieces: readonly (readonly SectionTruth[])[], failed: number): Outlook["forecast"] {

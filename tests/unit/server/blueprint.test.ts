@@ -99,6 +99,14 @@ describe("a fillet's blueprint", () => {
     expect(forecast?.pieces).toBe(8);
   });
 
+  test("says how many indications it has to do without where too few types alone may come", async () => {
+    const types = { includes: ["overlap"], among: ["slag-residue"] };
+    const { faces, fewer, unmet } = await view("fillet", { ...DRAWN, blueprint: "practice", types });
+    expect([faces[0].indications, fewer, unmet]).toEqual([[2, 6], 2, null]);
+    const { fewer: none } = await view("fillet", { ...DRAWN, blueprint: "practice" });
+    expect(none).toBe(0);
+  });
+
   test("can be had with a joint that is fixed in everything", async () => {
     const piece = { blueprint: "practice", process: "135", position: "PF", thickness: 11 } as const;
     expect((await view("fillet", piece)).forecast?.pieces).toBe(8);

@@ -167,7 +167,7 @@ test("a paper whose piece can never be made as it asks is not planned, and the r
   const room = await openRoom({ sections: [{ ...plate, piece }, fillet] });
   const input = { classId: "class", paperId: "paper", plannedAt: "2026-03-03T10:00:00Z", who: "class" };
   const refusal = "eight plates in a row had no room";
-  const hopeless = { ...room.source, foresee: async () => ({ refusal, unmet: null, forecast: null }) };
+  const hopeless = { ...room.source, foresee: async () => ({ refusal, unmet: null, fewer: 0, forecast: null }) };
   expect(await planSitting(room.tutor, input, hopeless)).toEqual({
     ok: false,
     code: "invalid-input",

@@ -26,14 +26,18 @@ export function BlueprintPanel({ draft }: { readonly draft: SectionDraft }) {
 }
 
 function Blueprint({ view, draft }: { readonly view: BlueprintView; readonly draft: SectionDraft }) {
-  const { faces, refusal, unmet, forecast } = view;
+  const { faces, refusal, unmet, fewer, forecast } = view;
   return (
     <>
       {faces.map((face) => (
         <FaceTable key={face.face} face={face} />
       ))}
       <dl className="mt-4 grid gap-2.5 border-line border-t pt-3">
-        <Line name="Indications">{countWords(faces)}</Line>
+        <Line name="Indications">
+          {countWords(faces)}
+          {fewer > 0 &&
+            ` That is ${fewer} fewer than by the blueprint: there are not enough of the types that alone may come.`}
+        </Line>
         <Line name="Can it be had?">
           {unmet && <Unmet reason={unmet} />}
           {refusal ? <Refused reason={refusal} /> : forecast && feasibleWords(forecast, unmet !== null)}
