@@ -65,6 +65,25 @@ describe("what it is", () => {
     expect(document.querySelector('[aria-selected="true"]')?.textContent).toContain("Root concavity");
   });
 
+  it("takes a tap, and its Escape closes the list and nothing around it", () => {
+    const onChange = vi.fn();
+    const around = vi.fn();
+    show(
+      // biome-ignore lint/a11y/noStaticElementInteractions: stands for the panel around the form
+      <div onKeyDown={({ key }) => around(key)}>
+        <TypePicker face="cap" value={null} onChange={onChange} />
+      </div>,
+    );
+    type("ov");
+    press("Escape");
+    expect([options(), around.mock.calls]).toEqual([[], []]);
+    press("Escape");
+    expect(around).toHaveBeenCalledExactlyOnceWith("Escape");
+    type("ov");
+    act(() => (document.querySelector('[role="option"]') as HTMLElement).click());
+    expect(onChange).toHaveBeenCalledExactlyOnceWith("overlap");
+  });
+
   it("says so when nothing fits", () => {
     show(<TypePicker face="root" value={null} onChange={() => {}} />);
     type("undercut");
