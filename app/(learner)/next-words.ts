@@ -23,5 +23,5 @@ export function aimWords(aims: PracticeAims | null): string {
   const why = [seldom, again].filter((part) => part !== "").join(", and ");
   return why === ""
     ? "You find well what you have met so far, so your pieces bring back what is little known of you, and what is new."
-    : `Your pieces are chosen by how you do: at present ${why}; any one of them may have it or not.`;
+    : `Your pieces are chosen by how you do: at present ${why}; any one of them may have that or not.`;
 }

@@ -18,11 +18,16 @@ export function WhyThisPiece({ reason, sheet, isOwn }: WhyThisPieceProps) {
   const tellsMiss = isOwn && sheet.truths.some(({ id, type }) => missed.includes(id) && names.includes(type));
   if (!tellsMiss) return <p>{reasonWords(reason)}</p>;
   return (
-    <details>
-      <summary className="flex min-h-11 cursor-pointer items-center font-medium text-action underline underline-offset-4">
-        Why this piece was chosen (tells what you missed)
+    <details className="group">
+      <summary className="inline-flex min-h-11 cursor-pointer items-center gap-2 rounded px-1 -mx-1 font-medium text-action">
+        <span aria-hidden="true" className="text-xs group-open:rotate-90">
+          ▶
+        </span>
+        <span className="underline underline-offset-4">
+          Why this piece was chosen<span className="group-open:hidden"> (tells what you missed)</span>
+        </span>
       </summary>
-      <p>{reasonWords(reason)}</p>
+      <p className="pt-1 pb-2">{reasonWords(reason)}</p>
     </details>
   );
 }

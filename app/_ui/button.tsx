@@ -7,6 +7,8 @@ const LOOKS = {
   main: "border border-transparent bg-action text-white hover:bg-action-2",
   lamp: "border border-transparent bg-lamp text-ink hover:brightness-95",
   dark: "border border-bench-dim text-bench-text hover:bg-bench-2",
+  /** What cannot be taken back. */
+  final: "border border-transparent bg-missed text-white hover:brightness-90",
   quiet: "border border-ink-2 bg-sheet text-ink hover:bg-paper-2",
 } as const;
 

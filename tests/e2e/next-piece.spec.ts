@@ -42,7 +42,7 @@ test("Today leads to the piece that was chosen, and its mark sheet says why once
   const reason = page.getByText(/^This piece was chosen because you found .+ too seldom\.$/);
   await expect(reason, "it names what was missed").toBeHidden();
   await expectAccessible(page);
-  const why = page.getByText("Why this piece was chosen (tells what you missed)");
+  const why = page.locator("summary", { hasText: "Why this piece was chosen (tells what you missed)" });
   await page.getByRole("heading", { level: 1 }).click();
   for (let n = 0; n < 30 && !(await why.evaluate((summary) => summary === document.activeElement)); n++) {
     await page.keyboard.press("Tab");

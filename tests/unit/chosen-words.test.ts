@@ -14,7 +14,7 @@ describe("what may be read before a piece", () => {
     const words = aimWords({ weak: ["overlap", "sagging", "spatter"], due: ["surface-pore"], observations: 90 });
     expect(words).toContain("overlap and sagging too seldom");
     expect(words).toContain("look for surface pore again");
-    expect(words).toContain("any one of them may have it or not");
+    expect(words).toContain("any one of them may have that or not");
     expect(aimWords({ weak: [], due: ["sagging"], observations: 90 })).not.toContain("too seldom");
     expect(aimWords({ weak: [], due: [], observations: 90 })).toMatch(/^You find well/);
   });

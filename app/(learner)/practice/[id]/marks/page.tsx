@@ -56,6 +56,7 @@ export default async function MarkSheetPage({ params }: PageProps<"/practice/[id
       </div>
       <div className="mt-4 flex flex-wrap items-end justify-between gap-4">
         <ul className="max-w-3xl space-y-1">
+          {!isOwn && <li className="text-ink-2 print:hidden">As {learner.name} reads it:</li>}
           <li>{well}</li>
           <li>{dearest}</li>
           <li>{practise}</li>

@@ -31,7 +31,9 @@ export function EraseForm({ learner, erase: send }: EraseFormProps) {
         defaultValue={problem?.typed.signInName}
         problem={problem?.fields.signInName}
       />
-      <Button type="submit">Erase {learner.name} for good</Button>
+      <Button type="submit" look="final">
+        Erase {learner.name} for good
+      </Button>
     </form>
   );
 }

@@ -37,7 +37,10 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
       <div className="mt-3 grid items-start gap-5 lg:grid-cols-2">
         <Sheet title="What goes">
           <ul className="mt-2 list-disc space-y-1 pl-5">
-            <li>The account with its password, signed in on {count(goes.devices, "device")}</li>
+            <li>
+              The account with its password
+              {goes.devices > 0 && `; it is signed in on ${count(goes.devices, "device")} and is signed out there`}
+            </li>
             <li>
               Being a member of {count(goes.classes, "class", "classes")}
               {goes.otherClasses > 0 && (
@@ -48,15 +51,19 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
               )}
             </li>
             <li>
-              {capital(count(goes.handedIn + goes.open, "practice piece"))}, {goes.open} of them not handed in, with
-              reports, marks and where they looked
+              {capital(count(goes.handedIn + goes.open, "practice piece"))}
+              {goes.open > 0 && ` (${goes.open} not handed in)`}
+              {goes.handedIn + goes.open > 0 && ", with reports, marks and where they looked"}
             </li>
             <li>
               {capital(count(goes.sections, "section"))} of sittings
               {goes.unreleased > 0 && `, ${goes.unreleased} of them with marks that are not released yet`}
             </li>
-            <li>{capital(count(goes.acts, "change"))} that tutors made to their marks</li>
-            <li>{capital(count(goes.drillRounds, "drill round"))} and all figures of progress</li>
+            {goes.acts > 0 && <li>{capital(count(goes.acts, "change"))} that tutors made to their marks</li>}
+            <li>
+              {goes.drillRounds > 0 && `${capital(count(goes.drillRounds, "drill round"))}; `}
+              {goes.drillRounds > 0 ? "all" : "All"} figures of progress
+            </li>
             {goes.statements > 0 && (
               <li>{capital(count(goes.statements, "statement"))} that the record store has not taken</li>
             )}
@@ -79,6 +86,7 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
           <ul className="mt-2 list-disc space-y-1 pl-5">
             <li>A first name alone or a nickname in a reason or a note: it is not found</li>
             <li>Their name in a paper or in criteria: nothing is changed there</li>
+            <li>The record itself, if it has to be kept elsewhere: save it first</li>
             <li>Backups of the data folder, prints and saved files: they still hold the record</li>
             {recordStoreName && (
               <li>

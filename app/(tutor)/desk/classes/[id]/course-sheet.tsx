@@ -16,7 +16,7 @@ interface CourseSheetProps {
   readonly practiceOf: ReadonlyMap<string, string>;
 }
 
-/** Where every member stands in one paper: round by round, a line a section, re-sits joined to what they repeat. */
+/** Where every member stands in one paper: round by round, sections side by side, re-sits joined to what they repeat. */
 export function CourseSheet({ course: { paperName, sections, members }, practiceOf }: CourseSheetProps) {
   const begun = members.filter(({ rounds }) => rounds.some(({ attempts }) => attempts.length > 0));
   const rest = members.filter((member) => !begun.includes(member));
@@ -84,28 +84,30 @@ function Round({ round: { round, attempts, outcome }, isOnly, sections, practice
           Round {round}: {ROUND_WORDS[outcome]}
         </p>
       )}
-      {lines.map((section) => {
-        const own = attempts.filter(({ attempt }) => attempt.section === section);
-        return (
-          <div key={section} className="grid grid-cols-[6rem_1fr] items-center gap-x-3">
-            <span className="text-ink-2 text-sm">{SECTION_NAMES[section]}</span>
-            {own.length === 0 ? (
-              <span className="py-2 text-ink-2 text-sm">not sat</span>
-            ) : (
-              <ol className="flex flex-wrap items-center gap-y-1">
-                {own.map((placed) => (
-                  <Attempt
-                    key={placed.attempt.id}
-                    placed={placed}
-                    practiceId={practiceOf.get(placed.attempt.id) ?? null}
-                    label={`${name}, ${SECTION_NAMES[section].toLowerCase()}`}
-                  />
-                ))}
-              </ol>
-            )}
-          </div>
-        );
-      })}
+      <div className="grid gap-x-6 gap-y-1 md:grid-cols-2">
+        {lines.map((section) => {
+          const own = attempts.filter(({ attempt }) => attempt.section === section);
+          return (
+            <div key={section} className="grid grid-cols-[5.5rem_1fr] items-center gap-x-3">
+              <span className="text-ink-2 text-sm">{SECTION_NAMES[section]}</span>
+              {own.length === 0 ? (
+                <span className="py-2 text-ink-2 text-sm">not sat</span>
+              ) : (
+                <ol className="flex flex-wrap items-center gap-y-1">
+                  {own.map((placed) => (
+                    <Attempt
+                      key={placed.attempt.id}
+                      placed={placed}
+                      practiceId={practiceOf.get(placed.attempt.id) ?? null}
+                      label={`${name}, ${SECTION_NAMES[section].toLowerCase()}`}
+                    />
+                  ))}
+                </ol>
+              )}
+            </div>
+          );
+        })}
+      </div>
     </li>
   );
 }
