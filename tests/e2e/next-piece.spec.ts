@@ -16,7 +16,7 @@ async function expectAccessible(page: Page): Promise<void> {
 test("Today leads to the piece that was chosen, and its mark sheet says why once that is asked for, all by keyboard", async ({
   page,
 }) => {
-  await joinAs(page, "Runa Falk", "runa");
+  await joinAs(page, "Vida Morrow", "vida");
   const next = page.getByRole("button", { name: "Inspect your next plate" });
   await expect(next, "nobody has to wait for the choice").toBeEnabled();
   await expect(page.getByText("It is kept for you alone.")).toBeVisible({ timeout: MADE_WITHIN_MS });
