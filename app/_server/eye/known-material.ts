@@ -1,7 +1,10 @@
 import { type MaterialFace, materialOf } from "@/lib/eye-tasks";
 import { listForDrills, readTruths } from "@/prisma/stores/specimens";
 
-/** What windows can be cut from of each piece for drills: what is on a piece never changes, and reading it takes a piece's milliseconds of the server's one thread. */
+/**
+ * What windows can be cut from of each piece for drills. What is on a piece never changes, and to read it from the database is some
+ * milliseconds a piece of the server's one thread.
+ */
 const known = new Map<string, readonly MaterialFace[]>();
 
 /** What windows can be cut from of all pieces for drills, the oldest first; only those that are new since the last time are read. */

@@ -14,7 +14,10 @@ export interface SpecimenSource {
    * Returns at once; `stageOf` tells how far it is.
    */
   requestOne(kind: JointKind, asked?: PaperPiece): Promise<{ readonly specimenId: string }>;
-  /** Orders one that is kept for somebody who comes later; from a seed where one is given. What is ordered ahead for sittings, for learners and for the stock is made in turns. */
+  /**
+   * Orders one that is kept for somebody who comes later; from a seed where one is given. What is ordered ahead for sittings, for
+   * learners and for the stock is made in turns.
+   */
   orderAhead(kind: JointKind, asked: PaperPiece, seed?: string): Promise<{ readonly specimenId: string }>;
   /** Orders one that windows are cut from in drills, behind everything else, most likely with what is wanted on it. */
   orderForDrills(wanted: readonly ImperfectionType[]): Promise<void>;

@@ -12,8 +12,8 @@ import { refuse } from "../refusal";
 
 /**
  * What a section's piece is made to, for a tutor: the blueprint as a table, whether it can be met, and how hard it is.
- * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given. It is rejected with the reason of
- * the signal where whoever asked turned to something else before it was begun.
+ * `{ section, piece }` is read as in a paper. Nothing of a piece that anybody is given. Rejects with the signal's
+ * reason where whoever asked turned to something else before it was begun.
  */
 export async function readBlueprint(
   caller: Caller,
