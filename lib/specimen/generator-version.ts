@@ -1,2 +1,2 @@
 /** Changes whenever the same seed would give another surface or another truth. */
-export const GENERATOR_VERSION = "1";
+export const GENERATOR_VERSION = "2";

@@ -2,12 +2,13 @@ import { keepWarm } from "../math";
 import type { Grid } from "./grid";
 import { floatGrid, unsetFloatGrid } from "./grid-room";
 import { addNoiseRow, type NoisePlane, noisePlane } from "./noise-plane";
+import { addTileRow, noiseTile, placeOnTile } from "./noise-tile";
 import { type Raster, rasterOver, upsampled, type WriteRow } from "./raster";
 
 /** Coarse samples per wavelength: with cubic interpolation more cannot be told apart by eye. The finer octaves are weaker, and cost most. */
 const SAMPLES_PER_WAVE = { first: 3.2, finer: 2.7 };
-/** An octave whose coarse samples would lie closer than this many pixels is worked out at every pixel. */
-const COARSEST_DIRECT = 1.3;
+/** An octave whose coarse samples would lie closer than this, mm, and all finer ones are taken from a tile. */
+const FROM_TILE = 0.36;
 
 /** Rows of a grid, mm. */
 type Rows = readonly [from: number, to: number];
@@ -23,8 +24,9 @@ export function rowsBetween(grid: Grid, [from, to]: Rows): { first: number; end:
 /**
  * Fractal gradient noise over a whole grid, wavelengths in mm along x and across y; equal waves turn with every octave
  * to hide the lattice. Grids of any resolution and place get the same surface: each octave is worked out on its own coarse
- * lattice anchored at the origin, takes over what is coarser by separable Catmull-Rom, and only the finest is brought up to
- * the pixels. With `rows` [from, to] in mm only these rows are filled and the rest stays 0.
+ * lattice anchored at the origin, takes over what is coarser by separable Catmull-Rom, and only the finest of them is brought up
+ * to the pixels; what is finer still is taken from a tile. Grids must begin at whole pixels, so many per mm that four times 1/4
+ * mm is whole too. With `rows` [from, to] in mm only these rows are filled and the rest stays 0.
  */
 export function noiseField(
   grid: Grid,
@@ -71,30 +73,39 @@ export function noiseRows(
     wave / 2.02 ** n / (n === 0 ? SAMPLES_PER_WAVE.first : SAMPLES_PER_WAVE.finer);
   const stepsX = Array.from({ length: octaves }, (_, n) => stepOf(waveX, n));
   const stepsY = Array.from({ length: octaves }, (_, n) => stepOf(waveY, n));
-  const isDirect = (n: number) => Math.max(stepsX[n], stepsY[n]) * grid.perMm < COARSEST_DIRECT;
+  const finest = stepsX.findIndex((step, n) => Math.min(step, stepsY[n]) < FROM_TILE);
+  const coarse = finest < 0 ? octaves : finest;
   // rasters are planned from the finest down, since each must reach beyond the next finer one
   const rasters: Raster[] = [];
   let covered = pixels;
-  for (let n = octaves - 1; n >= 0; n--) {
-    if (!isDirect(n)) covered = rasterOver(covered, stepsX[n], stepsY[n]);
+  for (let n = coarse - 1; n >= 0; n--) {
+    covered = rasterOver(covered, stepsX[n], stepsY[n]);
     rasters[n] = covered;
   }
   const planes = rasters.map((raster, n) =>
     noisePlane(raster, waveX / 2.02 ** n, waveY / 2.02 ** n, n, seed + n * 101, gain ** n / total),
   );
-  const direct = planes.filter((_, n) => rasters[n] === pixels);
   const write = coarseRows(rasters, planes, pixels);
+  if (coarse === octaves) return keepWarm((j, into, at) => write(j - first, into, at));
+  const tiled = Array.from({ length: octaves - coarse }, (_, m) => coarse + m).map((n) => ({
+    waveX: waveX / 2.02 ** n,
+    waveY: waveY / 2.02 ** n,
+    octave: n,
+    amplitude: gain ** n / total,
+  }));
+  const tile = noiseTile(tiled, grid.perMm);
+  const start = placeOnTile(tile, grid, seed + coarse * 101);
   return keepWarm((j, into, at) => {
     write(j - first, into, at);
-    for (const plane of direct) addNoiseRow(plane, j - first, into, at);
+    addTileRow(tile, start.row + j, start.column, into, at, grid.columns);
   });
 }
 
-/** What the octaves on coarse rasters come to on the pixels, without those worked out at every pixel. */
+/** What the octaves on coarse rasters come to on the pixels. */
 function coarseRows(rasters: readonly Raster[], planes: readonly NoisePlane[], pixels: Raster): WriteRow {
   const clear: WriteRow = (_, into, at) => into.fill(0, at, at + pixels.columns);
   let write = clear;
-  for (let n = 0; n < rasters.length && rasters[n] !== pixels; n++) {
+  for (let n = 0; n < rasters.length; n++) {
     const raster = rasters[n];
     const { columns, rows } = raster;
     const values = n > 0 ? unsetFloatGrid(columns * rows) : floatGrid(columns * rows);
