@@ -267,11 +267,12 @@ export async function readHandedInPractice(id: string): Promise<HandedInPractice
   };
 }
 
-/** One marked section with its account, and without piece and report. */
+/** One marked section with its account and what tutors said to it, and without piece and report. */
 export interface SectionAccount {
   readonly practiceId: string;
   readonly mark: SectionMark;
   readonly result: SectionResult;
+  readonly acts: readonly ReviewAct[];
 }
 
 /** The accounts of one kind of section in these practices, in the order of their hand-in. */
@@ -282,11 +283,13 @@ export async function listAccounts(
   const rows = await database().attempt.findMany({
     where: { practiceId: { in: [...practiceIds] }, section },
     orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
+    include: { reviewActs: { orderBy: { id: "asc" } } },
   });
   return rows.map((row) => ({
     practiceId: row.practiceId,
     mark: markOf(row),
     result: resultColumn.read(row.result),
+    acts: row.reviewActs.map(reviewActOf),
   }));
 }
 

@@ -186,6 +186,8 @@ export interface ObservableAttempt {
   readonly id: string;
   readonly practiceId: string;
   readonly section: MarkedSection;
+  /** Counts what tutors said to its mark. */
+  readonly reviewRevision: number;
 }
 
 /** Marked sections of a learner whose observations are missing or of another version, whether they count or not. */
@@ -196,16 +198,22 @@ export async function listUnobserved(userId: string): Promise<readonly Observabl
       OR: [{ observations: { is: null } }, { observations: { is: { version: { not: OBSERVATION_VERSION } } } }],
     },
     orderBy: { id: "asc" },
-    select: { id: true, practiceId: true, section: true },
+    select: { id: true, practiceId: true, section: true, reviewRevision: true },
   });
 }
 
-/** Keeps what a marked section tells; one that is gone meanwhile is left out. */
-export async function storeObservations(attemptId: string, observations: SectionObservations): Promise<void> {
+/** Keeps what a marked section tells; one that is gone meanwhile, or whose mark was acted on, is left out. */
+export async function storeObservations(
+  { id: attemptId, reviewRevision }: Pick<ObservableAttempt, "id" | "reviewRevision">,
+  observations: SectionObservations,
+): Promise<void> {
   const kept = { version: OBSERVATION_VERSION, value: observationsColumn.write(observations) };
   await database().$transaction(async (transaction) => {
-    const attempt = await transaction.attempt.findUnique({ where: { id: attemptId }, select: { id: true } });
-    if (!attempt) return;
+    const attempt = await transaction.attempt.findUnique({
+      where: { id: attemptId },
+      select: { reviewRevision: true },
+    });
+    if (attempt?.reviewRevision !== reviewRevision) return;
     await transaction.attemptObservations.upsert({
       where: { attemptId },
       create: { attemptId, ...kept },

@@ -4,6 +4,7 @@ import type { ReviewAct, ReviewContent } from "@/lib/review";
 import { database, PATIENCE } from "../client";
 import { resultColumn, reviewContentColumn } from "../columns";
 import type { Prisma } from "../generated/client/client";
+import { forgetTallies } from "../tallies";
 import { queueReviewed } from "../xapi-outbox";
 import { type AuditEntry, auditRow } from "./audit";
 import { reviewActOf } from "./practices";
@@ -85,7 +86,8 @@ const OVER = { state: { in: ["closed", "released"] } } satisfies Prisma.SittingW
 
 /**
  * Stores acts with the marks that they come to and their audit entries, all or nothing; false where one of the marks was acted
- * on, opened again or made void meanwhile.
+ * on, opened again or made void meanwhile. What was observed of these sections is made anew, and whoever's progress it counts in
+ * already is built anew with it.
  */
 export async function storeReviews(reviews: readonly ReviewToStore[]): Promise<boolean> {
   try {
@@ -111,10 +113,29 @@ export async function storeReviews(reviews: readonly ReviewToStore[]): Promise<b
         await transaction.auditEntry.create({ data: auditRow(audit) });
         await queueReviewed(transaction, attemptId, at);
       }
+      await forgetObserved(
+        transaction,
+        reviews.map(({ attemptId }) => attemptId),
+      );
     }, PATIENCE);
     return true;
   } catch (error) {
     if (error instanceof Overtaken) return false;
     throw error;
   }
+}
+
+async function forgetObserved(transaction: Prisma.TransactionClient, attemptIds: readonly string[]): Promise<void> {
+  await transaction.attemptObservations.deleteMany({ where: { attemptId: { in: [...attemptIds] } } });
+  const counted = await transaction.practice.findMany({
+    where: {
+      attempts: { some: { id: { in: [...attemptIds] } } },
+      run: { is: { sitting: { state: "released" } } },
+    },
+    select: { userId: true },
+  });
+  await forgetTallies(
+    transaction,
+    counted.map(({ userId }) => userId),
+  );
 }

@@ -23,7 +23,7 @@ export const ALLOWED_PARTS: Readonly<Record<string, readonly string[]>> = {
   sittings: ["weld", "imperfections", "report", "results", "practice"],
   review: ["results"],
   printing: ["math", "weld", "imperfections", "criteria", "report", "results", "sittings", "review"],
-  progress: ["math", "weld", "imperfections", "report", "results"],
+  progress: ["math", "weld", "imperfections", "report", "results", "review"],
   xapi: ["results", "drills"],
   record: [
     "weld",

@@ -138,7 +138,7 @@ async function measure({ tutor, foldMs, storeMs }: Filled): Promise<string[]> {
 function sectionOf(random: RandomStream): SectionObservations {
   const passed = random.chance(0.6);
   return {
-    version: 1,
+    version: 2,
     section: random.chance(0.5) ? "plate" : "fillet",
     mark: random.integer(100_001),
     passMark: 70,
@@ -146,6 +146,7 @@ function sectionOf(random: RandomStream): SectionObservations {
     weldLength: 600,
     seconds: 1800 + random.integer(3600),
     notCounted: 0,
+    leftOpen: 0,
     truths: Array.from({ length: INDICATIONS_EACH }, (_, n) => truthOf(random, n)),
     falseCalls: Array.from({ length: random.integer(4) }, (_, n) => ({
       callId: `false-${n}`,

@@ -27,7 +27,7 @@ export const truthOf = (of: Partial<TruthObservation>): TruthObservation => ({
 
 /** A handed-in plate with these and nothing besides. */
 export const observedOf = (truths: readonly TruthObservation[]): SectionObservations => ({
-  version: 1,
+  version: 2,
   section: "plate",
   mark: 0,
   passMark: 70,
@@ -35,6 +35,7 @@ export const observedOf = (truths: readonly TruthObservation[]): SectionObservat
   weldLength: 600,
   seconds: null,
   notCounted: 0,
+  leftOpen: 0,
   truths: [...truths],
   falseCalls: [],
   clutter: [],

@@ -21,7 +21,7 @@ export function QuestionsFigure({ items, askedSeldom }: Pick<SectionAnalysis, "i
           <p>
             {items.length === 0
               ? `Questions that were asked at least ${ASKED_FROM} times come here, with how many answered them right and whether they tell good from weak.`
-              : "Suspect ones first, then those most often answered wrong. Telling good from weak is the correlation of a right answer with everything else that was answered right: 1 tells best, 0 nothing, below 0 it misleads."}
+              : "Suspect ones first, then those that were annulled, then those most often answered wrong. Telling good from weak is the correlation of a right answer with everything else that was answered right: 1 tells best, 0 nothing, below 0 it misleads."}
           </p>
           {askedSeldom > 0 && (
             <p className="mt-1">
@@ -46,6 +46,7 @@ export function QuestionsFigure({ items, askedSeldom }: Pick<SectionAnalysis, "i
           "To, %",
           "Tells good from weak",
           "Suspect",
+          "Annulled for",
         ],
         rows: items.map((one) => [
           one.item.stem,
@@ -58,6 +59,7 @@ export function QuestionsFigure({ items, askedSeldom }: Pick<SectionAnalysis, "i
           inPercent(one.facilityInterval.high),
           twoPlaces(one.discrimination),
           one.suspicions.map((suspicion) => SUSPICIONS[suspicion]).join("; "),
+          one.annulled,
         ]),
       }}
     >
@@ -72,9 +74,18 @@ export function QuestionsFigure({ items, askedSeldom }: Pick<SectionAnalysis, "i
 
 function Question({ analysed }: { readonly analysed: AnalysedItem }) {
   const { item, practiceId, asked, right, blank, facility, facilityInterval, discrimination, needed } = analysed;
+  const { annulled } = analysed;
   return (
     <li className="border-line border-t py-3">
       <p className="font-medium wrap-anywhere">{item.stem}</p>
+      {annulled > 0 && (
+        <p className="mt-1 border-ink-2 border-l-4 bg-paper-2 px-3 py-1">
+          <span className="font-semibold">Annulled</span>
+          {annulled === asked ? " by a tutor." : ` by a tutor for ${annulled} of the ${asked} who were asked it.`} What
+          these answered stands here as they gave it. It counts for none of their marks, for nobody&apos;s share of
+          right answers beside other questions, and not for how sure a mark is.
+        </p>
+      )}
       {analysed.suspicions.map((suspicion) => (
         <p key={suspicion} className="mt-1 border-missed border-l-4 bg-paper-2 px-3 py-1">
           Suspect: {SUSPICIONS[suspicion]}.

@@ -50,7 +50,7 @@ async function observeMissing(userId: string): Promise<void> {
   for (const attempt of await listUnobserved(userId)) {
     try {
       const observations = await observeStored(attempt);
-      if (observations) await storeObservations(attempt.id, observations);
+      if (observations) await storeObservations(attempt, observations);
     } catch (error) {
       console.error(`section ${attempt.id} is left out of progress:`, error instanceof Error ? error.message : error);
     }

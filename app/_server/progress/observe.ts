@@ -1,6 +1,7 @@
 import { observationsOf, type SectionObservations } from "@/lib/progress";
 import type { Report } from "@/lib/report";
 import type { SectionResult } from "@/lib/results";
+import type { ReviewAct } from "@/lib/review";
 import { clockOf, type SectionRun, type Sitting } from "@/lib/sittings";
 import { seenItems, type Truth } from "@/lib/specimen";
 import { type HandedInPractice, readHandedInPractice } from "@/prisma/stores/practices";
@@ -13,8 +14,9 @@ export const observe = (
   truth: Truth,
   report: Report,
   seconds: number | null,
+  acts: readonly ReviewAct[] = [],
 ): SectionObservations =>
-  observationsOf({ result, truths: seenItems(truth), clutter: truth.clutter, calls: report.calls, seconds });
+  observationsOf({ result, acts, truths: seenItems(truth), clutter: truth.clutter, calls: report.calls, seconds });
 
 /** A practice that lay longer than this was left and come back to, ms. Common practice, no source. */
 const LONGEST = 3 * 60 * 60_000;
@@ -29,12 +31,15 @@ export function secondsOfPractice(startedAt: Date, handedInAt: Date): number | n
 export const secondsOfRun = (run: SectionRun, sitting: Sitting): number | null =>
   run.startedAt && run.closedAt ? Math.round(clockOf(run, sitting, run.closedAt).elapsed / 1000) : null;
 
-/** The same of what is stored, by result, report and truth as they were at hand-in; null where it is marked no longer. */
+/**
+ * The same of what is stored, by result, report and truth as they were at hand-in and what tutors said to it since; null where it
+ * is marked no longer.
+ */
 export async function observeStored({ practiceId, section }: ObservableAttempt): Promise<SectionObservations | null> {
   const stored = await readHandedInPractice(practiceId);
   const marked = stored?.sections.find((one) => one.section === section);
   return stored && marked
-    ? observe(marked.result, stored.truth, stored.practice.report, await secondsOf(stored))
+    ? observe(marked.result, stored.truth, stored.practice.report, await secondsOf(stored), marked.acts)
     : null;
 }
 

@@ -50,9 +50,9 @@ export async function readClassQuestions(caller: Caller, classId: string, chosen
   const accounts = await listAccounts(ids, choice.section);
   const asked = itemsOf(accounts.map(({ result }) => result.questions?.lines ?? [])).map(({ id }) => id);
   const analysis = analyseSection(
-    accounts.map(({ practiceId, mark, result }) => {
+    accounts.map(({ practiceId, mark, result, acts }) => {
       const { markThousandths, isPassed } = countingMark(mark);
-      return { practiceId, shown: shownMark(markThousandths), passed: isPassed, result };
+      return { practiceId, shown: shownMark(markThousandths), passed: isPassed, result, acts };
     }),
     await readPooledAnswers(asked),
   );

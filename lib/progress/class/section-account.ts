@@ -1,4 +1,5 @@
 import type { SectionResult } from "../../results";
+import { type ReviewAct, reviewed } from "../../review";
 import { type MarkDistribution, markDistribution } from "../marks/distribution";
 import { partScores } from "../marks/part-scores";
 import { analyseItems, type ItemAnalysis } from "../questions/item-analysis";
@@ -14,12 +15,16 @@ export interface HandedInSection {
   readonly practiceId: string;
   readonly shown: number;
   readonly passed: boolean;
+  /** As it was marked at hand-in, and what tutors said to it since. */
   readonly result: SectionResult;
+  readonly acts: readonly ReviewAct[];
 }
 
 /** A question with what it tells, and where it was asked. */
 export interface AnalysedItem extends ItemAnalysis {
   readonly item: SharedItem;
+  /** For how many of those whom it was put to a tutor annulled it. */
+  readonly annulled: number;
   /** The first practice that it was asked in. */
   readonly practiceId: string;
 }
@@ -27,9 +32,9 @@ export interface AnalysedItem extends ItemAnalysis {
 /** How a section works that several handed in. */
 export interface SectionAnalysis {
   readonly marks: MarkDistribution;
-  /** Of its parts, over the largest number that were asked the same parts; null below two sections or two parts. */
+  /** Of its parts as they count, over the largest number that were asked the same parts; null below two sections or two parts. */
   readonly reliability: Reliability | null;
-  /** Of its questions: suspect ones first, then those most often answered wrong. */
+  /** Of its questions: suspect ones that count first, then those that were annulled, then those most often answered wrong. */
   readonly items: readonly AnalysedItem[];
   /** Questions that were asked fewer than `ASKED_FROM` times and are not among them. */
   readonly askedSeldom: number;
@@ -42,25 +47,30 @@ export function analyseSection(
   sections: readonly HandedInSection[],
   pool: ReadonlyMap<string, PooledQuestion> = new Map(),
 ): SectionAnalysis {
-  const own = itemsOf(sections.map(({ result }) => result.questions?.lines ?? []));
+  const reviews = sections.map(({ result, acts }) => reviewed(result, acts));
+  const own = itemsOf(
+    reviews.map(({ base }) => base.questions?.lines ?? []),
+    reviews.map(({ standing }) => new Set(standing.annulled.keys())),
+  );
   const items = withPooled(own, pool);
   const byId = new Map(items.map((item) => [item.id, item]));
   const analysed = analyseItems(items).flatMap((analysis): AnalysedItem[] => {
     const item = byId.get(analysis.id);
     const first = item?.chosen.findIndex((chosen) => chosen !== undefined) ?? -1;
     if (!item || first < 0 || analysis.asked < ASKED_FROM) return [];
-    return [{ ...analysis, item, practiceId: sections[first].practiceId }];
+    return [{ ...analysis, item, annulled: item.annulledFor.size, practiceId: sections[first].practiceId }];
   });
   return {
     marks: markDistribution(sections),
-    reliability: reliabilityOfParts(sections.map(({ result }) => partScores(result))),
-    items: analysed.sort(
-      (a, b) => b.suspicions.length - a.suspicions.length || a.facility - b.facility || (a.id < b.id ? -1 : 1),
-    ),
+    reliability: reliabilityOfParts(reviews.map(partScores)),
+    items: analysed.sort((a, b) => rank(b) - rank(a) || a.facility - b.facility || (a.id < b.id ? -1 : 1)),
     askedSeldom: items.length - analysed.length,
     pooled: own.reduce((sum, { id }) => sum + answersIn(pool.get(id)), 0),
   };
 }
+
+/** What is to be looked at goes before what was, and that before what nothing is wrong with. */
+const rank = ({ annulled, suspicions }: AnalysedItem): number => (annulled > 0 ? 0.5 : suspicions.length);
 
 const answersIn = (pooled: PooledQuestion | undefined): number =>
   pooled ? pooled.chosen.reduce((sum, times) => sum + times, pooled.blank) : 0;

@@ -38,7 +38,7 @@ export const truthObservationSchema = z.strictObject({
   found: z.boolean(),
   /** How far the call is in the right place, 0 to 1; 0 where nobody called it. */
   placed: share,
-  /** Which one of the report's indications it was, 1 for the first; of several the first. Null on a miss. */
+  /** Which one of the report's indications it was, 1 for the first; of several the first. Null on a miss, and on one that a tutor counts as found. */
   order: z.int().min(1).nullable(),
   /** What the call named it; null on a miss and where no type was written. Of several calls the worst named one. */
   namedAs: typeSchema.nullable(),
@@ -99,9 +99,9 @@ export type QuestionObservation = z.infer<typeof questionObservationSchema>;
 
 /** Everything that one handed-in section tells of whoever handed it in. Stored as a value; it holds truth. */
 export const sectionObservationsSchema = z.strictObject({
-  version: z.literal(1),
+  version: z.literal(2),
   section: z.enum(MARKED_SECTIONS),
-  /** Thousandths of a mark, and marks needed to pass. */
+  /** As it counts: thousandths of a mark, and marks needed to pass. */
   mark: z.int().min(0).max(100_000),
   passMark: z.number().min(0).max(100),
   passed: z.boolean(),
@@ -112,6 +112,8 @@ export const sectionObservationsSchema = z.strictObject({
   /** Calls without a place, which count neither way. */
   notCounted: count,
   truths: z.array(truthObservationSchema),
+  /** Imperfections that a tutor's overruling leaves open: misses that were given a part of their marks. They are not among the truths. */
+  leftOpen: count,
   falseCalls: z.array(falseCallObservationSchema),
   clutter: z.array(clutterObservationSchema),
   dimensions: z.array(dimensionObservationSchema),
@@ -122,4 +124,5 @@ export const sectionObservationsSchema = z.strictObject({
 export type SectionObservations = z.infer<typeof sectionObservationsSchema>;
 
 /** True where there was nothing to find. */
-export const isClean = ({ truths }: SectionObservations): boolean => truths.every(({ neutral }) => neutral);
+export const isClean = ({ truths, leftOpen }: SectionObservations): boolean =>
+  leftOpen === 0 && truths.every(({ neutral }) => neutral);

@@ -10,6 +10,8 @@ export interface AnsweredItem {
   readonly options: number;
   /** Chosen option by learner; null where nothing was chosen, undefined where the question was not put. */
   readonly chosen: readonly (number | null | undefined)[];
+  /** Learners for whom it was annulled: it says nothing of how well they know the rest. */
+  readonly annulledFor?: ReadonlySet<number>;
 }
 
 /** How one option was chosen. */
@@ -96,9 +98,11 @@ function suspicionsOf(
   return [...(isBeaten ? (["distractor-beats-key"] as const) : []), ...(isNegative ? (["negative"] as const) : [])];
 }
 
-/** Share right of all other questions that were put to a learner; null where there were none. */
+/** Share right of all other questions that were put to a learner and count; null where there were none. */
 function shareRight(items: readonly AnsweredItem[], learner: number, but: AnsweredItem): number | null {
-  const others = items.filter((item) => item !== but && item.chosen[learner] !== undefined);
+  const others = items.filter(
+    (item) => item !== but && item.chosen[learner] !== undefined && !item.annulledFor?.has(learner),
+  );
   const right = others.filter((item) => item.chosen[learner] === item.key).length;
   return others.length === 0 ? null : right / others.length;
 }

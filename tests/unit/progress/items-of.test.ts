@@ -1,11 +1,13 @@
 import { expect, test } from "vitest";
-import { analyseItems, itemsOf, observationsOf, partScores, reliabilityOf } from "@/lib/progress";
+import { analyseItems, analyseSection, itemsOf, observationsOf, partScores, reliabilityOf } from "@/lib/progress";
 import { randomStream } from "@/lib/random";
 import { EMPTY_REPORT } from "@/lib/report";
 import type { QuestionLine } from "@/lib/results";
+import { reviewed } from "@/lib/review";
 import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
 import { seenItems } from "@/lib/specimen";
 import { difficultyOf } from "@/lib/specimen/difficulty";
+import { act, careless } from "../../support/review-cases";
 import { syntheticFillet, syntheticPlate } from "../../support/synthetic-truths";
 
 const line = (options: readonly string[], written: number | null): QuestionLine => ({
@@ -51,6 +53,45 @@ test("the same words with another right answer, as on another piece, are another
   ]);
 });
 
+test("an annulled question is marked as annulled, and counts neither among the rest nor for the reliability", () => {
+  const sections = ["one", "two", "three"].map((name) => {
+    const result = careless(name, "plate", 3);
+    const [first, ...others] = result.questions?.lines ?? [];
+    // everybody's first is the same question, so that it is asked often enough
+    const shared = { ...first, stem: "Which one?", options: ["a", "b", "c", "d"], key: 1, written: 0, earned: 0 };
+    const questions = result.questions && { ...result.questions, lines: [shared, ...others] };
+    return { practiceId: name, shown: result.shown, passed: result.passed, result: { ...result, questions } };
+  });
+  const { question } = sections[0].result.questions!.lines[0];
+  const annulled = [act(1, { kind: "annul", question, batch: "b" })];
+  const analysis = analyseSection(sections.map((one, n) => ({ ...one, acts: n < 2 ? annulled : [] })));
+  expect(analysis.items).toMatchObject([{ item: { stem: "Which one?" }, asked: 3, right: 0, annulled: 2 }]);
+
+  const parts = sections.map(({ result }, n) => partScores(reviewed(result, n < 2 ? annulled : [])));
+  expect(analysis.reliability?.alpha).toBe(reliabilityOf(parts.map((row) => row.map((part) => part ?? 0))).alpha);
+  const asked = analyseSection(sections.map((one) => ({ ...one, acts: [] })));
+  expect(asked.items[0].annulled).toBe(0);
+  expect(asked.reliability?.mean).not.toBe(analysis.reliability?.mean);
+
+  // among the rest: whoever had it annulled is held against the other questions alone
+  const items = itemsOf(
+    sections.map(({ result }) => result.questions?.lines ?? []),
+    [new Set([question]), new Set([question]), new Set()],
+  );
+  const other = { id: "other", key: 0, options: 2, chosen: [0, 1, 0] };
+  const pick = (chosen: readonly (number | null)[], annulledFor: ReadonlySet<number>) => ({
+    ...other,
+    id: "annulled",
+    chosen,
+    annulledFor,
+  });
+  expect(items[0].annulledFor).toEqual(new Set([0, 1]));
+  const [counted] = analyseItems([other, pick([0, 1, 0], new Set())]);
+  const [left] = analyseItems([other, pick([0, 1, 0], new Set([0, 1, 2]))]);
+  expect(counted.discrimination).toBeCloseTo(1, 10);
+  expect(left.discrimination).toBeNull();
+});
+
 test("parts of marked sections go into the reliability of their mark", () => {
   const truth = syntheticPlate(randomStream("parts"));
   const results = [0, 3, 6].map((count) => {
@@ -66,7 +107,7 @@ test("parts of marked sections go into the reliability of their mark", () => {
     }));
     return markSection("plate", truth, { ...EMPTY_REPORT, calls }, DEFAULT_SETTINGS.plate);
   });
-  const rows = results.map((result) => partScores(result).flatMap((score) => score ?? []));
+  const rows = results.map((result) => partScores(reviewed(result, [])).flatMap((score) => score ?? []));
   expect(rows.map((row) => row.length)).toEqual([2, 2, 2]);
   const { mean } = reliabilityOf(rows);
   expect(mean).toBeCloseTo(results.reduce((sum, { mark }) => sum + mark, 0) / 3000, 6);

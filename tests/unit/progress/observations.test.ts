@@ -3,6 +3,7 @@ import { IMPERFECTION_TYPES, imperfection } from "@/lib/imperfections";
 import {
   addObservations,
   EMPTY_TALLY,
+  isClean,
   observationsOf,
   pieceTallySchema,
   sectionObservationsSchema,
@@ -10,8 +11,10 @@ import {
 } from "@/lib/progress";
 import type { Call } from "@/lib/report";
 import { EMPTY_REPORT } from "@/lib/report";
+import { type LineList, lineId, linesOf, type ReviewAct } from "@/lib/review";
 import { DEFAULT_SETTINGS, markSection } from "@/lib/scoring";
 import { type ButtTruth, seenItems, type TruthItem } from "@/lib/specimen";
+import { act, careless } from "../../support/review-cases";
 
 const JOINT = {
   kind: "butt",
@@ -224,5 +227,111 @@ describe("tallies", () => {
       const tally = addObservations(EMPTY_TALLY, { ...observed, truths: [{ ...row("pore"), type, namedAs: type }] });
       expect(tally.types[type]).toMatchObject({ total: 1, namedRight: 1 });
     }
+  });
+});
+
+/** What tutors said about a line is common practice: no source says what an overruled line tells of a learner. */
+describe("a line that a tutor overruled", () => {
+  const work = { result, truths: seenItems(TRUTH), clutter: TRUTH.clutter, calls: CALLS, seconds: 1800 };
+  const lineOf = (id: string) =>
+    result.indications.lines.findIndex(({ truthIds, callIds }) => [...truthIds, ...callIds].includes(id));
+  const given = (id: string, share: number): ReviewAct => {
+    const line = lineId("indications", lineOf(id));
+    const marks = Math.round(share * (linesOf(result).find((one) => one.id === line)?.worth ?? 0));
+    return act(1, { kind: "overrule", base: null, line, marks });
+  };
+  const asReviewed = (...acts: ReviewAct[]) => {
+    const reviewed = observationsOf({ ...work, acts });
+    expect(sectionObservationsSchema.parse(reviewed)).toEqual(reviewed);
+    return { ...reviewed, row: (id: string) => reviewed.truths.find(({ truthId }) => truthId === id) };
+  };
+
+  test("a miss that was given in full was found, in place and by its name", () => {
+    const after = asReviewed(given("slag", 1));
+    expect(after.row("slag")).toMatchObject({ found: true, placed: 1, namedAs: "slag-residue", sizeError: null });
+    expect(after.mark).toBeGreaterThan(result.mark);
+    expect(addObservations(EMPTY_TALLY, after).types["slag-residue"]).toMatchObject({
+      total: 1,
+      found: 1,
+      namedRight: 1,
+    });
+    // and nothing else is another
+    expect(after.truths.filter(({ truthId }) => truthId !== "slag")).toEqual(
+      observed.truths.filter(({ truthId }) => truthId !== "slag"),
+    );
+  });
+
+  test("a miss that was given a part counts neither way, and does not make a piece clean", () => {
+    const after = asReviewed(given("slag", 0.5));
+    expect([after.row("slag"), after.leftOpen]).toEqual([undefined, 1]);
+    expect(isClean({ ...after, truths: [] })).toBe(false);
+  });
+
+  test("a find given in full has the right name, and its size is not known to be off; given a part it stays as it was written", () => {
+    expect(asReviewed(given("undercut", 1)).row("undercut")).toMatchObject({
+      placed: 1,
+      order: 3,
+      namedAs: "continuous-undercut",
+      sizeError: null,
+    });
+    expect(asReviewed(given("undercut", 0.5)).row("undercut")).toEqual(row("undercut"));
+  });
+
+  test("a find that was given nothing is a miss", () => {
+    expect(asReviewed(given("pore", 0)).row("pore")).toMatchObject({
+      found: false,
+      placed: 0,
+      namedAs: null,
+      order: null,
+    });
+  });
+
+  test("a false call whose price was taken back is none; the clutter beneath it counts neither way", () => {
+    const after = asReviewed(given("c4", 0));
+    expect(after.falseCalls.map(({ callId }) => callId)).toEqual(["c5"]);
+    expect(after.clutter.map(({ clutterId }) => clutterId)).toEqual(["rust"]);
+  });
+
+  test("taken back, and given what was computed, everything is as it was", () => {
+    expect(observationsOf({ ...work, acts: [given("slag", 1), act(2, { kind: "take-back", of: 1 })] })).toEqual(
+      observed,
+    );
+    const { id, earned } = linesOf(result)[lineOf("undercut")];
+    const same = act(1, { kind: "overrule", base: null, line: id, marks: earned });
+    expect(observationsOf({ ...work, acts: [same] })).toEqual(observed);
+  });
+
+  test("dimensions, questions and the sentence on the piece follow as far as the verdict says something", () => {
+    const answered = careless("overruled 1");
+    const bare = { result: answered, truths: [], clutter: [], calls: [], seconds: null };
+    const before = observationsOf(bare);
+    const all = linesOf(answered);
+    const of = (list: LineList, isLine: (earned: number, worth: number) => boolean) => {
+      const line = all.filter((one) => one.list === list).findIndex(({ earned, worth }) => isLine(earned, worth));
+      if (line < 0) throw new Error(`no such line of ${list}`);
+      return line;
+    };
+    const say = (list: LineList, at: number, isFull: boolean) => {
+      const line = lineId(list, at);
+      const marks = isFull ? (all.find(({ id }) => id === line)?.worth ?? 0) : 0;
+      return observationsOf({ ...bare, acts: [act(1, { kind: "overrule", base: null, line, marks })] });
+    };
+    const isWrong = (earned: number, worth: number) => worth > 0 && earned === 0;
+
+    const off = of("dimensions", isWrong);
+    expect(say("dimensions", off, true).dimensions).toEqual(before.dimensions.toSpliced(off, 1));
+
+    const wrong = answered.questions?.lines.findIndex(({ key, written }) => written !== null && written !== key) ?? -1;
+    const { written } = before.questions[wrong];
+    expect(say("questions", wrong, true).questions[wrong]).toEqual({ ...before.questions[wrong], key: written });
+    const right = of("questions", (earned, worth) => earned === worth);
+    expect(say("questions", right, false).questions).toEqual(before.questions.toSpliced(right, 1));
+    const { question } = before.questions[right];
+    const annulled = observationsOf({ ...bare, acts: [act(1, { kind: "annul", question, batch: "b" })] });
+    expect(annulled.questions).toEqual(before.questions.toSpliced(right, 1));
+
+    const piece = answered.sentences?.lines.length ?? 0;
+    const isRight = before.pieceSentence === "right";
+    expect(say("sentences", piece, !isRight).pieceSentence).toBe(isRight ? null : "right");
   });
 });

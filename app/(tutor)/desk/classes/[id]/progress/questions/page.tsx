@@ -25,7 +25,7 @@ export default async function QuestionsPage({
       lead={
         analysis.marks.count === 0
           ? "Marks and questions of a section come here as soon as somebody has handed it in: for practice at once, in a sitting once it is closed."
-          : "Over at most the latest 200 sections. Somebody who handed in several counts several times. Answers count as they were given, also of questions that were annulled.".concat(
+          : "Over at most the latest 200 sections. Somebody who handed in several counts several times. A question that a tutor annulled is marked as annulled.".concat(
               analysis.pooled > 0
                 ? ` ${analysis.pooled} of the answers are by learners of the workshop who were erased since.`
                 : "",
