@@ -12,7 +12,9 @@ export interface SittingRow {
     readonly passMark: number;
     readonly computed: { readonly shown: number; readonly isPassed: boolean } | null;
   } | null;
-  /** What else is to be said, such as "void" or "re-sit". */
+  /** Made void: its mark is shown and counts for nothing. */
+  readonly isVoid: boolean;
+  /** What else is to be said, such as "re-sit", or why it is void. */
   readonly note: string;
 }
 
@@ -22,6 +24,8 @@ export interface SittingToPrint {
   readonly plannedAt: Date;
   readonly closedAt: Date | null;
   readonly releasedAt: Date | null;
+  /** Why the whole sitting was made void; null where it was not. */
+  readonly voidReason: string | null;
   readonly rows: readonly SittingRow[];
   /** Where each learner stands in the course of the paper, in words. */
   readonly standings: readonly { readonly learner: string; readonly words: string }[];
@@ -38,9 +42,12 @@ export interface SittingToPrint {
 
 const verdict = (isPassed: boolean): string => (isPassed ? "passed" : "not passed");
 
-/** The results of a sitting, computed and as reviewed, where everybody stands, and everything that was done to it. */
+/**
+ * The results of a sitting, computed and as reviewed, where everybody stands, and everything that was done to it. A void section
+ * stands among them with the mark that it was given, and no verdict.
+ */
 export function sittingPrint(printed: SittingToPrint): readonly Block[] {
-  const { paperName, className, plannedAt, closedAt, releasedAt, rows, standings, log, at } = printed;
+  const { paperName, className, plannedAt, closedAt, releasedAt, voidReason, rows, standings, log, at } = printed;
   return [
     {
       kind: "facts",
@@ -50,6 +57,7 @@ export function sittingPrint(printed: SittingToPrint): readonly Block[] {
         ["Planned for", plannedAt],
         ["Closed", closedAt ?? "not yet"],
         ["Marks released", releasedAt ?? "not yet"],
+        ...(voidReason === null ? [] : ([["Void", `the whole sitting; nothing counts. ${voidReason}`]] as const)),
         ["As of", at],
       ],
     },
@@ -65,13 +73,13 @@ export function sittingPrint(printed: SittingToPrint): readonly Block[] {
         { name: "Result" },
         { name: "Note" },
       ],
-      rows: rows.map(({ learner, section, mark, note }): readonly Printed[] => [
+      rows: rows.map(({ learner, section, mark, isVoid, note }): readonly Printed[] => [
         learner,
         section,
         mark ? (mark.computed ?? mark).shown.toFixed(1) : "",
         mark?.computed ? mark.shown.toFixed(1) : "",
         mark ? String(mark.passMark) : "",
-        mark ? verdict(mark.isPassed) : "",
+        isVoid ? "void, does not count" : mark ? verdict(mark.isPassed) : "",
         note,
       ]),
       empty: "Nobody was expected.",

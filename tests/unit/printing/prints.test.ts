@@ -160,20 +160,30 @@ describe("the results of a sitting on paper", () => {
     plannedAt: at,
     closedAt: at,
     releasedAt: null,
+    voidReason: null,
     rows: [
       {
         learner: "Kim",
         section: "Butt plate",
         mark: { shown: 71, isPassed: true, passMark: 70, computed: { shown: 68.4, isPassed: false } },
+        isVoid: false,
         note: "",
       },
       {
         learner: "Ola",
         section: "Butt plate",
         mark: { shown: 90, isPassed: true, passMark: 70, computed: null },
+        isVoid: false,
         note: "",
       },
-      { learner: "Pia", section: "Butt plate", mark: null, note: "not sat" },
+      { learner: "Pia", section: "Butt plate", mark: null, isVoid: false, note: "not sat" },
+      {
+        learner: "Rio",
+        section: "Butt plate",
+        mark: { shown: 80, isPassed: true, passMark: 70, computed: null },
+        isVoid: true,
+        note: "a fire alarm",
+      },
     ],
     standings: [],
     log: [{ at, by: "T. Utor", what: "overruled a line", reason: "seen by lens" }],
@@ -187,6 +197,7 @@ describe("the results of a sitting on paper", () => {
         ["Kim", "Butt plate", "68.4", "71.0", "70", "passed", ""],
         ["Ola", "Butt plate", "90.0", "", "70", "passed", ""],
         ["Pia", "Butt plate", "", "", "", "", "not sat"],
+        ["Rio", "Butt plate", "80.0", "", "70", "void, does not count", "a fire alarm"],
       ],
     });
   });

@@ -85,7 +85,9 @@ function Marked({ run, state, name, sittingId }: MarkedProps) {
       </td>
       <td className="py-3 pr-4">
         {run.state === "void" ? (
-          <span className="text-ink-2">void, counts for nothing</span>
+          <span className="text-ink-2">
+            void, counts for nothing{run.voidReason !== null && <span className="block text-sm">{run.voidReason}</span>}
+          </span>
         ) : (
           <Verdict isPassed={mark.isPassed} />
         )}

@@ -23,14 +23,21 @@ export default async function SittingPaperPage({ params }: PageProps<"/desk/sitt
       return {
         learner: name,
         section: runName(run),
-        mark: run.state === "void" ? null : run.mark,
-        note: run.mark && run.state !== "void" ? kind : runWords(run, sitting.state),
+        mark: run.mark,
+        isVoid: run.state === "void",
+        note: run.state === "void" ? (run.voidReason ?? "") : run.mark ? kind : runWords(run, sitting.state),
       };
     }),
   );
   const ofErased = erased.flatMap(({ sections }) =>
     sections.map(
-      (one): SittingRow => ({ learner: "Erased learner", section: runName(one), mark: null, note: erasedWords(one) }),
+      (one): SittingRow => ({
+        learner: "Erased learner",
+        section: runName(one),
+        mark: null,
+        isVoid: one.state === "void",
+        note: erasedWords(one),
+      }),
     ),
   );
   const blocks = sittingPrint({
