@@ -3,6 +3,13 @@ export { lowerGamma } from "./distributions/gamma";
 export { normalCdf, normalDensity, normalQuantile, twoSidedZ } from "./distributions/normal";
 export { solveRising } from "./distributions/solve";
 export { studentCdf, twoSidedT } from "./distributions/student";
+export {
+  type Cluster,
+  type ClusterSpread,
+  clusterSpread,
+  effectiveShare,
+  effectiveShareBy,
+} from "./estimates/clusters";
 export { CONFIDENCE, type Interval } from "./estimates/interval";
 export {
   fitLogistic,

@@ -27,12 +27,24 @@ export function MissedFigure({ classId, learners, missed, setAsPaper }: MissedFi
       fileName="class-found"
       isTableDrawn
       table={{
-        headers: ["Imperfection", "Number", "Found", "Of", "Below half", "Judged", ...namesOf(learners)],
+        headers: [
+          "Imperfection",
+          "Number",
+          "Found",
+          "Of",
+          "From, %",
+          "To, %",
+          "Below half",
+          "Judged",
+          ...namesOf(learners),
+        ],
         rows: missed.map(({ type, found, judged, belowHalf, byLearner }) => [
           imperfection(type).name,
           imperfection(type).number,
           found.count,
           found.of,
+          inPercent(found.interval?.low),
+          inPercent(found.interval?.high),
           belowHalf,
           judged,
           ...byLearner.flatMap((cell) => [cell?.found ?? null, cell?.total ?? null]),

@@ -5,6 +5,7 @@ import { useState } from "react";
 import { FAMILY_NAMES } from "@/lib/bench";
 import { FAMILIES, type ImperfectionType, imperfection } from "@/lib/imperfections";
 import type { MissedType } from "@/lib/progress";
+import { rangeWords } from "./range-words";
 import { type SetAsPaper, SetRowAsPaper } from "./set-row-as-paper";
 import { cellWords, lookOf, shadeOf } from "./shade";
 
@@ -94,7 +95,7 @@ function Row({ classId, learners, setAsPaper, row: { type, found, judged, belowH
           <SetRowAsPaper classId={classId} type={type} set={setAsPaper} />
         </div>
       </th>
-      <Found cell={{ found: found.count, total: found.of }} />
+      <Found cell={{ found: found.count, total: found.of }} range={rangeWords(found)} />
       <td className="whitespace-nowrap border-line border-r border-b px-2 text-center">
         {judged === 0 ? "" : `${belowHalf} of ${judged}`}
       </td>
@@ -105,10 +106,16 @@ function Row({ classId, learners, setAsPaper, row: { type, found, judged, belowH
   );
 }
 
-function Found({ cell }: { readonly cell: MissedType["byLearner"][number] }) {
+interface FoundProps {
+  readonly cell: MissedType["byLearner"][number];
+  readonly range?: string;
+}
+
+function Found({ cell, range = "" }: FoundProps) {
   return (
     <td className={`h-11 border-line border-b px-1 text-center tabular-nums ${lookOf(shadeOf(cell))}`}>
       {cellWords(cell)}
+      {range !== "" && <span className="block whitespace-nowrap text-xs">{range}</span>}
     </td>
   );
 }

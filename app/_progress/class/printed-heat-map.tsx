@@ -1,6 +1,7 @@
 import { imperfection } from "@/lib/imperfections";
 import type { MissedType } from "@/lib/progress";
 import { HeatLegend } from "./heat-legend";
+import { rangeWords } from "./range-words";
 import { cellWords, lookOf, shadeOf } from "./shade";
 
 interface PrintedHeatMapProps {
@@ -38,7 +39,7 @@ export function PrintedHeatMap({ learners, missed }: PrintedHeatMapProps) {
                 <th scope="row">
                   {imperfection(type).name} {imperfection(type).number}
                 </th>
-                <PrintedCell cell={{ found: found.count, total: found.of }} />
+                <PrintedCell cell={{ found: found.count, total: found.of }} range={rangeWords(found)} />
                 <td>{judged === 0 ? "" : `${belowHalf} of ${judged}`}</td>
                 {byLearner.slice(start, start + ACROSS).map((cell, n) => (
                   <PrintedCell key={learners[start + n].id} cell={cell} />
@@ -52,6 +53,14 @@ export function PrintedHeatMap({ learners, missed }: PrintedHeatMapProps) {
   );
 }
 
-const PrintedCell = ({ cell }: { readonly cell: MissedType["byLearner"][number] }) => (
-  <td className={`text-center whitespace-nowrap ${lookOf(shadeOf(cell))}`}>{cellWords(cell)}</td>
+interface PrintedCellProps {
+  readonly cell: MissedType["byLearner"][number];
+  readonly range?: string;
+}
+
+const PrintedCell = ({ cell, range = "" }: PrintedCellProps) => (
+  <td className={`text-center whitespace-nowrap ${lookOf(shadeOf(cell))}`}>
+    {cellWords(cell)}
+    {range !== "" && <span className="block">{range}</span>}
+  </td>
 );

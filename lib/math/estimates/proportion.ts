@@ -4,7 +4,7 @@ import { CONFIDENCE, type Interval } from "./interval";
 
 /**
  * Wilson's score interval for a proportion (E. B. Wilson, J. Am. Stat. Assoc. 22, 1927; method 3 of R. G. Newcombe, Statistics in
- * Medicine 17, 1998). `of` is at least 1.
+ * Medicine 17, 1998). `of` is above 0; neither needs to be a whole number, as with an effective number of observations.
  */
 export function wilsonInterval(count: number, of: number, confidence = CONFIDENCE): Interval {
   const z = twoSidedZ(confidence);

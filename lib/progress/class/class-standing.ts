@@ -21,16 +21,23 @@ export interface ClassStanding {
   readonly toTeach: ToTeach;
 }
 
-/** The standing of a class from the extracts of its learners, in their order. */
+/**
+ * The standing of a class from the extracts of its learners, in their order. Intervals are those of learners like these: they go
+ * by how learners differ, and not by the number of their sections alone.
+ */
 export function classStanding(learners: readonly Overview[]): ClassStanding {
   const together = sumOverviews(learners);
   const pieces = allPieces(together);
+  const piecesOf = learners.map(allPieces);
   const figures = {
-    missed: missedTypes(learners, together),
+    missed: missedTypes(learners),
     confusions: confusions(together.types),
-    sizes: sizingByKind(together.types),
-    dimensions: dimensionSizing(pieces),
-    falseCalls: falseCallRate(pieces),
+    sizes: sizingByKind(
+      together.types,
+      learners.map(({ types }) => types),
+    ),
+    dimensions: dimensionSizing(pieces, piecesOf),
+    falseCalls: falseCallRate(pieces, piecesOf),
   };
   return {
     pieces: pieces.pieces,

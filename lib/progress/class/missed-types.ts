@@ -1,7 +1,6 @@
-import type { ImperfectionType } from "../../imperfections";
-import { detectionByType } from "../statistics/detection-by-type";
-import type { Share } from "../statistics/share";
-import { type Overview, sumOverviews } from "../tallies/overview";
+import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
+import { clusteredShare, type Share } from "../statistics/share";
+import type { Overview } from "../tallies/overview";
 
 /** From so many of a type on it is said of a single learner whether more than half are found. Common practice, no source. */
 export const JUDGED_FROM = 4;
@@ -24,22 +23,29 @@ export interface MissedType {
   readonly byLearner: readonly (FoundOf | null)[];
 }
 
-/** Types that a class had before it, those most surely missed first (`detectionByType`). */
-export function missedTypes(learners: readonly Overview[], together = sumOverviews(learners)): MissedType[] {
-  return detectionByType(together.types).map(({ type, found }) => {
+/**
+ * Types that a class had before it, what is most surely missed first: by the lower end of the interval of the share missed
+ * (`clusteredShare`), so that one learner who misses much of it does not come before many who do. Equals stand in catalogue order.
+ */
+export function missedTypes(learners: readonly Overview[]): MissedType[] {
+  return IMPERFECTION_TYPES.flatMap((type): MissedType[] => {
     const byLearner = learners.map(({ types }): FoundOf | null => {
       const counts = types[type];
       return counts && counts.total > 0 ? { found: counts.found, total: counts.total } : null;
     });
-    const judged = byLearner.filter((one) => one !== null && isJudged(one)) as readonly FoundOf[];
-    return {
-      type,
-      found,
-      judged: judged.length,
-      belowHalf: judged.filter((one) => 2 * one.found < one.total).length,
-      byLearner,
-    };
-  });
+    const had = byLearner.filter((one) => one !== null);
+    if (had.length === 0) return [];
+    const judged = had.filter(isJudged);
+    return [
+      {
+        type,
+        found: clusteredShare(had.map(({ found, total }) => ({ count: found, of: total }))),
+        judged: judged.length,
+        belowHalf: judged.filter((one) => 2 * one.found < one.total).length,
+        byLearner,
+      },
+    ];
+  }).sort((a, b) => (a.found.interval?.high ?? 1) - (b.found.interval?.high ?? 1));
 }
 
 export const isJudged = ({ total }: FoundOf): boolean => total >= JUDGED_FROM;

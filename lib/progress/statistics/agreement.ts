@@ -1,4 +1,4 @@
-import { type Interval, twoSidedT, twoSidedZ } from "../../math";
+import { clusterSpread, effectiveShare, type Interval, twoSidedT, twoSidedZ } from "../../math";
 import type { Moments } from "../tallies/moments";
 import { stillNeeded } from "./enough";
 
@@ -21,16 +21,21 @@ export interface Agreement {
 /**
  * Bias and limits of agreement with their 95 % intervals (J. M. Bland and D. G. Altman, Lancet i, 1986): the standard error of a
  * limit is taken as sqrt(3 s^2 / n), Student's t with n - 1 degrees of freedom. Null below three differences.
+ * @param byLearner the same differences learner by learner, where they are of several: each hand is off in its own way, so that
+ * the intervals go by the effective number of differences (`effectiveShare`)
  */
-export function agreementOf({ n, sum, sumOfSquares }: Moments): Agreement | null {
+export function agreementOf({ n, sum, sumOfSquares }: Moments, byLearner: readonly Moments[] = []): Agreement | null {
   if (n < 3) return null;
   const bias = sum / n / 1000;
   const deviation = Math.sqrt(Math.max(0, (sumOfSquares - sum ** 2 / n) / (n - 1))) / 1000;
   const t = twoSidedT(0.95, n - 1);
+  const spread = clusterSpread(byLearner.map((own) => ({ sum: own.sum / 1000, size: own.n })));
+  // where all differences are the same there is nothing to be uncertain of
+  const counting = spread && deviation > 0 ? n * effectiveShare(spread, deviation ** 2 / n) : n;
   const around = (middle: number, error: number): Interval => ({ low: middle - t * error, high: middle + t * error });
   const reach = twoSidedZ(0.95) * deviation;
-  const biasInterval = around(bias, deviation / Math.sqrt(n));
-  const limitError = deviation * Math.sqrt(3 / n);
+  const biasInterval = around(bias, deviation / Math.sqrt(counting));
+  const limitError = deviation * Math.sqrt(3 / counting);
   return {
     n,
     bias,

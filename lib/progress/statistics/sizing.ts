@@ -11,18 +11,29 @@ export interface Sizing {
   readonly agreement: Agreement;
 }
 
-/** What is measured on a gauge, by kind of size: one hand reads depths one way, whatever the imperfection. */
-export function sizingByKind(types: TypeParts<"size">): Sizing[] {
+/**
+ * What is measured on a gauge, by kind of size: one hand reads depths one way, whatever the imperfection.
+ * @param byLearner the same learner by learner, where it is of several
+ */
+export function sizingByKind(types: TypeParts<"size">, byLearner: readonly TypeParts<"size">[] = []): Sizing[] {
+  const ofLearners = byLearner.map(momentsByKind);
+  return [...momentsByKind(types)].flatMap(([size, moments]) => {
+    const agreement = agreementOf(
+      moments,
+      ofLearners.map((kinds) => kinds.get(size) ?? NO_MOMENTS),
+    );
+    return agreement ? [{ size, agreement }] : [];
+  });
+}
+
+function momentsByKind(types: TypeParts<"size">): ReadonlyMap<SizeKind, Moments> {
   const kinds = new Map<SizeKind, Moments>();
   for (const type of IMPERFECTION_TYPES) {
     const { size } = imperfection(type);
     const tally = types[type];
     if (size && tally) kinds.set(size, addMoments(kinds.get(size) ?? NO_MOMENTS, tally.size));
   }
-  return [...kinds].flatMap(([size, moments]) => {
-    const agreement = agreementOf(moments);
-    return agreement ? [{ size, agreement }] : [];
-  });
+  return kinds;
 }
 
 /** How sizes of single types are measured, mm, catalogue order; types with fewer than three sizes are left out. */
@@ -48,12 +59,17 @@ export function placing(types: TypeTallies): Placing {
   return { start: all("start"), end: all("end"), across: all("across") };
 }
 
-/** How dimensions of whole pieces are measured, in each one's own unit; those with fewer than three values are left out. */
-export const dimensionSizing = ({
-  dimensions,
-}: Pick<PieceTally, "dimensions">): { readonly dimension: Dimension; readonly agreement: Agreement }[] =>
+/**
+ * How dimensions of whole pieces are measured, in each one's own unit; those with fewer than three values are left out.
+ * @param byLearner the same learner by learner, where it is of several
+ */
+export const dimensionSizing = (
+  { dimensions }: Pick<PieceTally, "dimensions">,
+  byLearner: readonly Pick<PieceTally, "dimensions">[] = [],
+): { readonly dimension: Dimension; readonly agreement: Agreement }[] =>
   DIMENSIONS.flatMap((dimension) => {
     const tally = dimensions[dimension];
-    const agreement = tally ? agreementOf(tally.difference) : null;
+    const own = byLearner.map((one) => one.dimensions[dimension]?.difference ?? NO_MOMENTS);
+    const agreement = tally ? agreementOf(tally.difference, own) : null;
     return agreement ? [{ dimension, agreement }] : [];
   });

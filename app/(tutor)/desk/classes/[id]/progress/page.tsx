@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { ConfusedFigure, MissedFigure } from "@/app/_progress/class/figures";
+import { CLASS_RANGE_NOTE } from "@/app/_progress/class/range-words";
 import { ReadyFigure } from "@/app/_progress/class/ready-figure";
 import { teachWords } from "@/app/_progress/class/teach-words";
 import { FalseCallRateFigure } from "@/app/_progress/false-calls-figure";
@@ -73,7 +74,7 @@ export default async function ClassProgressPage({ params }: PageProps<"/desk/cla
             </ul>
             <p className="mt-2 text-ink-2 text-sm">
               From {standing.pieces === 1 ? "one section" : `${standing.pieces} sections`} of practice and of released
-              sittings, with {standing.indications} imperfections on them.
+              sittings, with {standing.indications} imperfections on them. {CLASS_RANGE_NOTE}
             </p>
             {toSet.length > 0 && <SetAsPaper classId={id} toSet={toSet} set={setAsPaper} />}
           </section>

@@ -3,6 +3,7 @@ import { PaperFrame } from "@/app/_paper/paper-frame";
 import { PrintedBlocks } from "@/app/_paper/printed-blocks";
 import { classBlocks } from "@/app/_progress/class/class-blocks";
 import { PrintedHeatMap } from "@/app/_progress/class/printed-heat-map";
+import { CLASS_RANGE_NOTE } from "@/app/_progress/class/range-words";
 import { teachWords } from "@/app/_progress/class/teach-words";
 import { currentCaller, showRefusal } from "@/app/_server/session";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
@@ -36,6 +37,7 @@ export default async function ClassProgressPaperPage({ params }: PageProps<"/des
             facts: [
               ["As of", at],
               ["From", counted],
+              ["Ranges", CLASS_RANGE_NOTE],
               ["To teach next", teachWords(standing).join(" ")],
             ],
           },
