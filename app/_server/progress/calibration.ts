@@ -56,13 +56,13 @@ export async function makeCalibration(now: Date): Promise<Calibration> {
   const byLearner = new Map<string, string[]>();
   for (const { id, userId } of sections) byLearner.set(userId, [...(byLearner.get(userId) ?? []), id]);
   const rows: CalibrationRow[] = [];
-  for (const own of byLearner.values()) rows.push(...(await rowsOf(own)));
+  for (const [userId, own] of byLearner) rows.push(...(await rowsOf(userId, own)));
   const corrections = calibrate(rows);
   return { corrections, sections: sections.length, learners: byLearner.size, madeAt: now };
 }
 
 /** @param latestFirst ids of one learner's sections */
-async function rowsOf(latestFirst: readonly string[]): Promise<CalibrationRow[]> {
+async function rowsOf(userId: string, latestFirst: readonly string[]): Promise<CalibrationRow[]> {
   const ids = latestFirst.toReversed();
   const rows: CalibrationRow[] = [];
   let learner = NEW_LEARNER;
@@ -70,7 +70,7 @@ async function rowsOf(latestFirst: readonly string[]): Promise<CalibrationRow[]>
   for (let from = 0; from < ids.length; from += AT_ONCE) {
     const read = await readObservations(ids.slice(from, from + AT_ONCE));
     for (const { at, observations } of read.toSorted((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))) {
-      if (known >= TO_KNOW) rows.push(...calibrationRows(learner, observations));
+      if (known >= TO_KNOW) rows.push(...calibrationRows(userId, learner, observations));
       learner = afterSection(learner, observations, at);
       known++;
     }

@@ -1,11 +1,13 @@
 import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
-import { logistic } from "../../math";
 import type { SectionObservations } from "../observations/observation";
+import { fitShifts } from "./fit-shifts";
 import type { Learner } from "./learner";
 import { timesSeen } from "./skill";
 
-/** One imperfection that somebody of a known ability found or missed. */
+/** One imperfection that somebody found or missed. */
 export interface CalibrationRow {
+  /** Who, by a name that is the same for all of their rows. */
+  readonly learner: string;
   readonly type: ImperfectionType;
   /** What strikes the eye of it, mm. */
   readonly size: number;
@@ -19,11 +21,13 @@ export interface CalibrationRow {
 /**
  * What a section adds to the calibration. The learner is the one before it. Only the general skill counts: what all learners find
  * hard in a type shows in their standings with it, and has to go into its difficulty instead.
+ * @param name of the learner, as in all of their rows
  */
-export const calibrationRows = (learner: Learner, { truths }: SectionObservations): CalibrationRow[] =>
+export const calibrationRows = (name: string, learner: Learner, { truths }: SectionObservations): CalibrationRow[] =>
   truths
     .filter(({ neutral }) => !neutral)
     .map(({ type, eye, difficulty, found, placed }) => ({
+      learner: name,
       type,
       size: eye.value,
       ahead: learner.found.general.value - difficulty,
@@ -39,7 +43,7 @@ export interface Correction {
   readonly observations: number;
   /** How many of them were found. */
   readonly found: number;
-  /** To be added to the model's difficulty, logits: above 0 they are harder than it says. */
+  /** To be added to the model's difficulty, logits: above 0 they are harder, beside everything else, than it says. */
   readonly shift: number;
   /** Standard error of the shift. */
   readonly error: number;
@@ -71,15 +75,9 @@ export function shiftFor(
   return correction ? (correction.shift * LEARNED_BY) / (LEARNED_BY + timesSeen(found, type)) : 0;
 }
 
-/** How far shifts scatter before anything is known, and how little they may, logits; common practice, no source. */
-const SCATTER = { first: 0.5, least: 0.1 };
-const ROUNDS = 30;
-
 /**
- * Re-estimates difficulties by type and size from what learners found, drawn towards the model: each shift is the most probable one
- * under a normal prior about 0, whose scatter is that of all shifts together (empirical Bayes by expectation maximisation with a
- * normal approximation; penalised maximum likelihood, cf. B. Efron and C. Morris, J. Am. Stat. Assoc. 70, 1975). Few observations
- * move little. It says how difficulty is expected for later pieces; no mark ever depends on it.
+ * Re-estimates difficulties by type and size from what learners found, drawn towards the model (`fitShifts`). Few observations move
+ * little. It says how difficulty is expected for later pieces; no mark ever depends on it.
  */
 export function calibrate(rows: readonly CalibrationRow[]): Correction[] {
   const cells = new Map<string, CalibrationRow[]>();
@@ -90,13 +88,7 @@ export function calibrate(rows: readonly CalibrationRow[]): Correction[] {
     else cells.set(key, [row]);
   }
   const all = [...cells.values()];
-  let scatter = SCATTER.first;
-  let shifts = all.map((cell) => shiftOf(cell, scatter));
-  for (let round = 0; round < ROUNDS && all.length > 1; round++) {
-    const meanSquare = shifts.reduce((sum, { shift, error }) => sum + shift ** 2 + error ** 2, 0) / shifts.length;
-    scatter = Math.max(SCATTER.least, Math.sqrt(meanSquare));
-    shifts = all.map((cell) => shiftOf(cell, scatter));
-  }
+  const shifts = fitShifts(all);
   return all
     .map((cell, n) => ({
       type: cell[0].type,
@@ -106,23 +98,4 @@ export function calibrate(rows: readonly CalibrationRow[]): Correction[] {
       ...shifts[n],
     }))
     .sort((a, b) => IMPERFECTION_TYPES.indexOf(a.type) - IMPERFECTION_TYPES.indexOf(b.type) || a.step - b.step);
-}
-
-/** The most probable shift of one cell and its error, by Newton's method: the penalised likelihood is concave. */
-function shiftOf(cell: readonly CalibrationRow[], scatter: number): { shift: number; error: number } {
-  let shift = 0;
-  let information = 1 / scatter ** 2;
-  for (let n = 0; n < 50; n++) {
-    let gradient = -shift / scatter ** 2;
-    information = 1 / scatter ** 2;
-    for (const { ahead, placed } of cell) {
-      const p = logistic(ahead - shift);
-      gradient += p - placed;
-      information += p * (1 - p);
-    }
-    const move = Math.max(-1, Math.min(1, gradient / information));
-    shift += move;
-    if (Math.abs(move) < 1e-10) break;
-  }
-  return { shift, error: 1 / Math.sqrt(information) };
 }

@@ -26,7 +26,8 @@ function finds(seed: string, perCell: number, shiftOf: (type: ImperfectionType, 
       Array.from({ length: 1 + random.integer(2 * perCell) }, (): CalibrationRow => {
         const ahead = random.normal(1, 1);
         const found = random.chance(logistic(ahead - shiftOf(type, size)));
-        return { type, size, ahead, found, placed: Number(found) };
+        const learner = `${random.integer(20)}`;
+        return { learner, type, size, ahead, found, placed: Number(found) };
       }),
     ),
   );
@@ -81,23 +82,91 @@ describe("difficulties from what was found", () => {
   });
 
   test("three misses move little, forty move much, and missing means harder", () => {
+    // beside much else, some of it harder and some of it easier
+    const else_: CalibrationRow[] = Array.from({ length: 400 }, (_, n) => {
+      const type = typesOf(12)[n % 12];
+      return { learner: `${n % 4}`, type, size: 1, ahead: 0, found: true, placed: 0.3 + (0.4 * (n % 12)) / 11 };
+    });
     const missed = (count: number): CalibrationRow[] =>
-      Array.from({ length: count }, () => ({ type: "overlap", size: 1, ahead: 1, found: false, placed: 0 }));
-    const [few] = calibrate(missed(3));
-    const [many] = calibrate(missed(40));
+      Array.from({ length: count }, (_, n) => {
+        return { learner: `${n % 4}`, type: "overlap", size: 1, ahead: 1, found: false, placed: 0 };
+      });
+    const overlap = (count: number) =>
+      calibrate([...else_, ...missed(count)]).find(({ type }) => type === "overlap") ?? expect.fail("no overlap");
+    const [few, many] = [overlap(3), overlap(40)];
     expect(few).toMatchObject({ type: "overlap", step: 0, observations: 3 });
     expect(few.shift).toBeGreaterThan(0);
     expect(few.shift).toBeLessThan(0.7);
     expect(many.shift).toBeGreaterThan(1.2);
-    expect(many.error).toBeLessThan(few.error);
+    expect(few.shift).toBeLessThan(1.96 * few.error);
+    expect(many.shift).toBeGreaterThan(1.96 * many.error);
     expect(calibrate([])).toEqual([]);
   });
 
   test("count how far something was placed, as the skills do that they are held against", () => {
-    const half: CalibrationRow = { type: "overlap", size: 1, ahead: 0, found: true, placed: 0.5 };
-    const [{ shift, found }] = calibrate([half, half]);
-    expect(shift).toBeCloseTo(0);
-    expect(found).toBe(2);
+    const one: CalibrationRow = { learner: "a", type: "overlap", size: 1, ahead: 0, found: true, placed: 1 };
+    const half: CalibrationRow = { ...one, type: "spatter", placed: 0.5 };
+    const [overlap, spatter] = calibrate([one, half, one, half]);
+    expect([overlap.found, spatter.found]).toEqual([2, 2]);
+    expect(spatter.shift).toBeGreaterThan(overlap.shift);
+  });
+});
+
+describe("difficulties beside each other", () => {
+  const TYPES = typesOf(12);
+  const EASY = TYPES.slice(0, 3);
+  /** Rows of a class whose learners are taken in as they practise; they get better, and may be better at all that they practise. */
+  const rowsOf = (
+    name: string,
+    of: { learners: number; types: readonly ImperfectionType[]; general: number; ahead: number; better: number },
+    harder: (type: ImperfectionType) => number,
+  ): CalibrationRow[] =>
+    Array.from({ length: of.learners }, (_, person) => {
+      const random = randomStream(`${name} ${person}`);
+      const general = random.normal(of.general, 0.7);
+      let learner = NEW_LEARNER;
+      return Array.from({ length: 30 }, (_, piece) => {
+        const truths = Array.from({ length: 6 }, (_, n) => {
+          const type = random.pick(of.types);
+          const difficulty = random.normal(-of.ahead, 0.7);
+          const found = random.chance(logistic(general + of.better * piece - difficulty - harder(type)));
+          return truthOf({ truthId: `${n}`, type, difficulty, found, placed: Number(found) });
+        });
+        const observed = observedOf(truths);
+        const rows = piece < 3 ? [] : calibrationRows(`${name} ${person}`, learner, observed);
+        learner = afterSection(learner, observed, piece);
+        return rows;
+      });
+    }).flat(2);
+  const everything = { learners: 10, types: TYPES, general: 0.8, ahead: 0, better: 0 };
+  const easyOnly = { learners: 40, types: EASY, general: 1.5, ahead: 1, better: 0.03 };
+  const meanOf = (corrections: ReturnType<typeof calibrate>, types: readonly ImperfectionType[]) => {
+    const own = corrections.filter(({ type }) => types.includes(type));
+    return own.reduce((sum, { shift }) => sum + shift, 0) / own.length;
+  };
+
+  test("a class that only practised what is easy, and gets better, makes nothing easier and nothing else harder", () => {
+    const right = () => 0;
+    const corrections = calibrate([...rowsOf("all", everything, right), ...rowsOf("easy", easyOnly, right)]);
+    expect(Math.abs(meanOf(corrections, EASY))).toBeLessThan(0.1);
+    expect(Math.abs(meanOf(corrections, TYPES.slice(3)))).toBeLessThan(0.05);
+    expect(corrections.filter(({ shift, error }) => Math.abs(shift) > 1.96 * error).length).toBeLessThan(2);
+    // and by itself it says nothing but how these three are beside each other
+    const alone = calibrate(rowsOf("easy", easyOnly, right));
+    expect(meanOf(alone, EASY)).toBeCloseTo(0, 6);
+    expect(alone.every(({ shift, error }) => Math.abs(shift) < 2 * error)).toBe(true);
+  });
+
+  test("what is harder beside the rest still comes out, for either class", () => {
+    const harder = (type: ImperfectionType) => (type === EASY[0] ? 1 : 0);
+    const corrections = calibrate([...rowsOf("all", everything, harder), ...rowsOf("easy", easyOnly, harder)]);
+    const shiftOfType = (type: ImperfectionType) => corrections.find((one) => one.type === type)?.shift ?? Number.NaN;
+    // one of twelve is harder by 1, which is 11/12 beside the mean and -1/12 for the others
+    // less what is drawn to 0, and what is lost since skills are known with an error
+    expect(shiftOfType(EASY[0])).toBeGreaterThan(0.6);
+    expect(shiftOfType(EASY[0])).toBeLessThan(1.05);
+    for (const type of EASY.slice(1)) expect(Math.abs(shiftOfType(type) + 1 / 12)).toBeLessThan(0.15);
+    expect(corrections.reduce((sum, { shift }) => sum + shift, 0)).toBeCloseTo(0, 6);
   });
 });
 
@@ -122,7 +191,7 @@ describe("what everybody finds harder than the model says", () => {
         return truthOf({ truthId: `${n}`, type, difficulty, found, placed: Number(found) });
       });
       const observed = observedOf(truths);
-      if (piece >= 3) rows.push(...calibrationRows(learner, observed));
+      if (piece >= 3) rows.push(...calibrationRows(`${person}`, learner, observed));
       learner = afterSection(learner, observed, piece);
     }
   }
