@@ -12,7 +12,7 @@ import { asmeB313, GROOVE_WELDS } from "./sets/asme-b31-3";
 import { awsD11, LOADINGS, type Stress } from "./sets/aws-d1-1";
 import { BUILT_IN_CRITERIA } from "./sets/built-in";
 import { iso5817 } from "./sets/iso5817";
-import { QUALITY_LEVELS } from "./sets/iso5817-table";
+import { QUALITY_LEVELS } from "./sets/iso5817-rows/level-row";
 import { mostOn, SHORT_IMPERFECTION, type SumRule } from "./sum-rule";
 import { QUANTITIES, type Quantity, SYMBOLS, type SymbolName, type SymbolValues } from "./symbols";
 

@@ -56,7 +56,7 @@ export {
   severalInOneSection,
 } from "./sets/iso5817";
 export { CHANGES_2023, type EditionChange, PENETRATION_READINGS, type PenetrationReading } from "./sets/iso5817-2023";
-export { type LevelRow, QUALITY_LEVELS, type QualityLevel } from "./sets/iso5817-table";
+export { type LevelRow, QUALITY_LEVELS, type QualityLevel } from "./sets/iso5817-rows/level-row";
 export { describeSumRule, mostOn, SHORT_IMPERFECTION, type SumRule, sumRuleSchema } from "./sum-rule";
 export {
   LENGTHS,

@@ -5,7 +5,7 @@ import { awsD11, LOADINGS, STRESSES } from "./aws-d1-1";
 import { EXECUTION_CLASSES, en1090 } from "./en1090-2";
 import { ISO_5817_EDITIONS, iso5817 } from "./iso5817";
 import { PENETRATION_READINGS } from "./iso5817-2023";
-import { QUALITY_LEVELS } from "./iso5817-table";
+import { QUALITY_LEVELS } from "./iso5817-rows/level-row";
 
 /** Every built-in set, ISO 5817:2014 first. What is from memory or unresolved stands in sets of its own id. */
 export const BUILT_IN_CRITERIA: readonly Criteria[] = [

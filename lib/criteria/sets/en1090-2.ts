@@ -1,6 +1,6 @@
 import type { Criteria } from "../criteria";
 import { atLevel, iso5817Rows } from "./iso5817";
-import type { QualityLevel } from "./iso5817-table";
+import type { QualityLevel } from "./iso5817-rows/level-row";
 import { PERMITTED } from "./limits";
 
 /** Execution classes of EN 1090-2. */

@@ -1,5 +1,5 @@
 import type { Formula } from "../formula";
-import type { LevelRow } from "./iso5817-table";
+import type { LevelRow } from "./iso5817-rows/level-row";
 import { atMost } from "./limits";
 
 /** One difference of the 2023 edition against that of 2014. */

@@ -1,6 +1,8 @@
 import type { Criteria, Criterion, SectionRule } from "../criteria";
 import { type PenetrationReading, rowsOf2023 } from "./iso5817-2023";
-import { ISO_5817_ROWS, ISO_5817_SEVERAL, type LevelRow, type QualityLevel } from "./iso5817-table";
+import type { LevelRow, QualityLevel } from "./iso5817-rows/level-row";
+import { ISO_5817_SEVERAL } from "./iso5817-rows/several";
+import { ISO_5817_ROWS } from "./iso5817-table";
 
 export const ISO_5817_EDITIONS = [2014, 2023] as const;
 export type Iso5817Edition = (typeof ISO_5817_EDITIONS)[number];
