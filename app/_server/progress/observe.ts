@@ -6,7 +6,8 @@ import { clockOf, type SectionRun, type Sitting } from "@/lib/sittings";
 import { seenItems, type Truth } from "@/lib/specimen";
 import { type HandedInPractice, readHandedInPractice } from "@/prisma/stores/practices";
 import type { ObservableAttempt } from "@/prisma/stores/progress";
-import { readRunPlace, readSitting } from "@/prisma/stores/sittings";
+import { readRunPlace } from "@/prisma/stores/section-runs";
+import { readSitting } from "@/prisma/stores/sittings";
 
 /** What a marked section tells of its learner. */
 export const observe = (

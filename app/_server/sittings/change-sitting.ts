@@ -9,13 +9,8 @@ import {
   whyShut,
 } from "@/lib/sittings";
 import type { AuditEntry } from "@/prisma/stores/audit";
-import {
-  type NewRun,
-  readSitting,
-  type SittingChange,
-  type StoredSitting,
-  storeChange,
-} from "@/prisma/stores/sittings";
+import { type NewRun, type SittingChange, storeChange } from "@/prisma/stores/sitting-changes";
+import { readSitting, type StoredSitting } from "@/prisma/stores/sittings";
 import { type Refusal, type RefusalCode, refuse } from "../refusal";
 
 /** What a step makes of a sitting, and what is written with it. */

@@ -1,5 +1,6 @@
 import { isOpen } from "@/lib/sittings";
-import { listStandingRuns, readSitting, type StandingRun, type StoredRun } from "@/prisma/stores/sittings";
+import { listStandingRuns, type StandingRun } from "@/prisma/stores/section-runs";
+import { readSitting, type StoredRun } from "@/prisma/stores/sittings";
 import { byClock } from "./change-sitting";
 
 /** The sitting in which a learner has a section with a closed book open just now, or null. */

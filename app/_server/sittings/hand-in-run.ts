@@ -1,5 +1,5 @@
 import type { SectionRun } from "@/lib/sittings";
-import { readRunPlace } from "@/prisma/stores/sittings";
+import { readRunPlace } from "@/prisma/stores/section-runs";
 import { refuse } from "../refusal";
 import { changeSitting, runStep, whyMarked } from "./change-sitting";
 import { markClosedRuns } from "./mark-closed-runs";

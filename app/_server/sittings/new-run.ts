@@ -1,7 +1,7 @@
 import { JOINT_OF, type Section } from "@/lib/results";
 import { newRun, type Paper, type PaperSection } from "@/lib/sittings";
 import type { WholePaperVersion } from "@/prisma/stores/papers";
-import type { NewRun } from "@/prisma/stores/sittings";
+import type { NewRun } from "@/prisma/stores/sitting-changes";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { randomId } from "../random-id";
 

@@ -2,7 +2,7 @@ import type { WritingWindow } from "@/lib/practice";
 import type { Report } from "@/lib/report";
 import type { SectionRun } from "@/lib/sittings";
 import { notePresence } from "@/prisma/stores/presences";
-import { readRunPlace } from "@/prisma/stores/sittings";
+import { readRunPlace } from "@/prisma/stores/section-runs";
 import { refuse } from "../refusal";
 import { changeSitting, runStep, whyMarked } from "./change-sitting";
 

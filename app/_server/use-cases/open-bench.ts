@@ -1,7 +1,8 @@
 import { asked } from "@/lib/questions";
 import { whyShut } from "@/lib/sittings";
 import { readQuestions } from "@/prisma/stores/practices";
-import { readRunPlace, readSitting } from "@/prisma/stores/sittings";
+import { readRunPlace } from "@/prisma/stores/section-runs";
+import { readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";

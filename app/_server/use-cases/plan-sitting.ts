@@ -4,7 +4,7 @@ import { SECTIONS, type Section } from "@/lib/results";
 import { courseRule, newSitting, nextFor, type Paper } from "@/lib/sittings";
 import { listMembers } from "@/prisma/stores/classes";
 import { readPaper, takePaperVersion } from "@/prisma/stores/papers";
-import { createSitting } from "@/prisma/stores/sittings";
+import { createSitting } from "@/prisma/stores/sitting-changes";
 import type { Caller } from "../caller";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { problemsByField } from "../input-problem";

@@ -1,7 +1,7 @@
 import { packTrail } from "@/lib/trail";
 import { readPerson } from "@/prisma/stores/people";
 import { readHandedInPractice } from "@/prisma/stores/practices";
-import { readRunPlace } from "@/prisma/stores/sittings";
+import { readRunPlace } from "@/prisma/stores/section-runs";
 import { readViewTrail } from "@/prisma/stores/view-trails";
 import type { Caller } from "../caller";
 import { whyChosen } from "../next/why-chosen";

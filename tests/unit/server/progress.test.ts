@@ -21,7 +21,8 @@ import {
   readTallyState,
   storeBuilt,
 } from "@/prisma/stores/progress";
-import { readSitting, storeChange } from "@/prisma/stores/sittings";
+import { storeChange } from "@/prisma/stores/sitting-changes";
+import { readSitting } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, must, openRoom, type Room, save, started } from "./sitting-room";
 import { CAP_ONLY, NOW, openPractice, openTestWorkshop } from "./workshop";

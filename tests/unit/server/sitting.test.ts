@@ -17,7 +17,8 @@ import { readMarkSheet } from "@/app/_server/use-cases/read-mark-sheet";
 import { saveReport } from "@/app/_server/use-cases/save-report";
 import { followClock, readClock, startSection, takeOver } from "@/app/_server/use-cases/start-section";
 import { readPractice } from "@/prisma/stores/practices";
-import { readSitting, storeChange } from "@/prisma/stores/sittings";
+import { storeChange } from "@/prisma/stores/sitting-changes";
+import { readSitting } from "@/prisma/stores/sittings";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { begunSitting, moment, must, openRoom, plannedSitting, runOf, save, started, WINDOW } from "./sitting-room";
 
