@@ -1,7 +1,7 @@
 import { countingMark } from "@/lib/practice";
 import { type ClassResult, PRACTICE } from "@/lib/printing";
 import type { Person } from "@/lib/workshop";
-import type { MarkedPractice } from "@/prisma/stores/practices";
+import type { MarkedPractice } from "@/prisma/stores/marks";
 import { type SatByLearner, workOf } from "./sittings/sat-sections";
 
 /** A result with the practice that holds its mark sheet. */

@@ -1,34 +1,26 @@
 import type { Criteria } from "@/lib/criteria";
-import type { Book, ListedPractice, Practice, SectionMark, WritingWindow } from "@/lib/practice";
+import type { Book, ListedPractice, Practice, SectionMark } from "@/lib/practice";
 import { OBSERVATION_VERSION, type SectionObservations } from "@/lib/progress";
-import type { Question } from "@/lib/questions";
-import { EMPTY_REPORT, type Report } from "@/lib/report";
-import { MARKED_SECTIONS, type MarkedSection, type Section, type SectionResult } from "@/lib/results";
+import { EMPTY_REPORT } from "@/lib/report";
+import { MARKED_SECTIONS, type Section, type SectionResult } from "@/lib/results";
 import type { ReviewAct } from "@/lib/review";
 import type { Truth } from "@/lib/specimen";
 import { database, PATIENCE } from "../client";
-import {
-  questionsColumn,
-  reportColumn,
-  resultColumn,
-  reviewContentColumn,
-  sentencingCriteriaColumn,
-  truthColumn,
-} from "../columns";
+import { reportColumn, resultColumn, reviewContentColumn, sentencingCriteriaColumn, truthColumn } from "../columns";
 import { Prisma } from "../generated/client/client";
 import type { AttemptModel, PracticeModel, ReviewActModel } from "../generated/client/models";
 import { observationsColumn } from "../progress-columns";
 import { countSections } from "../tallies";
 import { queueCounted } from "../xapi-outbox";
 
-const withAttempts = { attempts: { omit: { result: true } } } as const;
+export const withAttempts = { attempts: { omit: { result: true } } } as const;
 const withRun = { ...withAttempts, run: { select: { id: true } } } as const;
 /** A section of a sitting that was opened again meanwhile is not marked. */
 const closedRunOrNone: Prisma.PracticeWhereInput = {
   OR: [{ run: { is: null } }, { run: { is: { state: { in: ["handedIn", "expired"] } } } }],
 };
 /** Outside any sitting: what a learner does for practice. */
-const forPractice = { run: { is: null } } as const;
+export const forPractice = { run: { is: null } } as const;
 
 export interface PracticeToCreate {
   readonly id: string;
@@ -127,54 +119,6 @@ export async function replaceSpecimen(ids: readonly string[], from: string, to: 
   });
 }
 
-export interface Save {
-  readonly sequence: number;
-  readonly report: Report;
-  readonly savedAt: Date;
-  readonly window?: WritingWindow;
-  /** When the report was closed, as far as is known; null where it was not. */
-  readonly reportClosedAt: Date | null;
-}
-
-/**
- * Stores a report under its number, unless a newer one is there, or one that its window has not seen, or the report was closed
- * meanwhile, or the practice is handed in: then false.
- */
-export async function saveReport(id: string, save: Save): Promise<boolean> {
-  const { sequence, report, savedAt, window, reportClosedAt } = save;
-  const hasSeen = window && { OR: [{ sequence: { lte: window.base } }, { windowId: window.id }] };
-  const { count } = await database().practice.updateMany({
-    where: { id, state: "open", reportClosedAt, sequence: { lt: sequence }, ...hasSeen },
-    data: { sequence, savedAt, report: reportColumn.write(report), windowId: window?.id ?? null },
-  });
-  return count === 1;
-}
-
-/** What closes a report: the questions that follow, and the number of the save that it stands with. */
-export interface ReportClosing {
-  readonly sequence: number;
-  readonly questions: readonly Question[];
-  readonly reportClosedAt: Date;
-}
-
-/** Closes a report for good, with its questions; false if it is closed or handed in already, or was saved again meanwhile. */
-export async function closeReport(
-  id: string,
-  { sequence, questions, reportClosedAt }: ReportClosing,
-): Promise<boolean> {
-  const { count } = await database().practice.updateMany({
-    where: { id, state: "open", reportClosedAt: null, sequence },
-    data: { reportClosedAt, questions: questionsColumn.write([...questions]) },
-  });
-  return count === 1;
-}
-
-/** The questions of a practice with their keys, for nobody but the server; none before its report is closed. */
-export async function readQuestions(id: string): Promise<readonly Question[]> {
-  const row = await database().practice.findUnique({ where: { id }, select: { questions: true } });
-  return row?.questions ? questionsColumn.read(row.questions) : [];
-}
-
 export interface HandIn {
   readonly id: string;
   /** Number of the save that was marked, and when the report was closed: if either changed meanwhile, nothing is handed in. */
@@ -267,81 +211,6 @@ export async function readHandedInPractice(id: string): Promise<HandedInPractice
   };
 }
 
-/** One marked section with its account and what tutors said to it, and without piece and report. */
-export interface SectionAccount {
-  readonly practiceId: string;
-  readonly mark: SectionMark;
-  readonly result: SectionResult;
-  readonly acts: readonly ReviewAct[];
-}
-
-/** The accounts of one kind of section in these practices, in the order of their hand-in. */
-export async function listAccounts(
-  practiceIds: readonly string[],
-  section: MarkedSection,
-): Promise<readonly SectionAccount[]> {
-  const rows = await database().attempt.findMany({
-    where: { practiceId: { in: [...practiceIds] }, section },
-    orderBy: [{ handedInAt: "asc" }, { id: "asc" }],
-    include: { reviewActs: { orderBy: { id: "asc" } } },
-  });
-  return rows.map((row) => ({
-    practiceId: row.practiceId,
-    mark: markOf(row),
-    result: resultColumn.read(row.result),
-    acts: row.reviewActs.map(reviewActOf),
-  }));
-}
-
-/** The latest handed-in practices of these people outside sittings, of one section. */
-export async function listLatestPractices(
-  userIds: readonly string[],
-  section: Section,
-  atMost: number,
-): Promise<readonly string[]> {
-  const rows = await database().practice.findMany({
-    where: { userId: { in: [...userIds] }, section, state: "handedIn", ...forPractice },
-    orderBy: [{ handedInAt: "desc" }, { id: "asc" }],
-    take: atMost,
-    select: { id: true },
-  });
-  return rows.map(({ id }) => id);
-}
-
-/** A handed-in practice without its report. */
-export type MarkedPractice = Pick<Practice, "id" | "userId" | "marks"> & { readonly handedInAt: Date };
-
-export interface LearnerRecord {
-  readonly openCount: number;
-  /** The latest first. */
-  readonly handedIn: readonly MarkedPractice[];
-}
-
-/** Everybody's marks and how much they have unfinished outside sittings, by person. */
-export async function listMarksByLearner(): Promise<ReadonlyMap<string, LearnerRecord>> {
-  const db = database();
-  const [openCounts, rows] = await Promise.all([
-    db.practice.groupBy({ by: ["userId"], where: { state: "open", ...forPractice }, _count: true }),
-    db.practice.findMany({
-      where: { state: "handedIn", ...forPractice },
-      orderBy: { handedInAt: "desc" },
-      select: { id: true, userId: true, handedInAt: true, ...withAttempts },
-    }),
-  ]);
-  const people = new Set([...openCounts, ...rows].map(({ userId }) => userId));
-  return new Map(
-    Array.from(people, (person) => [
-      person,
-      {
-        openCount: openCounts.find(({ userId }) => userId === person)?._count ?? 0,
-        handedIn: rows.flatMap(({ id, userId, handedInAt, attempts }) =>
-          userId === person && handedInAt ? [{ id, userId, handedInAt, marks: marksOf(attempts) }] : [],
-        ),
-      },
-    ]),
-  );
-}
-
 type ListedRow = Omit<PracticeModel, "truth" | "criteria" | "questions"> & {
   readonly attempts: readonly Omit<AttemptModel, "result">[];
   readonly run: { readonly id: string } | null;
@@ -388,7 +257,7 @@ function inOrder<Row extends Pick<AttemptModel, "section">>(attempts: readonly R
 /** The marks of a practice, in the order of sections. */
 export const marksOf = (attempts: ListedRow["attempts"]): readonly SectionMark[] => inOrder(attempts).map(markOf);
 
-function markOf({
+export function markOf({
   section,
   passMark,
   markThousandths,

@@ -1,5 +1,5 @@
 import type { ClassGroup } from "@/lib/classes";
-import type { LearnerRecord } from "@/prisma/stores/practices";
+import type { LearnerRecord } from "@/prisma/stores/marks";
 
 const NAMES_SHOWN = 6;
 

@@ -1,7 +1,7 @@
 import type { Practice } from "@/lib/practice";
 import { asked } from "@/lib/questions";
 import type { SectionRun } from "@/lib/sittings";
-import { readQuestions } from "@/prisma/stores/practices";
+import { readQuestions } from "@/prisma/stores/report-saves";
 import { readRunPlace } from "@/prisma/stores/section-runs";
 import { readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";

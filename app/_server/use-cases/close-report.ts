@@ -1,6 +1,6 @@
 import type { Practice } from "@/lib/practice";
 import { asked } from "@/lib/questions";
-import { readQuestions, closeReport as storeClosing } from "@/prisma/stores/practices";
+import { readQuestions, closeReport as storeClosing } from "@/prisma/stores/report-saves";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { Caller } from "../caller";
 import { freshQuestions } from "../draw-questions";

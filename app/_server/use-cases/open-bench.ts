@@ -1,6 +1,6 @@
 import { asked } from "@/lib/questions";
 import { whyShut } from "@/lib/sittings";
-import { readQuestions } from "@/prisma/stores/practices";
+import { readQuestions } from "@/prisma/stores/report-saves";
 import { readRunPlace } from "@/prisma/stores/section-runs";
 import { readSitting } from "@/prisma/stores/sittings";
 import { readTruth } from "@/prisma/stores/specimens";

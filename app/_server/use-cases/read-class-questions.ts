@@ -3,7 +3,7 @@ import { analyseSection, itemsOf } from "@/lib/progress";
 import { SECTIONS, type Section, shownMark } from "@/lib/results";
 import { listMembers } from "@/prisma/stores/classes";
 import { readPooledAnswers } from "@/prisma/stores/erasure";
-import { listAccounts, listLatestPractices } from "@/prisma/stores/practices";
+import { listAccounts, listLatestPractices } from "@/prisma/stores/marks";
 import type { Caller } from "../caller";
 import { requireOwnClass } from "../permissions";
 import { satInClass } from "../sittings/sat-sections";

@@ -1,6 +1,6 @@
 import { listClassesOf, listMembers } from "@/prisma/stores/classes";
+import { listMarksByLearner } from "@/prisma/stores/marks";
 import { listPeople } from "@/prisma/stores/people";
-import { listMarksByLearner } from "@/prisma/stores/practices";
 import type { Caller } from "../caller";
 import { requireOwnClass } from "../permissions";
 

@@ -1,7 +1,7 @@
 import { listClassesOf } from "@/prisma/stores/classes";
 import { listErasureRequests } from "@/prisma/stores/erasure";
+import { listMarksByLearner } from "@/prisma/stores/marks";
 import { listLearnersOf, listLearnersWithoutClass, listPeople } from "@/prisma/stores/people";
-import { listMarksByLearner } from "@/prisma/stores/practices";
 import { readWorkshop } from "@/prisma/stores/workshops";
 import type { Caller } from "../caller";
 import { requireTutor } from "../permissions";

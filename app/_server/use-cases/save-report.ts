@@ -3,7 +3,7 @@ import { answerSave, type Practice } from "@/lib/practice";
 import { REPORT_SCHEMAS, type Report } from "@/lib/report";
 import { JOINT_OF } from "@/lib/results";
 import type { JointKind } from "@/lib/weld";
-import { readQuestions, saveReport as storeReport } from "@/prisma/stores/practices";
+import { readQuestions, saveReport as storeReport } from "@/prisma/stores/report-saves";
 import type { Caller } from "../caller";
 import { describeProblem, type InputProblem } from "../input-problem";
 import { requireOwnPractice } from "../permissions";

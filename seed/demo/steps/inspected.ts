@@ -1,6 +1,6 @@
 import type { Practice } from "@/lib/practice";
 import type { Report } from "@/lib/report";
-import { readQuestions } from "@/prisma/stores/practices";
+import { readQuestions } from "@/prisma/stores/report-saves";
 import { readTruth } from "@/prisma/stores/specimens";
 import type { DemoLearner } from "../classes";
 import { daysBetween } from "../days";

@@ -8,7 +8,8 @@ import { storedResultSchema } from "@/lib/results";
 import { linesOf } from "@/lib/review";
 import { defaultPaper } from "@/lib/sittings";
 import { database } from "@/prisma/client";
-import { readHandedInPractice, readPractice, readQuestions } from "@/prisma/stores/practices";
+import { readHandedInPractice, readPractice } from "@/prisma/stores/practices";
+import { readQuestions } from "@/prisma/stores/report-saves";
 import { begunSitting, must, openRoom, type Room, runOf, save, started, WINDOW } from "./sitting-room";
 import { CAP_ONLY } from "./workshop";
 
