@@ -3,7 +3,8 @@ import type { ClassStanding } from "@/lib/progress";
 import { Figure } from "../figure";
 import { inPercent } from "../found-figures";
 import { HeatLegend } from "./heat-legend";
-import { HeatMap } from "./heat-map";
+import { HeatMap, type HeatRow } from "./heat-map";
+import { rangeWords } from "./range-words";
 import type { SetAsPaper } from "./set-row-as-paper";
 
 interface MissedFigureProps {
@@ -51,11 +52,21 @@ export function MissedFigure({ classId, learners, missed, setAsPaper }: MissedFi
         ]),
       }}
     >
-      <HeatMap classId={classId} learners={learners} missed={missed} setAsPaper={setAsPaper} />
+      <HeatMap classId={classId} learners={learners} rows={missed.map(rowOf)} setAsPaper={setAsPaper} />
       <HeatLegend />
     </Figure>
   );
 }
+
+const rowOf = ({ type, found, judged, belowHalf, byLearner }: MissedFigureProps["missed"][number]): HeatRow => ({
+  type,
+  found: found.count,
+  of: found.of,
+  range: rangeWords(found),
+  judged,
+  belowHalf,
+  cells: byLearner.map((cell) => cell && [cell.found, cell.total]),
+});
 
 /** Two columns for each learner; of the same name, they are told apart by their number in the class. */
 const namesOf = (learners: MissedFigureProps["learners"]): string[] =>

@@ -40,7 +40,7 @@ export function PrintedHeatMap({ learners, missed }: PrintedHeatMapProps) {
                   {imperfection(type).name} {imperfection(type).number}
                 </th>
                 <PrintedCell cell={{ found: found.count, total: found.of }} range={rangeWords(found)} />
-                <td>{judged === 0 ? "" : `${belowHalf} of ${judged}`}</td>
+                <td className="whitespace-nowrap">{judged === 0 ? "" : `${belowHalf} of ${judged}`}</td>
                 {byLearner.slice(start, start + ACROSS).map((cell, n) => (
                   <PrintedCell key={learners[start + n].id} cell={cell} />
                 ))}

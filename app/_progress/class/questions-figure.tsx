@@ -81,9 +81,9 @@ function Question({ analysed }: { readonly analysed: AnalysedItem }) {
       {annulled > 0 && (
         <p className="mt-1 border-ink-2 border-l-4 bg-paper-2 px-3 py-1">
           <span className="font-semibold">Annulled</span>
-          {annulled === asked ? " by a tutor." : ` by a tutor for ${annulled} of the ${asked} who were asked it.`} What
-          these answered stands here as they gave it. It counts for none of their marks, for nobody&apos;s share of
-          right answers beside other questions, and not for how sure a mark is.
+          {annulled === asked ? " by a tutor." : ` by a tutor for ${annulled} of the ${asked} who were asked it.`} The
+          answers stand here as they were given. Nobody loses marks by it, it is not counted beside other questions, and
+          how sure a mark is goes by the marks without it.
         </p>
       )}
       {analysed.suspicions.map((suspicion) => (

@@ -47,9 +47,9 @@ export default async function DifficultyPage() {
               </p>
             )}
             <p className="mt-1">
-              Figures are beside each other: whoever finds more, or less, of everything is better, or less good, and
-              makes nothing easier or harder. Each figure is drawn towards what was expected, the less there is the
-              more. Expected is an estimate of our own, common practice, no source.
+              Each figure says how hard something is beside the rest: a learner who finds more of everything is better,
+              and makes nothing easier. It is drawn towards what was expected, the less there is the more. Expected is
+              an estimate of our own, common practice, no source.
             </p>
           </>
         }
