@@ -110,7 +110,7 @@ export const RULE_CHAPTERS: readonly RuleChapter[] = [
   {
     title: "When a tutor changes a mark",
     paragraphs: [
-      "In a sitting a tutor may overrule a line: give it any number of marks from none to what it is worth, or take the price of a false call back. The computed mark stays beside it, and your mark sheet says who changed what, when and why. It can be taken back, with a reason as well.",
+      "In a sitting a tutor may overrule a line: give it any number of marks from none to what it is worth, or take the price of a false call back. The computed mark stays beside it, and your mark sheet says who changed what, when and why. It can be taken back, with a reason as well. Your progress follows: there a line that was given in full counts as right and one that was given nothing as wrong.",
       "A question that turns out to be faulty can be annulled. It then counts as if it had not been asked, and its marks are shared out equally among the other questions of your section; where none is left they are given in full. Nobody loses by it: if you had answered it by its key, it keeps its marks.",
       "Where a section was marked under an older version of this rule, a tutor may have it marked again under the present one. Both marks are kept, each with its version, and the tutor says which counts, and why.",
       "Whether you pass, and what you have to sit again, goes by the reviewed mark from the moment it is changed, also after the marks were released. What you have sat meanwhile is kept.",
