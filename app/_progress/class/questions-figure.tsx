@@ -83,7 +83,7 @@ function Question({ analysed }: { readonly analysed: AnalysedItem }) {
           <span className="font-semibold">Annulled</span>
           {annulled === asked ? " by a tutor." : ` by a tutor for ${annulled} of the ${asked} who were asked it.`} The
           answers stand here as they were given. Nobody loses marks by it, it is not counted beside other questions, and
-          how sure a mark is goes by the marks without it.
+          how sure a mark is goes by the marks as they count now.
         </p>
       )}
       {analysed.suspicions.map((suspicion) => (
