@@ -108,7 +108,8 @@ function addOctave(
     { length: cellsX * cellsY },
     (_, n) => hash(n % cellsX, Math.floor(n / cellsX), seed) & (DIRECTIONS - 1),
   );
-  const scale = amplitude * SCALE_2;
+  const slopesX = Float64Array.from(directions, (direction) => GRADIENT_X[direction] * amplitude * SCALE_2);
+  const slopesY = Float64Array.from(directions, (direction) => GRADIENT_Y[direction] * amplitude * SCALE_2);
   for (let j = 0, k = 0; j < rows; j++) {
     const y = ((j + 0.5) / perMm) * (cellsY / height);
     for (let i = 0; i < columns; i++, k++) {
@@ -117,17 +118,17 @@ function addOctave(
       const v = a * y - b * x;
       const iu = Math.floor(u);
       const iv = Math.floor(v);
+      const du = u - iu;
+      const dv = v - iv;
       const left = wrapped(iu, cellsX);
       const right = left + 1 === cellsX ? 0 : left + 1;
       const near = wrapped(iv, cellsY) * cellsX;
       const far = wrapped(iv + 1, cellsY) * cellsX;
-      const du = u - iu;
-      const dv = v - iv;
-      const corner = (at: number, x: number, y: number) =>
-        GRADIENT_X[directions[at]] * x + GRADIENT_Y[directions[at]] * y;
-      const nearSide = between(corner(near + left, du, dv), corner(near + right, du - 1, dv), du);
-      const farSide = between(corner(far + left, du, dv - 1), corner(far + right, du - 1, dv - 1), du);
-      values[k] += scale * between(nearSide, farSide, dv);
+      const nearLeft = slopesX[near + left] * du + slopesY[near + left] * dv;
+      const nearRight = slopesX[near + right] * (du - 1) + slopesY[near + right] * dv;
+      const farLeft = slopesX[far + left] * du + slopesY[far + left] * (dv - 1);
+      const farRight = slopesX[far + right] * (du - 1) + slopesY[far + right] * (dv - 1);
+      values[k] += between(between(nearLeft, nearRight, du), between(farLeft, farRight, du), dv);
     }
   }
 }

@@ -155,6 +155,15 @@ function fibreAt(x: number, y: number, seed: number): number {
   );
 }
 
+/** Whether (px, py) lies so far from a patch that no noise bends it to within `r` of its middle: spares the noise. */
+function isBeyond({ x, y, halfLong, halfWide }: Patch, px: number, py: number, r: number): boolean {
+  const reach = r * Math.max(halfLong, halfWide) + BENT * halfWide;
+  return hypot(px - x, py - y) > reach;
+}
+
+/** A place may be bent so far, in half widths: 0.75 both ways of noise that is nowhere above 1.07. */
+const BENT = 0.75 * 1.07 * Math.SQRT2;
+
 /** Place within a patch, along and across it, 1 at its border; bent by noise so that no border is an ellipse. */
 function within({ x, y, halfLong, halfWide, turn, seed }: Patch, px: number, py: number): readonly [number, number] {
   const c = Math.cos(turn);
@@ -170,7 +179,7 @@ function tornOut(tear: Tear, x: number, y: number, fibre: number): { low: number
   let low = 0;
   let lip = 0;
   for (const pit of tear.pits) {
-    if (Math.abs(x - pit.x) > 2 * pit.halfLong + 3) continue;
+    if (Math.abs(x - pit.x) > 2 * pit.halfLong + 3 || isBeyond(pit, x, y, 1.6)) continue;
     const [p, q] = within(pit, x, y);
     const r = hypot(p, q);
     if (r > 1.6) continue;
@@ -191,7 +200,7 @@ function standing(tear: Tear, x: number, y: number, fibre: number): { high: numb
   let lump = 0;
   let broken = 0;
   for (const one of tear.lumps) {
-    if (Math.abs(x - one.x) > 2 * one.halfLong + 2) continue;
+    if (Math.abs(x - one.x) > 2 * one.halfLong + 2 || isBeyond(one, x, y, 1.05)) continue;
     const [p, q] = within(one, x, y);
     const d = hypot(p, q);
     if (d > 1.05) continue;
@@ -219,7 +228,7 @@ export function tornPlace(tear: Tear, x: number, y: number): TornPlace {
   const { low, lip } = tornOut(tear, x, y, fibre);
   const { high, lump, broken } = standing(tear, x, y, fibre);
   // a thin film of the weld stayed over parts of the scar
-  const film = scar * clamp(0.35 + 1.3 * fractal2(x / 2.8, y / 2.2, seed + 7, 2), 0, 1);
+  const film = scar > 0 ? scar * clamp(0.35 + 1.3 * fractal2(x / 2.8, y / 2.2, seed + 7, 2), 0, 1) : 0;
   const stays = ease(0.2, 0.05, low);
   const torn = Math.max(ease(0.03, 0.12, low), scar * (0.8 - 0.75 * film));
   return {

@@ -12,8 +12,9 @@ import { PLATE_TONES as TONES } from "./tones";
 const REACH = { most: 34, mean: 24 };
 /** No soot and no dust further than this, mm. */
 const DEPOSITS = 22;
-/** Reached distance beyond which the steel shows no smoke, and one that nothing reaches. */
+/** Reached distance beyond which the steel shows no smoke, one beyond which it shows nothing, and one that nothing reaches. */
 const FURTHEST = 8.5;
+const WARM = 15;
 const FAR = 99;
 
 /** The noise of one row, one value per column. */
@@ -108,11 +109,13 @@ function paintSide(
     write.plume(j, row.plume, 0);
     for (let i = 0; i < grid.columns; i++) row.away[i] = side * (y - toe[i]);
     // short loops: the compiler inlines what is called in each, but not in one long one
-    measureReach(field, row, setting, j);
-    if (setting.habit.warm > 0) paintWarm(field, row, setting.habit, j);
-    paintSmoke(field, row, setting.habit, j);
-    if (setting.habit.blue > 0) paintBlue(field, row, setting.habit, j);
-    paintBurnt(field, row, setting.habit, j);
+    const nearest = measureReach(field, row, setting, j);
+    if (setting.habit.warm > 0 && nearest < WARM) paintWarm(field, row, setting.habit, j);
+    if (nearest <= FURTHEST) {
+      paintSmoke(field, row, setting.habit, j);
+      if (setting.habit.blue > 0) paintBlue(field, row, setting.habit, j);
+      paintBurnt(field, row, setting.habit, j);
+    }
     if (side * y >= furthest + DEPOSITS) continue;
     if (setting.soot > 0) paintSoot(field, row, setting, j);
     if (setting.habit.dust > 0) paintDust(field, row, setting, j);
@@ -124,19 +127,24 @@ function furthestColour({ toe, heat }: HeatLine, side: 1 | -1, { scale }: HeatSe
   return toe.reduce((most, y, i) => Math.max(most, side * y + Math.min(REACH.most, REACH.mean * scale * heat[i])), 0);
 }
 
-/** Distance and strength of the oxide colours of the steel itself. */
-function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSetting, j: number): void {
+/** Distance and strength of the oxide colours of the steel itself; returns the least distance, which many rows have beyond all colours. */
+function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSetting, j: number): number {
   const { bead } = field;
   const { patch, broad, smoky, plume, heat, away, reached, strength } = row;
   const uneven = 1 - 0.5 * habit.even;
+  let least = FAR;
   for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
     reached[i] = FAR;
     if (away[i] < -1.5 || away[i] > REACH.most || bead[k] >= 1) continue;
     const from = Math.max(0, away[i]) / (scale * heat[i]);
-    reached[i] = from * (1 + 0.38 * broad[i]) + uneven * (1.9 * patch[i] + 1.1 * smoky[i]);
+    const distance = from * (1 + 0.38 * broad[i]) + uneven * (1.9 * patch[i] + 1.1 * smoky[i]);
+    if (distance >= WARM) continue;
+    reached[i] = distance;
+    if (distance < least) least = distance;
     const share = 0.55 + 0.3 * habit.even + 1.2 * smoky[i] + 0.7 * plume[i] + 0.35 * (heat[i] - 1);
     strength[i] = tint * (1 - bead[k]) * clamp(share, 0.06, 1);
   }
+  return least;
 }
 
 function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabit, j: number): void {
@@ -144,8 +152,8 @@ function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabi
   for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
     const d = reached[i];
     // on mill scale no colours show
-    if (d <= 4.2 || d >= 15 || band[k] === 0) continue;
-    const share = ease(4.2, 7.5, d) * ease(15, 8, d) * strength[i] * band[k];
+    if (d <= 4.2 || d >= WARM || band[k] === 0) continue;
+    const share = ease(4.2, 7.5, d) * ease(WARM, 8, d) * strength[i] * band[k];
     mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
   }
 }
