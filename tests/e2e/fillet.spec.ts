@@ -4,22 +4,56 @@ import { DIMENSION_FACTS, STATEMENT_FACTS } from "../../lib/weld";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { dragByTouch, gaugeSays, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
-import { takeFreshFillet } from "./support/practice";
+import { takeFilletWith, takeFreshFillet } from "./support/practice";
 import { answerEverything } from "./support/questions";
 import { sentenceEverything } from "./support/sentences";
 import { readDimensions, readStatements, readStations, readTruth } from "./support/truth";
 
 test.setTimeout(300_000);
 
-/** Seating noise of 0.15 mm (1 s) and the vernier's own tenth; what the paper allows is 0.5 mm. Common practice, no source. */
+/** Seating noise of 0.15 mm (1 s), the middle of three, and the vernier's own tenth; what the paper allows is 0.5 mm. Common practice, no source. */
 const CAREFUL_MM = 0.5;
 const openRow = (page: Page) => page.getByRole("group", { name: /^Indication \d+$/ });
+const middleOf = (three: readonly number[]): number => [...three].sort((a, b) => a - b)[1];
+
+/**
+ * Stations stand beside spatter and arc strikes where there is room for them; where there is none a gauge meets what lies there,
+ * and not the weld. Another piece is taken then: these tests are of hands and gauges.
+ */
+const takeClearFillet = (page: Page): Promise<string> =>
+  takeFilletWith(page, "something lies on a station", (id) =>
+    readTruth(id).every(
+      ({ type, start, end }) =>
+        (type !== "spatter" && type !== "stray-arc") ||
+        readStations(id).every((at) => at < start - CLEAR_MM || at > end + CLEAR_MM),
+    ),
+  );
+/** Half a gauge's blade, and a globule of spatter. */
+const CLEAR_MM = 3;
+
+/** The middle of three readings: as it stands, and set down anew a degree to either side of square, where it is left as it stood. */
+async function readByKeys(page: Page): Promise<number> {
+  const readings: number[] = [];
+  for (const turns of [[], ["Shift+q"], ["Shift+e", "Shift+e"]]) {
+    for (const turn of turns) await page.keyboard.press(turn);
+    await page.keyboard.press("o");
+    await expect(slideOf(page)).toBeFocused();
+    await expect(gaugeSays(page)).toContainText("Drag down in the picture");
+    await page.keyboard.press("End");
+    await expect(gaugeSays(page)).toContainText("It touches the metal.");
+    readings.push(await readByEye(page));
+    await page.keyboard.press("Escape");
+    await expect(plateOf(page)).toBeFocused();
+  }
+  await page.keyboard.press("Shift+q");
+  return middleOf(readings);
+}
 
 test("a fillet weld is measured by keyboard at every station, reported, stated, handed in and passed", async ({
   page,
 }) => {
   await joinAs(page, "Yusra Lind", "yusra");
-  const id = await takeFreshFillet(page);
+  const id = await takeClearFillet(page);
   await waitForPicture(page);
   const dimensions = readDimensions(id);
   const stations = readStations(id);
@@ -33,11 +67,7 @@ test("a fillet weld is measured by keyboard at every station, reported, stated, 
     x = Math.round(at);
     if (n === 0) await page.keyboard.press("2");
     for (const dimension of ["base-leg", "standing-leg", "throat"] as const) {
-      await page.keyboard.press("o");
-      await expect(slideOf(page)).toBeFocused();
-      await page.keyboard.press("End");
-      await expect(gaugeSays(page)).toContainText("It touches the metal.");
-      const read = await readByEye(page);
+      const read = await readByKeys(page);
       const true_ = dimensions.find((one) => one.dimension === dimension && one.station === n + 1)?.value ?? 0;
       errors.push(Math.abs(read - true_));
       await youRead(page).fill(String(read));
@@ -187,7 +217,7 @@ test.describe("on a tablet", () => {
 
   test("a throat is measured by touch", async ({ page }) => {
     await joinAs(page, "Farid Voss", "farid");
-    const id = await takeFreshFillet(page);
+    const id = await takeClearFillet(page);
     await waitForPicture(page);
     const [, station] = readStations(id);
     await page.getByRole("button", { name: "Gauges" }).tap();
@@ -197,13 +227,27 @@ test.describe("on a tablet", () => {
     await page.touchscreen.tap(at.x, at.y);
     await page.getByRole("button", { name: "Set it" }).tap();
     await page.locator("[data-gauge] label", { hasText: "Throat" }).tap();
-    await page.getByRole("button", { name: "Read it" }).tap();
-    const box = await slideOf(page).boundingBox();
-    if (!box) throw new Error("no moving part is shown");
-    const finger = { x: box.x + box.width / 4, y: box.y + 20 };
-    await dragByTouch(page, finger, { x: finger.x, y: finger.y + 210 });
-    await expect(gaugeSays(page)).toContainText("It touches the metal.");
-    const read = await readByEye(page);
+    const readings: number[] = [];
+    for (let n = 0; n < 3; n++) {
+      // on a busy machine a tap may last so long that the browser takes it for a press and hold
+      if (n > 0) {
+        const more = page.getByRole("button", { name: "Turned: more" });
+        await expect(async () => {
+          await page.getByRole("button", { name: "Set it" }).tap({ timeout: 2_000 });
+          await more.tap({ timeout: 2_000 });
+          await expect(gaugeSays(page)).toContainText("Drag down in the picture", { timeout: 2_000 });
+        }).toPass();
+      }
+      await page.getByRole("button", { name: "Read it" }).tap();
+      await expect(gaugeSays(page)).toContainText("Drag down in the picture");
+      const box = await slideOf(page).boundingBox();
+      if (!box) throw new Error("no moving part is shown");
+      const finger = { x: box.x + box.width / 4, y: box.y + 20 };
+      await dragByTouch(page, finger, { x: finger.x, y: finger.y + 210 });
+      await expect(gaugeSays(page)).toContainText("It touches the metal.");
+      readings.push(await readByEye(page));
+    }
+    const read = middleOf(readings);
     const throat = readDimensions(id).find((one) => one.dimension === "throat" && one.station === 2);
     expect(Math.abs(read - (throat?.value ?? 0))).toBeLessThan(CAREFUL_MM);
     await youRead(page).fill(String(read).replace(".", ","));

@@ -2,16 +2,20 @@ import { gunzipSync } from "node:zlib";
 import { expect, type Page, test } from "@playwright/test";
 import Database from "libsql";
 import { OTHER_LEARNER } from "./support/people";
-import { send, takeFreshFillet, takeFreshPlate } from "./support/practice";
+import { send, takeFilletWith, takeFreshPlate } from "./support/practice";
 import { readQuestions } from "./support/questions";
+import { readClutter } from "./support/truth";
 
 test.use(OTHER_LEARNER);
 test.setTimeout(240_000);
 
 const PAGES = ["/", "/history", "/rule", "/account", "/desk", "/setup", "/join"];
+/** A fillet with secrets of every sort: something harmless lies on each, but not on each of them clutter. */
+const takeTemptingFillet = (page: Page): Promise<string> =>
+  takeFilletWith(page, "no clutter on it", (id) => readClutter(id).length > 0);
 const PIECES = [
   { piece: "a plate", take: takeFreshPlate, routes: ["progress", "surface/cap", "surface/root"] },
-  { piece: "a fillet weld", take: takeFreshFillet, routes: ["progress", "surface/fillet", "ends"] },
+  { piece: "a fillet weld", take: takeTemptingFillet, routes: ["progress", "surface/fillet", "ends"] },
 ];
 
 interface Secret {
@@ -31,7 +35,7 @@ test("questions come over the wire once the report is closed, and what answers t
   page,
 }) => {
   const wire = listen(page);
-  const id = await takeFreshFillet(page);
+  const id = await takeTemptingFillet(page);
   for (const path of [`/practice/${id}`, "/"]) await page.goto(path);
   await readAsPageParts(page, id);
   const before = await wire.contents();

@@ -1,10 +1,25 @@
 import { expect, type Page } from "@playwright/test";
 
 const MADE_WITHIN_MS = 180_000;
+/** So many fillets are taken for one that a test can do with. */
+const MOST_TAKEN = 6;
 
 /** Takes a fresh plate from Today and waits until it lies on the bench; returns the id of the practice. */
 export const takeFreshPlate = (page: Page): Promise<string> => takeFresh(page, "Inspect a fresh plate");
 export const takeFreshFillet = (page: Page): Promise<string> => takeFresh(page, "Inspect a fillet weld");
+
+/**
+ * Takes fillets from Today until one has on it what a test is about, and hands the others in as they are: what is drawn is up to
+ * chance. Throws where none of several has it.
+ */
+export async function takeFilletWith(page: Page, what: string, isOnIt: (id: string) => boolean): Promise<string> {
+  for (let n = 0; n < MOST_TAKEN; n++) {
+    const id = await takeFreshFillet(page);
+    if (isOnIt(id)) return id;
+    expect(await send(page, "POST", `/api/practice/${id}/hand-in`)).toMatchObject({ status: 200 });
+  }
+  throw new Error(`none of ${MOST_TAKEN} fillets: ${what}`);
+}
 
 async function takeFresh(page: Page, name: string): Promise<string> {
   await page.goto("/");

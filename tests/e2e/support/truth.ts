@@ -14,6 +14,9 @@ interface DimensionTruth {
 /** What there is to find, read from the server's own database: a test may know what no learner does. */
 export const readTruth = (practiceId: string): readonly TruthItem[] => storedTruth(practiceId).items;
 
+/** What lies there that is harmless and no imperfection at all, such as rust or chalk. */
+export const readClutter = (practiceId: string): Truth["clutter"] => storedTruth(practiceId).clutter;
+
 /** The value of each dimension, mostly the largest, and where it is. */
 export const readDimensions = (practiceId: string): readonly DimensionTruth[] => storedTruth(practiceId).dimensions;
 
@@ -42,6 +45,7 @@ function storedTruth(practiceId: string) {
   database.close();
   return JSON.parse(row.truth) as {
     items: TruthItem[];
+    clutter: Truth["clutter"];
     dimensions: DimensionTruth[];
     statements: { statement: Statement; right: Answer[] }[];
     stations: number[];
