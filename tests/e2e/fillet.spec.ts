@@ -1,13 +1,14 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import { FEELER_LEAVES } from "../../lib/gauges";
 import { DIMENSION_FACTS, STATEMENT_FACTS } from "../../lib/weld";
 import { fillOpenRow, moveCursor, onScreen, plateOf, waitForPicture } from "./support/bench";
 import { dragByTouch, gaugeSays, readByEye, slideOf, youRead } from "./support/gauge";
 import { joinAs } from "./support/people";
-import { takeFilletWith, takeFreshFillet } from "./support/practice";
+import { takeFilletWith } from "./support/practice";
 import { answerEverything } from "./support/questions";
 import { sentenceEverything } from "./support/sentences";
-import { readDimensions, readStatements, readStations, readTruth } from "./support/truth";
+import { readDimensions, readGap, readStatements, readStations, readTruth } from "./support/truth";
 
 test.setTimeout(300_000);
 
@@ -20,16 +21,16 @@ const middleOf = (three: readonly number[]): number => [...three].sort((a, b) =>
  * Stations stand beside spatter and arc strikes where there is room for them; where there is none a gauge meets what lies there,
  * and not the weld. Another piece is taken then: these tests are of hands and gauges.
  */
-const takeClearFillet = (page: Page): Promise<string> =>
-  takeFilletWith(page, "something lies on a station", (id) =>
-    readTruth(id).every(
-      ({ type, start, end }) =>
-        (type !== "spatter" && type !== "stray-arc") ||
-        readStations(id).every((at) => at < start - CLEAR_MM || at > end + CLEAR_MM),
-    ),
+const isClear = (id: string): boolean =>
+  readTruth(id).every(
+    ({ type, start, end }) =>
+      (type !== "spatter" && type !== "stray-arc") ||
+      readStations(id).every((at) => at < start - CLEAR_MM || at > end + CLEAR_MM),
   );
+const takeClearFillet = (page: Page): Promise<string> => takeFilletWith(page, "something lies on a station", isClear);
 /** Half a gauge's blade, and a globule of spatter. */
 const CLEAR_MM = 3;
+const THICKEST_MM = Math.max(...FEELER_LEAVES);
 
 /** The middle of three readings: as it stands, and set down anew a degree to either side of square, where it is left as it stood. */
 async function readByKeys(page: Page): Promise<number> {
@@ -139,7 +140,11 @@ test("by pointer: turned square on a plate, marked there, blades tried, the ends
   page,
 }) => {
   await joinAs(page, "Emil Rost", "emil");
-  const id = await takeFreshFillet(page);
+  const id = await takeFilletWith(
+    page,
+    "the thickest leaf may go in",
+    (one) => isClear(one) && readGap(one).datum < THICKEST_MM - 0.2,
+  );
   await waitForPicture(page);
 
   // the list of keys comes up wherever the focus is, and choosing an answer moves nothing but the answer

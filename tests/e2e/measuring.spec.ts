@@ -39,7 +39,9 @@ test("a cap height is measured by keyboard alone, read off the vernier, and agre
   const largest = Math.max(...readings);
   // the feet stand some 10 mm outside the toes, where bent plates have fallen away
   const fallen = 10 * Math.tan((dimensionAt(id, "angular-misalignment", x) * Math.PI) / 360);
-  expect(Math.abs(largest - dimensionAt(id, "cap-height", x))).toBeLessThan(CAREFUL_MM + fallen);
+  // where the plates are offset it stands aslant over the step, and shows some of that 6 mm beside the middle of feet 36 mm apart
+  const stepped = dimensionAt(id, "linear-misalignment", x) * (1 / 2 - 6 / 36);
+  expect(Math.abs(largest - dimensionAt(id, "cap-height", x))).toBeLessThan(CAREFUL_MM + fallen + stepped);
 
   // the bench says no number: it is typed, and goes from there into the dimension
   await expect(page.locator("[data-gauge]")).not.toContainText(`${largest} mm`);

@@ -6,6 +6,8 @@ import { joinAs, TUTOR } from "./support/people";
 
 test.use(TUTOR);
 
+/** On a machine that makes other pieces as well. */
+const MADE_WITHIN_MS = 150_000;
 const SIZES = [
   { width: 1440, height: 900 },
   { width: 1024, height: 768 },
@@ -75,7 +77,7 @@ const secondsOf = async (timer: Locator): Promise<number> =>
   ((await timer.textContent()) ?? "").split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
 
 test("a sitting from planning to release on its board, and the re-sit that follows", async ({ page, browser }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   await makePaper(page, "Short fillet");
   const own = await makeClass(page, browser, "Sitting bay");
 
@@ -103,7 +105,7 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   await expect(row).toContainText("not in");
   await page.getByRole("button", { name: "Open the sitting" }).click();
   await expect(page.getByText("The sitting is open: learners can come in.")).toBeVisible();
-  await expect(step).toContainText("1 of 1 piece is ready", { timeout: 90_000 });
+  await expect(step).toContainText("1 of 1 piece is ready", { timeout: MADE_WITHIN_MS });
 
   // the learner comes in; nobody reloads the board
   const { sitting } = await post(own, `/api/sittings/${id}/enter`);
@@ -116,10 +118,14 @@ test("a sitting from planning to release on its board, and the re-sit that follo
   const { run } = await post(own, `/api/runs/${runId}/start`, { windowId: window });
   await expect(row).toContainText("inspecting");
 
-  // the board's clock against the deadline that the server has told; both run on one machine
+  // the board's clock against the deadline that the server has told; both run on one machine. Begun seconds count whole, and
+  // what is shown was so some time between asking and hearing
   const timer = row.getByRole("timer");
+  const leftNow = () => (Date.parse(run.clock.deadline) - Date.now()) / 1000;
+  const before = leftNow();
   const shown = await secondsOf(timer);
-  expect(Math.abs(shown - (Date.parse(run.clock.deadline) - Date.now()) / 1000)).toBeLessThanOrEqual(1);
+  expect(shown).toBeGreaterThanOrEqual(leftNow() - 1);
+  expect(shown).toBeLessThanOrEqual(Math.ceil(before) + 1);
 
   const call = { face: "fillet", type: null, start: 50, end: 60, across: null, size: null, sentence: null } as const;
   const report: Report = { ...EMPTY_REPORT, calls: ["a", "b", "c"].map((name) => ({ ...call, id: name })) };

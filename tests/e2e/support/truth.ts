@@ -26,6 +26,9 @@ export const readStatements = (practiceId: string) => storedTruth(practiceId).st
 /** Where the stations of a fillet are scribed, mm from the datum. */
 export const readStations = (practiceId: string) => storedTruth(practiceId).stations;
 
+/** How far the plates of a fillet stand apart at either end, mm. */
+export const readGap = (practiceId: string) => storedTruth(practiceId).gap;
+
 /** What a dimension is at a place along the weld, mm from the datum. */
 export function dimensionAt(practiceId: string, dimension: Dimension, x: number): number {
   const found = storedTruth(practiceId).dimensions.find((one) => one.dimension === dimension);
@@ -49,6 +52,7 @@ function storedTruth(practiceId: string) {
     dimensions: DimensionTruth[];
     statements: { statement: Statement; right: Answer[] }[];
     stations: number[];
+    gap: { datum: number; farEnd: number };
     joint: Truth["joint"];
   };
 }
