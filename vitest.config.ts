@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { ALONE } from "./tests/support/alone";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 
@@ -9,20 +10,15 @@ const alias = [
   { find: /^@\//, replacement: root },
 ];
 
-const FILES = ".test.{ts,tsx}";
-/** Tests of pure code, which holds nothing from one file to the next. */
-const PURE = [
-  `tests/{properties,specimens,architecture}/**/*${FILES}`,
-  `tests/unit/!(bench|pages|seed|server)/**/*${FILES}`,
-  `tests/unit/*${FILES}`,
-];
-const OTHERS = [`tests/unit/{bench,pages,seed,server}/**/*${FILES}`];
+const TESTS = "tests/{architecture,properties,specimens,unit}/**/*.test.{ts,tsx}";
 
 const test = {
   // specimens are made in tests and hooks, and a busy machine takes its time
   testTimeout: 240_000,
   hookTimeout: 240_000,
   setupFiles: ["tests/support/setup.ts"],
+  unstubEnvs: true,
+  unstubGlobals: true,
 };
 
 export default defineConfig({
@@ -31,8 +27,11 @@ export default defineConfig({
     maxWorkers: availableParallelism(),
     projects: [
       // one file after another in the same process, so that nothing is loaded and compiled anew for each of them
-      { resolve: { alias }, test: { ...test, name: "pure", include: PURE, isolate: false } },
-      { resolve: { alias }, test: { ...test, name: "with a database or a page", include: OTHERS } },
+      {
+        resolve: { alias },
+        test: { ...test, name: "together", include: [TESTS], exclude: [...ALONE], isolate: false },
+      },
+      { resolve: { alias }, test: { ...test, name: "alone", include: [...ALONE] } },
     ],
   },
 });
