@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { SetForMe } from "@/app/_eye/set-for-me";
 import { specimens } from "@/app/_server/generation";
-import { keepNextReady } from "@/app/_server/next/keep-next-ready";
+import { keepFirstReady, keepNextReady } from "@/app/_server/next/keep-next-ready";
 import { currentActor, currentCaller, showRefusal } from "@/app/_server/session";
 import { listOwnSittings } from "@/app/_server/use-cases/list-own-sittings";
 import { readEyeDrills } from "@/app/_server/use-cases/read-eye-drills";
@@ -34,7 +34,8 @@ export default async function TodayPage() {
   const sittings = own.ok ? own.sittings : [];
   const eye = await readEyeDrills(await currentCaller());
   const { open, handedIn, passMarks, criteria, canStart, next } = today;
-  if (next.notChosen === null) keepNextReady(actor.id, specimens, () => new Date());
+  const isNew = handedIn.length === 0 && next.chosen.length === 0;
+  if (next.notChosen === null) (isNew ? keepFirstReady : keepNextReady)(actor.id, specimens, () => new Date());
   const [current, ...others] = open.toSorted((a, b) => lastTouched(b) - lastTouched(a));
   return (
     <PageFrame title={`Good to see you, ${actor.name.split(" ")[0]}`} lead={describeStanding(handedIn, open.length)}>

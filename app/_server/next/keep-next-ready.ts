@@ -4,11 +4,15 @@ import { isInSitting } from "@/prisma/stores/sittings";
 import type { SpecimenSource } from "../generation/specimen-source";
 import { currentCalibration } from "../progress/calibration";
 import { chooseNextPiece } from "./choose-next-piece";
+import { isStaying, type Seen } from "./who-stays";
 
 /** The page that is asked for meanwhile comes first, and whoever takes any piece at once needs none chosen. */
 const AFTER_MS = 3000;
 
-const shared = globalThis as typeof globalThis & { toelineNextPieces?: { line: Promise<void>; ids: Set<string> } };
+const shared = globalThis as typeof globalThis & {
+  toelineNextPieces?: { line: Promise<void>; ids: Set<string> };
+  toelineOnToday?: Seen;
+};
 
 /**
  * Sees to it in the background, some seconds later, that a piece waits for a learner: a plate, and a fillet weld for whoever
@@ -32,6 +36,15 @@ export function keepNextReady(userId: string, source: SpecimenSource, clock: () 
       for (const section of others) stand(() => choose(userId, section, source, clock));
     });
   }, AFTER_MS).unref();
+}
+
+/**
+ * The same for whoever has handed in nothing yet, once they are seen to stay on Today: a newcomer who passes through on the way to
+ * the drills, a sitting or any piece at all needs none chosen, and choosing and making one takes a core for ten seconds.
+ */
+export function keepFirstReady(userId: string, source: SpecimenSource, clock: () => Date): void {
+  shared.toelineOnToday ??= new Map();
+  if (isStaying(shared.toelineOnToday, userId, clock())) keepNextReady(userId, source, clock);
 }
 
 async function choose(userId: string, section: Section, source: SpecimenSource, clock: () => Date): Promise<void> {

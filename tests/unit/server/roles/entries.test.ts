@@ -34,7 +34,10 @@ vi.mock("@/app/_server/generation", async () => {
   return { specimens: testSource("of-an-entry") };
 });
 // what goes on in the background asks no permission and would outlive the test
-vi.mock("@/app/_server/next/keep-next-ready", () => ({ keepNextReady: () => undefined }));
+vi.mock("@/app/_server/next/keep-next-ready", () => ({
+  keepFirstReady: () => undefined,
+  keepNextReady: () => undefined,
+}));
 vi.mock("next/cache", () => ({ revalidatePath: () => undefined }));
 vi.mock("next/server", () => ({ connection: async () => undefined }));
 
