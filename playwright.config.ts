@@ -1,16 +1,21 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { defineConfig } from "@playwright/test";
 import { findChromium } from "./tests/support/find-chromium.mjs";
 
 const port = Number(process.env.PORT ?? 3213);
+/** Tests that start servers of their own, each with its own database. */
+const OWN_SERVER = readdirSync("tests/e2e").filter(
+  (file) => file.endsWith(".spec.ts") && readFileSync(`tests/e2e/${file}`, "utf8").includes("new OwnServer("),
+);
 const address = `http://localhost:${port}`;
 
 export default defineConfig({
   testDir: "tests/e2e",
   outputDir: "test-results/playwright",
-  // one server and one database for all: the tests take turns
-  workers: 1,
+  // tests with a server and a database of their own wait for clocks most of the time, so that others can run beside them
+  workers: 2,
   forbidOnly: !!process.env.CI,
-  timeout: 60_000,
+  timeout: 120_000,
   // a plate is being made ahead on the same two cores while a page answers
   expect: { timeout: 20_000 },
   reporter: [["list"], ["json", { outputFile: "test-results/playwright.json" }]],
@@ -35,7 +40,9 @@ export default defineConfig({
   },
   projects: [
     { name: "first start", testMatch: "first-start.setup.ts" },
-    { name: "workshop", testMatch: "*.spec.ts", dependencies: ["first start"] },
+    // one server and one database for all of these: they take turns
+    { name: "workshop", testMatch: "*.spec.ts", testIgnore: OWN_SERVER, dependencies: ["first start"], workers: 1 },
+    { name: "own server", testMatch: OWN_SERVER, workers: 1 },
   ],
   webServer: {
     command: "node app/_server/start.mjs --fresh",

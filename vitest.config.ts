@@ -1,7 +1,7 @@
 import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
-import { ALONE } from "./tests/support/alone";
+import { ALONE } from "./tests/support/alone.mjs";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
 

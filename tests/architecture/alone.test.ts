@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { ALONE } from "../support/alone";
+import { ALONE } from "../support/alone.mjs";
 
 const OUTLASTS_ITS_FILE = /^\/\/ @vitest-environment|\bvi\.(mock|doMock)\(/m;
 

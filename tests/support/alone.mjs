@@ -2,7 +2,7 @@
  * Test files that get a process of their own, because they put other modules in the place of the project's or need a browser's
  * document; all others come one after another in the same process. `tests/architecture/alone.test.ts` holds the list complete.
  */
-export const ALONE: readonly string[] = [
+export const ALONE = [
   "tests/unit/bench/autosave.test.tsx",
   "tests/unit/bench/last-seconds.test.tsx",
   "tests/unit/bench/record-trail.test.ts",
