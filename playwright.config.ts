@@ -42,7 +42,8 @@ export default defineConfig({
     { name: "first start", testMatch: "first-start.setup.ts" },
     // one server and one database for all of these: they take turns
     { name: "workshop", testMatch: "*.spec.ts", testIgnore: OWN_SERVER, dependencies: ["first start"], workers: 1 },
-    { name: "own server", testMatch: OWN_SERVER, workers: 1 },
+    // beside these, since what waits for nothing would be run before them
+    { name: "own server", testMatch: OWN_SERVER, dependencies: ["first start"], workers: 1 },
   ],
   webServer: {
     command: "node app/_server/start.mjs --fresh",

@@ -59,12 +59,14 @@ async function check(page: Page, where: string): Promise<void> {
   expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0].html}`)).toEqual([]);
 }
 
-/** From the question back to the torch, and once round by an eighth. */
+/** From the question back to the torch, once round by an eighth, and to the question again, whatever of it had the focus. */
 async function carryTorchByKeys(page: Page): Promise<void> {
+  const question = await page.evaluateHandle(() => document.activeElement);
   const torch = page.getByRole("button", { name: /^Torch: light from the top left/ }).first();
   await torch.focus();
   await page.keyboard.press("ArrowLeft");
   await expect(page.getByRole("button", { name: /^Torch: light from the left/ }).first()).toBeVisible();
+  await question.asElement()?.focus();
 }
 
 /** Answers a task by its truth, right or not, by the keys that its kind has. */
