@@ -169,7 +169,7 @@ describe.each<[seed: string, laying: Laying]>([
     ask("inter-run-fusion", 30, 14, 0.6, { run: later }),
     ask("inter-run-undercut", 80, 24, 0.6, { run: 1, side: -1 }),
     ask("inter-run-fusion", 140, 30, 1.2, { run: 1 }),
-    ask("inter-run-undercut", 210, 40, 0.9, { run: later }),
+    ask("inter-run-undercut", 210, 40, 1.1, { run: later }),
   ];
   const { work, after } = laidFace(seed, "cap", asked, laying);
 

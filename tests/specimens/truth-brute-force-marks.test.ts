@@ -8,6 +8,7 @@ import type { ButtJoint, Face } from "@/lib/weld";
 import { recipeWith } from "./support/asked-face";
 import { extent, groups, type Place } from "./support/pixel-groups";
 import { median, PIXEL, plate, type Side, toeOf } from "./support/plain-loops";
+import { longestAbove } from "./support/plain-strip";
 
 /**
  * Truth of marks on the plate and of colours against a second opinion: plain loops over the heights, colours and finish of the
@@ -161,11 +162,14 @@ describe("temper colour", () => {
       const usual = median(line.map(({ colour }) => colour));
       for (const one of asked.filter((other) => other.side === side)) {
         const item = found(made, one);
-        const over = line.filter(
-          ({ x, colour }) => x > one.x - 8 && x < one.x + one.length + 8 && colour - usual > 0.12,
+        const near = line.filter(({ x }) => x > one.x - 8 && x < one.x + one.length + 8);
+        const over = longestAbove(
+          near.map(({ x, colour }) => ({ x, value: colour - usual })),
+          0.12,
+          6,
         );
-        expect(Math.abs(over[0].x - item.start), `start of ${one.x}`).toBeLessThan(1);
-        expect(Math.abs(over[over.length - 1].x - item.end), `end of ${one.x}`).toBeLessThan(1);
+        expect(Math.abs(over.start - item.start), `start of ${one.x}`).toBeLessThan(1);
+        expect(Math.abs(over.end - item.end), `end of ${one.x}`).toBeLessThan(1);
       }
     }
   }, 300_000);

@@ -29,7 +29,8 @@ function decided(
   limit: number,
   [below, above]: readonly [StatementTruth["right"][number], StatementTruth["right"][number]],
 ): StatementTruth {
-  const value = Math.round(exact * 100) / 100;
+  // a nought with a sign is the same, and is not kept in JSON
+  const value = Math.round(exact * 100) / 100 + 0;
   const isNear = Math.abs(value - limit) <= STATEMENT_LIMITS.doubt + 1e-9;
   return { statement, right: isNear ? [below, above] : [value < limit ? below : above], value, limit };
 }
