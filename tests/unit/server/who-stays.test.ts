@@ -14,3 +14,10 @@ test("whoever asks for Today again a moment later stays there; whoever comes bac
   expect(isStaying(seen, "kim", at(60))).toBe(false);
   expect([...seen.keys()], "nobody who has left is kept in mind").toEqual(["kim"]);
 });
+
+test("two windows that ask in turn stay there as one does, and so does a page that looks more slowly", () => {
+  const seen = new Map<string, number>();
+  const asked = [0, 1.5, 3, 4.5].map((seconds) => isStaying(seen, "kim", at(seconds)));
+  expect(asked).toEqual([false, false, true, false]);
+  expect(isStaying(seen, "kim", at(19))).toBe(true);
+});
