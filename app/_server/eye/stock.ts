@@ -15,22 +15,28 @@ const SCARCE = 4;
 
 /**
  * What windows can be cut from now; null while there is not enough. Pieces for drills are nobody's to inspect, so a window can
- * give away nothing of a piece that is being sat. The first one comes off the shelf, so that nobody waits where one is ready. The
+ * give away nothing of a piece that is being sat. The first ones come off the shelf, so that nobody waits where some are ready. The
  * next one is ordered with what is wanted of it.
  */
 export async function drillMaterial(
   wanted: readonly ImperfectionType[],
   source: SpecimenSource,
 ): Promise<readonly MaterialFace[] | null> {
+  const material = await materialAtHand(source);
   const { made, coming } = await countForDrills();
-  if (made === 0) {
-    const ready = await source.takeReady("butt");
-    if (ready) await keepForDrills(ready.specimenId);
-  }
-  const material = await drillStockMaterial();
   const scarce = wanted.filter((type) => countOf(type, material) < SCARCE);
   if (coming === 0 && made < (scarce.length > 0 ? MOST : STOCK)) await source.orderForDrills(scarce);
   return isEnough(material) ? material : null;
+}
+
+/** With pieces off the shelf until it is enough: one that is clean or misaligned is not, and another would be made last of all. */
+async function materialAtHand(source: SpecimenSource): Promise<readonly MaterialFace[]> {
+  for (;;) {
+    const material = await drillStockMaterial();
+    const ready = isEnough(material) ? null : await source.takeReady("butt");
+    if (!ready) return material;
+    await keepForDrills(ready.specimenId);
+  }
 }
 
 const countOf = (type: ImperfectionType, material: readonly MaterialFace[]): number =>

@@ -18,12 +18,12 @@ import { defaultPaper } from "@/lib/sittings";
 import { STRIP_PER_MM, unpackTile } from "@/lib/surface";
 import { database } from "@/prisma/client";
 import { readEyeTask, answerEyeTask as storeAnswer } from "@/prisma/stores/eye-rounds";
-import { countForDrills, takeOrder } from "@/prisma/stores/specimens";
+import { countForDrills, finishSpecimen, orderSpecimen, takeOrder } from "@/prisma/stores/specimens";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { storeDrillPiece } from "../../support/drill-piece";
 import { strewnPiece } from "../../support/eye-material";
 import { begunSitting, openRoom, started } from "./sitting-room";
-import { makeSpecimen, NOW, openTestWorkshop, testSource } from "./workshop";
+import { makeSpecimen, NOW, openTestWorkshop, TRUTH, testSource } from "./workshop";
 
 freshDatabaseForEachTest();
 
@@ -243,6 +243,17 @@ describe("what windows are cut from", () => {
     const started = await startPractice(learner, {}, source);
     const practice = await database().practice.findFirstOrThrow();
     expect([started.ok, practice.specimenId]).not.toContain("on-the-shelf");
+  });
+
+  test("is more of the shelf where what was taken first has nothing to see on it", async () => {
+    const { learner } = await openTestWorkshop();
+    await orderSpecimen({ id: "clean", kind: "butt", seed: "secret-seed-of-clean", asked: null }, "drills", NOW);
+    const truth = { ...TRUTH, items: [], clutter: [] };
+    await finishSpecimen("clean", { truth, generatorVersion: truth.generator, surfaces: {}, ends: null });
+    for (const name of ["shelf-1", "shelf-2"]) await makeSpecimen(name, false);
+    await begun(learner);
+    expect((await drillStockMaterial()).map(({ specimenId }) => specimenId)).toContain("shelf-1");
+    expect(await countForDrills(), "no more than it needs").toEqual({ made: 2, coming: 1 });
   });
 
   test("is sent window by window: the metal of its place, and nothing that says what to look for", async () => {
