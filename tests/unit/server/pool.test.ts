@@ -1,16 +1,22 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { openPool, type Pool } from "@/app/_server/generation/pool";
 import { defaultPaper } from "@/lib/sittings";
 
-/** A thread that says when it begins something, and is done with it a moment later. */
+/** A thread that says when it begins something, and is done with it once it is told to go on. */
 const WORKER = `
+import { existsSync } from "node:fs";
 import { parentPort } from "node:worker_threads";
 parentPort.on("message", ({ job, task }) => {
+  const name = task.order.seed ?? task.kind;
   parentPort.postMessage({ job, kind: "stage", stage: "begun" });
-  setTimeout(() => parentPort.postMessage({ job, kind: "done", done: task.order.seed ?? task.kind }), 20);
+  const held = setInterval(() => {
+    if (!existsSync(new URL("go on " + name, import.meta.url))) return;
+    clearInterval(held);
+    parentPort.postMessage({ job, kind: "done", done: name });
+  }, 5);
 });`;
 
 let folder: string;
@@ -33,13 +39,29 @@ afterEach(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
+const end = (...names: readonly string[]) => {
+  for (const name of names) writeFileSync(join(folder, `go on ${name}`), "");
+};
+/** Which of two threads is up first is chance: what they begin together is told in order of names. */
+const haveBegun = (...names: readonly string[]) =>
+  vi.waitFor(() => expect(begun.slice(-names.length).sort()).toEqual(names), { timeout: 30_000 });
+
 test("what is made ahead takes one thread, until somebody waits for it", async () => {
   const ahead = [face("a cap", false, "a"), face("a root", false, "a"), face("b cap", false, "b")];
   const awaited = face("c cap", true, "c");
   pool.hurry("b");
-  await Promise.all([...ahead, awaited]);
   // the first was at work already; beside it goes what is waited for
-  expect(begun).toEqual(["a cap", "c cap", "b cap", "a root"]);
+  await haveBegun("a cap", "c cap");
+  end("c cap");
+  await haveBegun("b cap");
+  end("b cap");
+  await Promise.all([awaited, ahead[2]]);
+  // the thread is free for whoever comes, though something made ahead stands in the line
+  const later = face("d cap", true, "d");
+  await haveBegun("d cap");
+  end("a cap", "a root", "d cap");
+  await Promise.all([...ahead, later]);
+  expect(begun.slice(3)).toEqual(["d cap", "a root"]);
 });
 
 test("a look goes behind learners' pieces, and one that nobody waits for any more is never taken", async () => {
@@ -47,12 +69,17 @@ test("a look goes behind learners' pieces, and one that nobody waits for any mor
   const second = face("second", true);
   const leaving = new AbortController();
   const left = pool.foresee(look, leaving.signal);
-  const stays = pool.foresee(look, new AbortController().signal).then(() => begun.push("look"));
+  const stays = pool.foresee(look, new AbortController().signal);
   const third = face("third", true);
   leaving.abort(new Error("typed on"));
   await expect(left).rejects.toThrow("typed on");
   await expect(pool.foresee(look, leaving.signal)).rejects.toThrow("typed on");
-  await Promise.all([first, second, third, stays]);
-  expect(begun.slice(0, 2).sort()).toEqual(["first", "second"]);
-  expect(begun.slice(2)).toEqual(["third", "look"]);
+  await haveBegun("first", "second");
+  end("first");
+  await haveBegun("third");
+  const looked = stays.then(() => begun.push("look"));
+  end("outlook", "second", "third");
+  await Promise.all([first, second, third, looked]);
+  expect(begun).toHaveLength(4);
+  expect(begun[3]).toBe("look");
 });
