@@ -114,11 +114,20 @@ export async function endBurst(id: string, now: Date, kept: number): Promise<voi
   await database().eyeTask.deleteMany({ where: { id: { in: ids }, answeredAt: null } });
 }
 
-/** Lets go of what somebody never answered of bursts that they began before a moment and left: nobody ends those. */
+/**
+ * Lets go of what somebody never answered of bursts that they began before a moment and left, and of such a burst altogether where
+ * they answered nothing: nobody ends those.
+ */
 export async function dropLeftBursts(userId: string, before: Date): Promise<void> {
-  await database().eyeTask.deleteMany({
-    where: { answeredAt: null, round: { userId, begunAt: { lt: before }, finishedAt: null, ...timedBurst } },
-  });
+  const left = { userId, begunAt: { lt: before }, finishedAt: null, ...timedBurst };
+  await database().eyeRound.deleteMany({ where: { ...left, tasks: { none: { answeredAt: { not: null } } } } });
+  await database().eyeTask.deleteMany({ where: { answeredAt: null, round: left } });
+}
+
+/** When the last answer of a round was kept; null before the first. */
+export async function readLastAnswer(roundId: string): Promise<Date | null> {
+  const { _max } = await database().eyeTask.aggregate({ where: { roundId }, _max: { answeredAt: true } });
+  return _max.answeredAt;
 }
 
 const answered = {

@@ -24,7 +24,7 @@ export async function answerEyeTask(caller: Caller, id: string, input: unknown) 
   const told = judge(kept.task, await firstAnswer(kept, parsed.data, caller.clock()));
   const standing = await readEyeRound(kept.round.id);
   if (!standing) return refuse("no-such-eye-task");
-  const { round, tasks } = await endIfAnswered(standing, caller.clock());
+  const { round, tasks } = await endIfAnswered(standing);
   return { ok: true, told, round: await roundView(round, tasks) } as const;
 }
 

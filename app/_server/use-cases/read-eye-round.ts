@@ -11,7 +11,7 @@ export async function readOwnEyeRound(caller: Caller, id: string, source: Specim
   const own = await requireOwnEyeRound(caller, id);
   if (!own.ok) return own;
   if (own.tasks.length > 0 || own.round.finishedAt) {
-    const { round, tasks } = await endIfAnswered(own, caller.clock());
+    const { round, tasks } = await endIfAnswered(own);
     return { ok: true, round: await roundView(round, tasks) } as const;
   }
   await drawTasks(own.round, source);

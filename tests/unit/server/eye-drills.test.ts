@@ -150,10 +150,11 @@ describe("a round of a drill for the eye", () => {
     expect(await database().eyeTask.count(), "beside the two that were on the screen").toBe(3);
   });
 
-  test("of a burst that was left is let go of after a day, but for what was answered", async () => {
+  test("of a burst that was left is let go of after a day, but for what was answered, and altogether where nothing was", async () => {
     const { learner } = await openTestWorkshop();
     await storeDrillPiece("piece", NOW);
     const burst = await begun(learner, { ...SPOT, drill: "burst", isTimed: true });
+    const empty = await begun(learner, { ...SPOT, drill: "burst", isTimed: true });
     const left = await begun(learner);
     const spot = burst.tasks.find(({ kind }) => kind === "spot");
     if (!spot) throw new Error("spotting and naming come in turn");
@@ -165,6 +166,11 @@ describe("a round of a drill for the eye", () => {
     await begun(tomorrow);
     expect(await kept()).toBe(1);
     expect(await viewed(learner, left.id), "other rounds are gone on with").toMatchObject({ stage: "asking" });
+    expect(await readOwnEyeRound(tomorrow, empty.id, source)).toMatchObject({ code: "no-such-eye-round" });
+    expect(await viewed(tomorrow, burst.id)).toMatchObject({ stage: "done", results: [{ isRight: true }] });
+    expect(await readEyeDrills(tomorrow), "it ended with its last answer").toMatchObject({
+      rounds: [{ id: burst.id, finishedAt: NOW }],
+    });
   });
 
   test("of another drill is not ended by its learner, and ends where its last answer was kept and its end was not", async () => {
