@@ -225,7 +225,9 @@ test("a piece that waited before pieces were outdated by those of their kind alo
   );
   for (const id of ["waits", "done"])
     add("INSERT INTO Specimen (id, seed, state, createdAt) VALUES (?, ?, 'taken', ?)", id, id, day);
-  for (const [id, section] of Object.entries({ p1: "plate", p2: "plate", f1: "fillet" })) {
+  const inSittings = { p3: "released", p4: "closed" };
+  const plates = { p1: "plate", p2: "plate", p3: "plate", p4: "plate" };
+  for (const [id, section] of Object.entries({ ...plates, f1: "fillet" })) {
     add(
       "INSERT INTO Practice (id, userId, specimenId, section, report, startedAt) VALUES (?, 'ada', 'done', ?, '{}', ?)",
       id,
@@ -240,12 +242,33 @@ test("a piece that waited before pieces were outdated by those of their kind alo
       day,
     );
   }
+  add("INSERT INTO ClassGroup (id, name, createdAt) VALUES ('class', 'Monday class', ?)", day);
+  add("INSERT INTO Paper (id, createdAt, updatedAt) VALUES ('paper', ?, ?)", day, day);
+  add(
+    "INSERT INTO PaperVersion (id, paperId, number, content, criteria, savedAt) VALUES ('v', 'paper', 1, '{}', '{}', ?)",
+    day,
+  );
+  for (const [id, state] of Object.entries(inSittings)) {
+    add(
+      "INSERT INTO Sitting (id, groupId, paperVersionId, isForWholeClass, state, plannedAt, course, createdAt) VALUES (?, 'class', 'v', 1, ?, ?, '{}', ?)",
+      state,
+      state,
+      day,
+      day,
+    );
+    add(
+      "INSERT INTO SectionRun (id, sittingId, userId, section, state, course, practiceId) VALUES (?, ?, 'ada', 'plate', 'handedIn', '{}', ?)",
+      id,
+      state,
+      id,
+    );
+  }
   add(
     "INSERT INTO NextPiece (specimenId, userId, section, waits, chosenAt, revision, learner) VALUES ('waits', 'ada', 'plate', 1, ?, 3, '{}')",
     day,
   );
   database.close();
   expect(migrate(url)).toEqual([expect.stringMatching(/_next_piece_of_its_kind$/)]);
-  expect(await readNextPiece("ada", "plate")).toEqual({ specimenId: "waits", state: "taken", sections: 2 });
-  expect(await countCounted("ada", "plate")).toBe(2);
+  expect(await readNextPiece("ada", "plate")).toEqual({ specimenId: "waits", state: "taken", sections: 3 });
+  expect(await countCounted("ada", "plate"), "all but the one that is not released").toBe(3);
 });
