@@ -53,6 +53,7 @@ function createMaker(workerFile: string): SpecimenMaker {
   /** Pieces that somebody came to wait for after they were ordered ahead. */
   const hurried = new Set<string>();
   let isSeeking = false;
+  let restocked = Promise.resolve();
 
   async function order(
     kind: JointKind,
@@ -66,7 +67,13 @@ function createMaker(workerFile: string): SpecimenMaker {
     return { specimenId };
   }
 
-  async function restock(): Promise<void> {
+  /** One after the other: two that count together would both order what is missing. */
+  function restock(): Promise<void> {
+    restocked = restocked.catch(() => undefined).then(fillShelf);
+    return restocked;
+  }
+
+  async function fillShelf(): Promise<void> {
     for (const kind of JOINT_KINDS) {
       const missing = (await wantedStock(kind)) - (await countStock(kind));
       for (let n = 0; n < missing; n++) await order(kind, "stock");

@@ -59,3 +59,31 @@ test("a piece that is being made ahead takes the second thread as well once its 
   expect(console.error).toHaveBeenCalledTimes(2);
   vi.mocked(console.error).mockClear();
 });
+
+test("two learners who take at the same moment leave no more than one of each kind to be made for the shelf", async () => {
+  rmSync(join(folder, "go"), { force: true });
+  const maker = specimenMaker();
+  vi.useFakeTimers({ toFake: ["setTimeout"] });
+  try {
+    expect(await Promise.all([maker.takeReady("butt"), maker.takeReady("butt")])).toEqual([null, null]);
+    vi.advanceTimersByTime(5_000);
+  } finally {
+    vi.useRealTimers();
+  }
+  const ordered = () => database().specimen.groupBy({ by: ["kind"], _count: true, orderBy: { kind: "asc" } });
+  const one = [
+    { kind: "butt", _count: 1 },
+    { kind: "fillet", _count: 1 },
+  ];
+  await vi.waitFor(async () => expect(await ordered()).toHaveLength(2), patience);
+  // whatever both counted as missing would be ordered by now
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  expect(await ordered()).toEqual(one);
+
+  writeFileSync(join(folder, "go"), "");
+  await vi.waitFor(
+    async () => expect(await database().specimen.count({ where: { state: "failed" } })).toBe(2),
+    patience,
+  );
+  vi.mocked(console.error).mockClear();
+});
