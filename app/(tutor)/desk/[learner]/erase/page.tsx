@@ -18,6 +18,11 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
   const preview = await previewErasure(await currentCaller(), id);
   if (!preview.ok) return showRefusal(preview);
   const { learner, askedAt, goes, hindrance, stays, recordStoreName } = preview;
+  const pieces = goes.handedIn + goes.open;
+  const sums = [
+    stays.imperfections > 0 && `what became of ${count(stays.imperfections, "imperfection")}`,
+    stays.answers > 0 && `${count(stays.answers, "answer")} to questions`,
+  ].filter((sum) => sum !== false);
   return (
     <PageFrame
       title={`Erase ${learner.name}`}
@@ -41,29 +46,32 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
               The account with its password
               {goes.devices > 0 && `; it is signed in on ${count(goes.devices, "device")} and is signed out there`}
             </li>
-            <li>
-              Being a member of {count(goes.classes, "class", "classes")}
-              {goes.otherClasses > 0 && (
-                <>
-                  , <strong className="font-medium">{goes.otherClasses} of other tutors</strong>, who lose what was sat
-                  there as well: ask them first
-                </>
-              )}
-            </li>
-            <li>
-              {capital(count(goes.handedIn + goes.open, "practice piece"))}
-              {goes.open > 0 && ` (${goes.open} not handed in)`}
-              {goes.handedIn + goes.open > 0 && ", with reports, marks and where they looked"}
-            </li>
-            <li>
-              {capital(count(goes.sections, "section"))} of sittings
-              {goes.unreleased > 0 && `, ${goes.unreleased} of them with marks that are not released yet`}
-            </li>
+            {goes.classes > 0 && (
+              <li>
+                Being a member of {count(goes.classes, "class", "classes")}
+                {goes.otherClasses > 0 && (
+                  <>
+                    , <strong className="font-medium">{goes.otherClasses} of other tutors</strong>, who lose what was
+                    sat there as well: ask them first
+                  </>
+                )}
+              </li>
+            )}
+            {pieces > 0 && (
+              <li>
+                {capital(count(pieces, "practice piece"))}
+                {goes.open > 0 && ` (${goes.open} not handed in)`}, with reports, marks and where they looked
+              </li>
+            )}
+            {goes.sections > 0 && (
+              <li>
+                {capital(count(goes.sections, "section"))} of sittings
+                {goes.unreleased > 0 && `, ${goes.unreleased} of them with marks that are not released yet`}
+              </li>
+            )}
             {goes.acts > 0 && <li>{capital(count(goes.acts, "change"))} that tutors made to their marks</li>}
-            <li>
-              {goes.drillRounds > 0 && `${capital(count(goes.drillRounds, "drill round"))}; `}
-              {goes.drillRounds > 0 ? "all" : "All"} figures of progress
-            </li>
+            {goes.drillRounds > 0 && <li>{capital(count(goes.drillRounds, "drill round"))}</li>}
+            {stays.sections > 0 && <li>All figures of progress</li>}
             {goes.statements > 0 && (
               <li>{capital(count(goes.statements, "statement"))} that the record store has not taken</li>
             )}
@@ -72,12 +80,15 @@ export default async function ErasePage({ params }: PageProps<"/desk/[learner]/e
         </Sheet>
         <Sheet title="What stays, without who or when">
           <ul className="mt-2 list-disc space-y-1 pl-5">
-            <li>
-              Sums over {count(stays.sections, "section")} that count: {count(stays.imperfections, "imperfection")} and
-              what became of them, {count(stays.answers, "answer")} to questions, added to those of everybody who was
-              erased
-            </li>
-            <li>In their sittings an “Erased learner”: which sections, and how each ended, with no mark</li>
+            {stays.sections > 0 && (
+              <li>
+                Sums over {count(stays.sections, "section")} that {stays.sections === 1 ? "counts" : "count"}
+                {sums.length > 0 && `: ${sums.join(", ")}`}, added to those of everybody who was erased
+              </li>
+            )}
+            {goes.sections > 0 && (
+              <li>In their sittings an “Erased learner”: which sections, and how each ended, with no mark</li>
+            )}
             <li>What was done to them in the log of a sitting, as done to an erased learner, without the reason</li>
             <li>That you erased somebody today</li>
           </ul>
