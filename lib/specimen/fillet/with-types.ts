@@ -27,11 +27,12 @@ export function withFilletTypes(blueprint: FilletBlueprint, { includes, among }:
     else taken.push(type);
   }
   const gapped = taken.includes(GAP) ? 1 : among === "any" || among.includes(GAP) ? blueprint.gapped : 0;
-  const there = among === "any" ? least : Math.min(least, mostOf([...new Set([...taken, ...among])]));
+  const room = among === "any" ? most : mostOf([...new Set([...taken, ...among])]);
+  const there = Math.min(least, room);
   return {
     blueprint: {
       ...blueprint,
-      indications: [Math.max(there, taken.length), most],
+      indications: [Math.max(there, taken.length), Math.max(taken.length, Math.min(most, room))],
       gapped,
       ...(taken.length > 0 && { includes: taken }),
       ...(among !== "any" && { among }),
