@@ -8,7 +8,10 @@ export const ALONE = [
   "tests/unit/bench/record-trail.test.ts",
   "tests/unit/bench/report-fields.test.tsx",
   "tests/unit/bench/use-sitting-run.test.tsx",
+  "tests/unit/pages/being-chosen.test.tsx",
+  "tests/unit/pages/heat-map.test.tsx",
   "tests/unit/pages/types-line.test.tsx",
+  "tests/unit/pages/use-blueprint.test.tsx",
   "tests/unit/seed/demo-history.test.ts",
   "tests/unit/server/roles/entries.test.ts",
 ];
