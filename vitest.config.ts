@@ -10,7 +10,14 @@ const alias = [
   { find: /^@\//, replacement: root },
 ];
 
-const TESTS = "tests/{architecture,properties,specimens,unit}/**/*.test.{ts,tsx}";
+const FILES = "**/*.test.{ts,tsx}";
+/** Tests of pure code. */
+const PURE = [
+  `tests/{architecture,properties,specimens}/${FILES}`,
+  `tests/unit/!(bench|pages|seed|server)/${FILES}`,
+  "tests/unit/*.test.{ts,tsx}",
+];
+const OTHERS = [`tests/unit/{bench,pages,seed,server}/${FILES}`];
 
 const test = {
   // specimens are made in tests and hooks, and a busy machine takes its time
@@ -20,17 +27,26 @@ const test = {
   unstubEnvs: true,
   unstubGlobals: true,
 };
+// one file after another in the same process, so that nothing is loaded and compiled anew for each of them
+const together = { ...test, isolate: false, exclude: [...ALONE] };
 
 export default defineConfig({
   test: {
     // a worker for every core: most of the time goes into making specimens
     maxWorkers: availableParallelism(),
     projects: [
-      // one file after another in the same process, so that nothing is loaded and compiled anew for each of them
       {
-        resolve: { alias },
-        test: { ...test, name: "together", include: [TESTS], exclude: [...ALONE], isolate: false },
+        test: {
+          ...together,
+          name: "pure",
+          include: PURE,
+          // Node's own modules: with those of the test runner, which looks up every imported function at every call, making a
+          // specimen takes twice as long
+          experimental: { viteModuleRunner: false, nodeLoader: false },
+          execArgv: ["--import", "tsx"],
+        },
       },
+      { resolve: { alias }, test: { ...together, name: "with a database or a page", include: OTHERS } },
       { resolve: { alias }, test: { ...test, name: "alone", include: [...ALONE] } },
     ],
   },

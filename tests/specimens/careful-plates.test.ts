@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { type Inspected, inspected } from "../support/careful/inspected";
 
 /** More of them, with the mean error of everything that is measured, in `npm run bench -- careful`. */
-const SEEDS = Array.from({ length: 4 }, (_, n) => `careful ${n}`);
+const SEEDS = Array.from({ length: 3 }, (_, n) => `careful ${n}`);
 
 // What is there is found and named; places, sizes and dimensions are measured with the gauges, noise and all. The limits
 // are the project's own (tolerances and marks of the rule), no outside source.

@@ -252,12 +252,16 @@ describe.each<[seed: string, laying: Laying]>([
 });
 
 describe("three sizes", () => {
-  const sizesOf = (
-    type: Asked["type"],
-    severities: readonly number[],
-    laying: Laying,
-    measured: (item: TruthItem, work: FaceWork) => number,
-  ) =>
+  type Measured = (item: TruthItem, work: FaceWork) => number;
+  /** Where the three lie on one face, from the smallest to the largest: each is alone within 40 mm. */
+  const PLACES = [30, 125, 220];
+  const onOneFace = (type: Asked["type"], severities: readonly number[], laying: Laying, measured: Measured) => {
+    const asked = severities.map((severity, n) => ask(type, PLACES[n], 40, severity));
+    const { work, after } = laidFace("bead sizes", "cap", asked, laying);
+    return after.map((item) => measured(item as TruthItem, work));
+  };
+  /** At the same place of the same bead, whose own waves come on top. */
+  const atOnePlace = (type: Asked["type"], severities: readonly number[], laying: Laying, measured: Measured) =>
     severities.map((severity) => {
       const { work, after } = laidFace("bead sizes", "cap", [ask(type, 120, 40, severity)], laying);
       return measured(after[0] as TruthItem, work);
@@ -268,14 +272,14 @@ describe("three sizes", () => {
   };
 
   it.each([2, 3, 5])("of what lies between %d runs come out in order", (runs) => {
-    grows(sizesOf("inter-run-fusion", [0.5, 0.8, 1.3], { runs }, (item) => item.size as number));
-    grows(sizesOf("inter-run-undercut", [0.45, 0.65, 0.95], { runs }, (item) => item.size as number));
+    grows(onOneFace("inter-run-fusion", [0.5, 0.8, 1.3], { runs }, (item) => item.size as number));
+    grows(onOneFace("inter-run-undercut", [0.45, 0.65, 0.95], { runs }, (item) => item.size as number));
   });
 
   it.each([1, 3])("of an irregular width or surface and of a steep toe come out in order, %d runs", (runs) => {
-    grows(sizesOf("irregular-width", [3, 3.8, 5], { runs }, (item) => item.width as number));
+    grows(onOneFace("irregular-width", [3, 3.8, 5], { runs }, (item) => item.width as number));
     grows(
-      sizesOf(
+      atOnePlace(
         "irregular-surface",
         [1, 1.3, 1.8],
         { runs },
@@ -283,7 +287,7 @@ describe("three sizes", () => {
       ),
     );
     grows(
-      sizesOf(
+      onOneFace(
         "incorrect-weld-toe",
         [1.25, 1.45, 1.7],
         { runs },
