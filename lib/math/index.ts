@@ -9,6 +9,7 @@ export {
   clusterSpread,
   effectiveShare,
   effectiveShareBy,
+  shareForFew,
 } from "./estimates/clusters";
 export { CONFIDENCE, type Interval } from "./estimates/interval";
 export {

@@ -95,7 +95,7 @@ export { ENOUGH } from "./statistics/enough";
 export { type FalseCallRate, type FalseCalls, falseCallRate, falseCallsOf } from "./statistics/false-calls";
 export { cohenKappa, type Kappa, squareTable } from "./statistics/kappa";
 export { type Confusion, confusions, type NamingMatrix, namingMatrix } from "./statistics/naming";
-export { clusteredShare, type Share, shareOf } from "./statistics/share";
+export { clusteredShare, type Share, shareOf, surelyAtMost } from "./statistics/share";
 export { detectionAgainstClutter, type SignalDetection, signalDetection } from "./statistics/signal-detection";
 export { dimensionSizing, type Placing, placing, type Sizing, sizingByKind, sizingByType } from "./statistics/sizing";
 export type { Counts } from "./tallies/counts";

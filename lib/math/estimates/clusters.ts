@@ -43,16 +43,20 @@ export function clusterSpread(clusters: readonly Cluster[]): ClusterSpread | nul
 }
 
 /**
- * What share of the observations counts in an interval for independent ones, 0 to 1: an effective sample size (J. N. K. Rao and
- * A. J. Scott, Biometrics 48, 1992: the number over the design effect), less for few clusters (E. L. Korn and B. I. Graubard,
- * Survey Methodology 24, 1998: times the square of z over Student's t). It never counts more than there are.
+ * What share of the observations counts in an interval for independent ones, 0 to 1: an effective sample size, the number over the
+ * design effect (J. N. K. Rao and A. J. Scott, Biometrics 48, 1992). It never counts more than there are.
  * @param independent variance of the ratio if all observations were independent, above 0
  */
-export const effectiveShare = ({ variance, degrees }: ClusterSpread, independent: number): number =>
-  Math.min(1, independent / variance) * forFew(degrees);
+export const effectiveShare = ({ variance }: Pick<ClusterSpread, "variance">, independent: number): number =>
+  Math.min(1, independent / variance);
 
-/** The same where nothing varies, so that an intraclass correlation has to be taken from elsewhere (Kish's design effect). */
-export const effectiveShareBy = (correlation: number, { degrees, meanSize }: ClusterSpread): number =>
-  forFew(degrees) / (1 + Math.max(0, meanSize - 1) * correlation);
+/** The same where it cannot be seen how clusters vary, so that an intraclass correlation has to be taken from elsewhere (Kish's design effect). */
+export const effectiveShareBy = (correlation: number, { meanSize }: Pick<ClusterSpread, "meanSize">): number =>
+  1 / (1 + Math.max(0, meanSize - 1) * correlation);
 
-const forFew = (degrees: number): number => (twoSidedZ(CONFIDENCE) / twoSidedT(CONFIDENCE, degrees)) ** 2;
+/**
+ * What share of those counts besides in an interval that goes by z, since few clusters hardly tell how clusters vary: the square of
+ * z over Student's t (E. L. Korn and B. I. Graubard, Survey Methodology 24, 1998). Not for an interval that goes by t already.
+ */
+export const shareForFew = ({ degrees }: Pick<ClusterSpread, "degrees">): number =>
+  (twoSidedZ(CONFIDENCE) / twoSidedT(CONFIDENCE, degrees)) ** 2;

@@ -1,5 +1,5 @@
 import { IMPERFECTION_TYPES, type ImperfectionType } from "../../imperfections";
-import { clusteredShare, type Share } from "../statistics/share";
+import { clusteredShare, type Share, surelyAtMost } from "../statistics/share";
 import type { Overview } from "../tallies/overview";
 
 /** From so many of a type on it is said of a single learner whether more than half are found. Common practice, no source. */
@@ -24,11 +24,11 @@ export interface MissedType {
 }
 
 /**
- * Types that a class had before it, what is most surely missed first: by the lower end of the interval of the share missed
- * (`clusteredShare`), so that one learner who misses much of it does not come before many who do. Equals stand in catalogue order.
+ * Types that a class had before it, what is most surely missed first: by the share that is found at most
+ * (`surelyAtMost`), so that one miss of one does not come before many of many. Equals stand in catalogue order.
  */
 export function missedTypes(learners: readonly Overview[]): MissedType[] {
-  return IMPERFECTION_TYPES.flatMap((type): MissedType[] => {
+  return IMPERFECTION_TYPES.flatMap((type) => {
     const byLearner = learners.map(({ types }): FoundOf | null => {
       const counts = types[type];
       return counts && counts.total > 0 ? { found: counts.found, total: counts.total } : null;
@@ -36,16 +36,18 @@ export function missedTypes(learners: readonly Overview[]): MissedType[] {
     const had = byLearner.filter((one) => one !== null);
     if (had.length === 0) return [];
     const judged = had.filter(isJudged);
-    return [
-      {
-        type,
-        found: clusteredShare(had.map(({ found, total }) => ({ count: found, of: total }))),
-        judged: judged.length,
-        belowHalf: judged.filter((one) => 2 * one.found < one.total).length,
-        byLearner,
-      },
-    ];
-  }).sort((a, b) => (a.found.interval?.high ?? 1) - (b.found.interval?.high ?? 1));
+    const counts = had.map(({ found, total }) => ({ count: found, of: total }));
+    const missed: MissedType = {
+      type,
+      found: clusteredShare(counts),
+      judged: judged.length,
+      belowHalf: judged.filter((one) => 2 * one.found < one.total).length,
+      byLearner,
+    };
+    return [{ missed, atMost: surelyAtMost(counts) }];
+  })
+    .sort((a, b) => a.atMost - b.atMost)
+    .map(({ missed }) => missed);
 }
 
 export const isJudged = ({ total }: FoundOf): boolean => total >= JUDGED_FROM;

@@ -57,8 +57,8 @@ export function toTeach({ missed, confusions, sizes, dimensions, falseCalls }: F
 /** Whether enough is known of a type to say that a class misses it often. */
 export const isMissedOften = ({ found }: MissedType): boolean => found.needed === 0 && (found.share ?? 1) < LEAST.found;
 
-/** Whether most learners of whom it can be said find fewer than half. */
-export const isOfMost = ({ judged, belowHalf }: MissedType): boolean => judged > 0 && 2 * belowHalf > judged;
+/** Whether most learners of whom it can be said find fewer than half; of a single one it is not said of a class. */
+export const isOfMost = ({ judged, belowHalf }: MissedType): boolean => judged > 1 && 2 * belowHalf > judged;
 
 function mostMisread(all: readonly Misread[]): Misread | null {
   const [worst] = all

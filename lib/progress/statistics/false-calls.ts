@@ -1,5 +1,5 @@
 import { CLUTTER, type Clutter } from "../../imperfections";
-import { clusterSpread, effectiveShare, type Interval, poissonInterval } from "../../math";
+import { clusterSpread, effectiveShare, type Interval, poissonInterval, shareForFew } from "../../math";
 import type { PieceTally } from "../tallies/piece-tally";
 import { CALL_NAMES, type CallName, type TypeTallies } from "../tallies/type-tally";
 import { clusteredShare, type Share, shareOf } from "./share";
@@ -9,7 +9,7 @@ export interface FalseCallRate {
   readonly count: number;
   readonly metres: number;
   /**
-   * Per metre of weld looked at, with the exact 95 % interval of a Poisson count, of several learners with the effective count;
+   * Per metre of weld looked at, with the exact 95 % interval of a Poisson count, of a class with the effective count;
    * null where no weld was looked at.
    */
   readonly perMetre: number | null;
@@ -36,13 +36,15 @@ export type FalseCallCounts = Pick<
   "falseCalls" | "weldLength" | "clutter" | "falseCallsOn" | "clean" | "cleanCalled"
 >;
 
-/** @param byLearner the same learner by learner, where it is of several */
-export function falseCallRate(
-  pieces: FalseCallCounts,
-  byLearner: readonly FalseCallCounts[] = [pieces],
-): FalseCallRate {
+/** @param byLearner the same learner by learner, where it is of a class */
+export function falseCallRate(pieces: FalseCallCounts, byLearner?: readonly FalseCallCounts[]): FalseCallRate {
   const { falseCalls: count, weldLength, clutter, falseCallsOn } = pieces;
   const metres = weldLength / 1e6;
+  const shareBy = (counted: (own: FalseCallCounts) => { count: number; of: number }): Share => {
+    if (byLearner) return clusteredShare(byLearner.map(counted));
+    const { count, of } = counted(pieces);
+    return shareOf(count, of);
+  };
   return {
     count,
     metres,
@@ -53,27 +55,41 @@ export function falseCallRate(
         ? [
             {
               kind,
-              called: clusteredShare(
-                byLearner.map((own) => ({
-                  count: own.clutter[kind]?.called ?? 0,
-                  of: own.clutter[kind]?.total ?? 0,
-                })),
-              ),
+              called: shareBy((own) => ({ count: own.clutter[kind]?.called ?? 0, of: own.clutter[kind]?.total ?? 0 })),
             },
           ]
         : [],
     ).sort((a, b) => b.called.count - a.called.count),
     onNothing: falseCallsOn.nothing ?? 0,
-    cleanPieces: clusteredShare(byLearner.map(({ cleanCalled, clean }) => ({ count: cleanCalled, of: clean }))),
+    cleanPieces: shareBy(({ cleanCalled, clean }) => ({ count: cleanCalled, of: clean })),
   };
 }
 
+/** By how much of their mean learners' rates are taken to differ (standard deviation) where they cannot tell. Common practice, no source. */
+const APART = 0.5;
+/** Of fewer calls it cannot be seen how learners differ. Common practice, no source. */
+const TELLING = 5;
+
 /** Some call far more often than others: J. N. K. Rao and A. J. Scott, Statistics in Medicine 18, 1999, for counts that scatter so. */
-function rateInterval(count: number, metres: number, byLearner: readonly FalseCallCounts[]): Interval {
-  const spread = clusterSpread(byLearner.map((own) => ({ sum: own.falseCalls, size: own.weldLength / 1e6 })));
-  const counting = spread && count > 0 ? effectiveShare(spread, count / metres ** 2) : 1;
+function rateInterval(count: number, metres: number, byLearner?: readonly FalseCallCounts[]): Interval {
+  const counting = byLearner ? countingOf(count, metres, byLearner) : 1;
   const { low, high } = poissonInterval(count * counting);
   return { low: low / metres / counting, high: high / metres / counting };
+}
+
+/**
+ * What share of the calls of a class counts. Where there are few or none, or one learner alone has any weld, it is at most what
+ * learners assumed to differ leave of it: counts whose rates differ scatter 1 + APART^2 m times as much as Poisson's, m being the
+ * mean count of a learner (the negative binomial distribution), and m as large as it may be by Poisson's interval.
+ */
+function countingOf(count: number, metres: number, byLearner: readonly FalseCallCounts[]): number {
+  const clusters = byLearner.map((own) => ({ sum: own.falseCalls, size: own.weldLength / 1e6 }));
+  const spread = clusterSpread(clusters);
+  const { degrees, meanSize } = spread ?? { degrees: 1, meanSize: metres };
+  const assumed = 1 / (1 + APART ** 2 * (poissonInterval(count).high / metres) * meanSize);
+  const seen = spread && count > 0 ? effectiveShare(spread, count / metres ** 2) : 1;
+  const isTelling = spread !== null && count >= Math.max(TELLING, clusters.filter(({ size }) => size > 0).length);
+  return (isTelling ? seen : Math.min(seen, assumed)) * shareForFew({ degrees });
 }
 
 export function falseCallsOf(pieces: PieceTally, types: TypeTallies): FalseCalls {

@@ -1,9 +1,10 @@
 import {
-  type Cluster,
+  type ClusterSpread,
   clusterSpread,
   effectiveShare,
   effectiveShareBy,
   type Interval,
+  shareForFew,
   wilsonInterval,
 } from "../../math";
 import { stillNeeded } from "./enough";
@@ -26,23 +27,63 @@ export const shareOf = (count: number, of: number): Share => ({
   needed: stillNeeded(of),
 });
 
-/** How like each other the observations of one learner are taken to be where all or none came out one way. Common practice, no source. */
-const LIKENESS = 0.1;
+/** How like each other the observations of one learner are taken to be where they cannot tell. Common practice, no source. */
+export const LIKENESS = 0.1;
+/** Of fewer that came out one way it cannot be seen how learners differ. Common practice, no source. */
+const TELLING = 5;
+
+/** So many out of so many of one learner. */
+interface Counted {
+  readonly count: number;
+  readonly of: number;
+}
 
 /**
- * So many out of so many, learner by learner, taken together. The interval is Wilson's with the effective number of observations
+ * So many out of so many of a class, learner by learner. The interval is Wilson's with the effective number of observations
  * (`effectiveShare`; cf. N. Dean and M. Pagano, J. Surv. Stat. Methodol. 3, 2015): what one learner does hangs together, so that
- * many observations of few learners say less of a class than as many of many. Of a single learner it is that of `shareOf`.
+ * many observations of few learners say less of a class than as many of many. Of a class that only one learner tells of next to
+ * nothing is known, and the interval is as wide as that.
  */
-export function clusteredShare(byLearner: readonly { readonly count: number; readonly of: number }[]): Share {
-  const clusters = byLearner.map(({ count, of }): Cluster => ({ sum: count, size: of }));
-  const share = shareOf(
-    clusters.reduce((total, { sum }) => total + sum, 0),
-    clusters.reduce((total, { size }) => total + size, 0),
+export function clusteredShare(byLearner: readonly Counted[]): Share {
+  const share = together(byLearner);
+  if (share.share === null) return share;
+  const spread = spreadOf(byLearner);
+  return { ...share, interval: intervalOf(share, countingOf(share, spread) * shareForFew(spread)) };
+}
+
+/**
+ * The most that such a share surely is, to put shares of one class in order: the upper end of the same interval without the
+ * allowance for few learners. With it, what two learners tell would stand behind what a single one does, or the other way round,
+ * by their number alone. 1 where there was nothing to count.
+ */
+export function surelyAtMost(byLearner: readonly Counted[]): number {
+  const share = together(byLearner);
+  return share.share === null ? 1 : intervalOf(share, countingOf(share, spreadOf(byLearner))).high;
+}
+
+const together = (byLearner: readonly Counted[]): Share =>
+  shareOf(
+    byLearner.reduce((sum, { count }) => sum + count, 0),
+    byLearner.reduce((sum, { of }) => sum + of, 0),
   );
-  const spread = clusterSpread(clusters);
-  if (spread === null || share.share === null) return share;
-  const { of, share: p } = share;
-  const counting = p === 0 || p === 1 ? effectiveShareBy(LIKENESS, spread) : effectiveShare(spread, (p * (1 - p)) / of);
-  return { ...share, interval: wilsonInterval(p * of * counting, of * counting) };
+
+const intervalOf = ({ count, of }: Counted, counting: number): Interval =>
+  wilsonInterval(count * counting, of * counting);
+
+/** How learners differ; `variance` is null where only one has anything. */
+type Spread = Pick<ClusterSpread, "degrees" | "meanSize"> & { readonly variance: number | null; readonly had: number };
+
+function spreadOf(byLearner: readonly Counted[]): Spread {
+  const had = byLearner.filter(({ of }) => of > 0);
+  const spread = clusterSpread(had.map(({ count, of }) => ({ sum: count, size: of })));
+  return { ...(spread ?? { variance: null, degrees: 1, meanSize: had[0]?.of ?? 0 }), had: had.length };
+}
+
+/** What share of the observations counts. Few that came out one way lie where they do by chance: then it is the smaller one. */
+function countingOf({ count, of }: Counted, { variance, meanSize, had }: Spread): number {
+  const assumed = effectiveShareBy(LIKENESS, { meanSize });
+  const fewer = Math.min(count, of - count);
+  if (variance === null || fewer === 0) return assumed;
+  const seen = effectiveShare({ variance }, (count * (of - count)) / of ** 3);
+  return fewer < Math.max(TELLING, had) ? Math.min(seen, assumed) : seen;
 }

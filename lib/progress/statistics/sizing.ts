@@ -13,14 +13,14 @@ export interface Sizing {
 
 /**
  * What is measured on a gauge, by kind of size: one hand reads depths one way, whatever the imperfection.
- * @param byLearner the same learner by learner, where it is of several
+ * @param byLearner the same learner by learner, where it is of a class
  */
-export function sizingByKind(types: TypeParts<"size">, byLearner: readonly TypeParts<"size">[] = []): Sizing[] {
-  const ofLearners = byLearner.map(momentsByKind);
+export function sizingByKind(types: TypeParts<"size">, byLearner?: readonly TypeParts<"size">[]): Sizing[] {
+  const ofLearners = byLearner?.map(momentsByKind);
   return [...momentsByKind(types)].flatMap(([size, moments]) => {
     const agreement = agreementOf(
       moments,
-      ofLearners.map((kinds) => kinds.get(size) ?? NO_MOMENTS),
+      ofLearners?.map((kinds) => kinds.get(size) ?? NO_MOMENTS),
     );
     return agreement ? [{ size, agreement }] : [];
   });
@@ -61,15 +61,15 @@ export function placing(types: TypeTallies): Placing {
 
 /**
  * How dimensions of whole pieces are measured, in each one's own unit; those with fewer than three values are left out.
- * @param byLearner the same learner by learner, where it is of several
+ * @param byLearner the same learner by learner, where it is of a class
  */
 export const dimensionSizing = (
   { dimensions }: Pick<PieceTally, "dimensions">,
-  byLearner: readonly Pick<PieceTally, "dimensions">[] = [],
+  byLearner?: readonly Pick<PieceTally, "dimensions">[],
 ): { readonly dimension: Dimension; readonly agreement: Agreement }[] =>
   DIMENSIONS.flatMap((dimension) => {
     const tally = dimensions[dimension];
-    const own = byLearner.map((one) => one.dimensions[dimension]?.difference ?? NO_MOMENTS);
+    const own = byLearner?.map((one) => one.dimensions[dimension]?.difference ?? NO_MOMENTS);
     const agreement = tally ? agreementOf(tally.difference, own) : null;
     return agreement ? [{ dimension, agreement }] : [];
   });

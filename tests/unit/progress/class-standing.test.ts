@@ -49,6 +49,15 @@ describe("types that a class misses", () => {
     expect(pore.byLearner).toEqual([{ found: 1, total: 4 }, { found: 2, total: 4 }, { found: 0, total: 3 }, null]);
   });
 
+  test("one learner's misses do not come before those of two who never find a type, nor are they said of most of the class", () => {
+    const missed = missedTypes([
+      learner({ "surface-pore": [0, 20], "root-concavity": [9, 20] }),
+      learner({ "surface-pore": [0, 20] }),
+    ]);
+    expect(missed.map(({ type }) => type)).toEqual(["surface-pore", "root-concavity"]);
+    expect(missed.map(isOfMost)).toEqual([true, false]);
+  });
+
   test("cells say their number, and how dark they are only from four on", () => {
     expect([null, { found: 1, total: 3 }, { found: 3, total: 8 }].map(cellWords)).toEqual(["", "(1/3)", "3/8"]);
     const shades = [null, [0, 3], [10, 10], [8, 10], [5, 10], [3, 10], [2, 10], [0, 10]] as const;

@@ -1,6 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { clusterSpread, effectiveShare, wilsonInterval } from "@/lib/math";
-import { agreementOf, clusteredShare, EMPTY_PIECE_TALLY, falseCallRate, type Moments, shareOf } from "@/lib/progress";
+import { clusterSpread, effectiveShare, shareForFew, twoSidedT, wilsonInterval } from "@/lib/math";
+import {
+  agreementOf,
+  clusteredShare,
+  EMPTY_PIECE_TALLY,
+  falseCallRate,
+  type Moments,
+  shareOf,
+  surelyAtMost,
+} from "@/lib/progress";
 import { randomStream } from "@/lib/random";
 
 /** Pups that lived of each litter, C. S. Weil, Food and Cosmetics Toxicology 8, 1970: treated and not. */
@@ -35,7 +43,9 @@ describe("clusters", () => {
       const designEffect = spread.variance / independent;
       expect(designEffect).toBeGreaterThan(published);
       expect(designEffect).toBeLessThan(1.1 * published);
-      expect(effectiveShare(spread, independent)).toBeLessThan(1 / designEffect);
+      expect(effectiveShare(spread, independent)).toBeCloseTo(1 / designEffect, 12);
+      // Student's t for few litters, 2.13 to 2.2 for 12 to 15 degrees of freedom, over 1.96
+      expect(shareForFew(spread)).toBeCloseTo((1.96 / twoSidedT(0.95, spread.degrees)) ** 2, 4);
       expect(spread.degrees).toBeLessThan(15);
     },
   );
@@ -51,8 +61,37 @@ describe("clusters", () => {
 });
 
 describe("a share of a class", () => {
-  test("of one learner is that learner's", () => {
-    expect(clusteredShare([{ count: 14, of: 20 }])).toEqual(shareOf(14, 20));
+  // how wide they are is common practice, no source
+  test("of one learner is no surer than of two, and much less sure than that learner's own", () => {
+    const width = (byLearner: readonly { count: number; of: number }[]) => {
+      const { interval } = clusteredShare(byLearner);
+      return interval ? interval.high - interval.low : 0;
+    };
+    const one = width([{ count: 14, of: 20 }]);
+    expect(one).toBeGreaterThanOrEqual(
+      width([
+        { count: 7, of: 10 },
+        { count: 7, of: 10 },
+      ]),
+    );
+    const own = shareOf(14, 20).interval!;
+    expect(one).toBeGreaterThan(own.high - own.low);
+  });
+
+  test("is the surer the more plainly it comes out: none of 200 no less than one or two of 200", () => {
+    const high = (found: number) =>
+      clusteredShare(Array.from({ length: 10 }, (_, at) => ({ count: Number(at < found), of: 20 }))).interval?.high;
+    const highs = [0, 1, 2, 3].map((found) => high(found) ?? 1);
+    expect(highs).toEqual(highs.toSorted((a, b) => a - b));
+  });
+
+  test("in order, never found by two learners comes before found 9 times of 20 by one", () => {
+    const never = [
+      { count: 0, of: 20 },
+      { count: 0, of: 20 },
+    ];
+    expect(surelyAtMost(never)).toBeLessThan(surelyAtMost([{ count: 9, of: 20 }]));
+    expect(surelyAtMost([])).toBe(1);
   });
 
   test("where everything was found is no surer than many independent finds, and where nothing was known is none", () => {
@@ -114,6 +153,39 @@ describe("readings and calls of a class", () => {
     }
     expect(held).toBeGreaterThanOrEqual(465);
     expect(heldAsIfIndependent).toBeLessThan(400);
+  });
+
+  // J. M. Bland and D. G. Altman, Lancet i, 1986: the standard error of the mean difference is s / sqrt(n), with t of n - 1
+  test("of five learners with one reading each the bias has the interval of five independent readings", () => {
+    const readings = [100, 350, -200, 420, 260];
+    const together = momentsOf(readings);
+    const { bias, deviation, biasInterval } = agreementOf(
+      together,
+      readings.map((one) => momentsOf([one])),
+    )!;
+    // t of 4 degrees of freedom: 2.7764
+    expect(biasInterval.high - bias).toBeCloseTo((2.7764 * deviation) / Math.sqrt(5), 4);
+    expect(biasInterval).toEqual(agreementOf(together)?.biasInterval);
+  });
+
+  test("of one learner the bias says less of a class than of that learner", () => {
+    const readings = momentsOf([100, 350, -200, 420, 260, 300, 310, 290]);
+    const high = (own?: readonly Moments[]) => agreementOf(readings, own)?.biasInterval.high ?? 0;
+    expect(high([readings])).toBeGreaterThan(high());
+  });
+
+  test("no false call by few learners says less than by as many metres of one rate, and no more than one call", () => {
+    const high = (calls: readonly number[]) => {
+      const own = calls.map((falseCalls) => ({ ...EMPTY_PIECE_TALLY, falseCalls, weldLength: 10e6 }));
+      const all = { ...EMPTY_PIECE_TALLY, falseCalls: sumOf(calls), weldLength: own.length * 10e6 };
+      return [falseCallRate(all, own).interval?.high ?? 0, falseCallRate(all).interval?.high ?? 0];
+    };
+    // the exact Poisson bound for none is 3.689, of 95 % on two sides
+    expect(high([0, 0, 0])[1]).toBeCloseTo(3.689 / 30, 4);
+    expect(high([0, 0, 0])[0]).toBeGreaterThan(3 * high([0, 0, 0])[1]);
+    expect(high([0, 0, 0])[0]).toBeLessThan(high([1, 0, 0])[0]);
+    // what one learner does says no more than what two do
+    expect(high([0])[0]).toBeGreaterThan(high([0, 0])[0]);
   });
 
   test("false calls a metre: some call far more often than others, and the interval still holds the mean", () => {
