@@ -34,7 +34,7 @@ export interface SectionAnalysis {
   readonly marks: MarkDistribution;
   /** Of its parts as they count, over the largest number that were asked the same parts; null below two sections or two parts. */
   readonly reliability: Reliability | null;
-  /** Of its questions: suspect ones that count first, then those that were annulled, then those most often answered wrong. */
+  /** Of its questions: suspect ones that count for anybody first, then those that were annulled, then those most often answered wrong. */
   readonly items: readonly AnalysedItem[];
   /** Questions that were asked fewer than `ASKED_FROM` times and are not among them. */
   readonly askedSeldom: number;
@@ -63,14 +63,24 @@ export function analyseSection(
   return {
     marks: markDistribution(sections),
     reliability: reliabilityOfParts(reviews.map(partScores)),
-    items: analysed.sort((a, b) => rank(b) - rank(a) || a.facility - b.facility || (a.id < b.id ? -1 : 1)),
+    items: analysed.sort(
+      (a, b) =>
+        rank(b, sections.length) - rank(a, sections.length) || a.facility - b.facility || (a.id < b.id ? -1 : 1),
+    ),
     askedSeldom: items.length - analysed.length,
     pooled: own.reduce((sum, { id }) => sum + answersIn(pool.get(id)), 0),
   };
 }
 
-/** What is to be looked at goes before what was, and that before what nothing is wrong with. */
-const rank = ({ annulled, suspicions }: AnalysedItem): number => (annulled > 0 ? 0.5 : suspicions.length);
+/**
+ * What is to be looked at goes before what was, and that before what nothing is wrong with. Annulled for some, a question still
+ * counts for the others.
+ * @param sections how many are at hand: answers behind them are of the pool
+ */
+function rank({ annulled, suspicions, item }: AnalysedItem, sections: number): number {
+  const asked = item.chosen.slice(0, sections).filter((chosen) => chosen !== undefined).length;
+  return annulled === asked ? 0.5 : Math.max(suspicions.length, annulled > 0 ? 0.5 : 0);
+}
 
 const answersIn = (pooled: PooledQuestion | undefined): number =>
   pooled ? pooled.chosen.reduce((sum, times) => sum + times, pooled.blank) : 0;

@@ -67,6 +67,22 @@ test("an annulled question is marked as annulled, and counts neither among the r
   const analysis = analyseSection(sections.map((one, n) => ({ ...one, acts: n < 2 ? annulled : [] })));
   expect(analysis.items).toMatchObject([{ item: { stem: "Which one?" }, asked: 3, right: 0, annulled: 2 }]);
 
+  // as suspect as another question, which comes behind it: annulled for two it still counts for the other seven, and for all it does not
+  const whole = [...sections, ...sections, ...sections].map(({ result, ...one }) => {
+    const [shared, ...others] = result.questions?.lines ?? [];
+    const other = { ...shared, stem: "Which other one?", question: "other" };
+    const questions = result.questions && { ...result.questions, lines: [shared, other, ...others] };
+    return { ...one, result: { ...result, questions } };
+  });
+  const inOrder = (most: number) =>
+    analyseSection(whole.map((one, n) => ({ ...one, acts: n < most ? annulled : [] })))
+      .items.slice(0, 2)
+      .map(({ item, suspicions }) => [item.stem, suspicions.length]);
+  const [first, second] = inOrder(0);
+  expect([first[1], second[1]]).toEqual([1, 1]);
+  expect(inOrder(2)).toEqual([first, second]);
+  expect(inOrder(9)).toEqual([second, first]);
+
   const parts = sections.map(({ result }, n) => partScores(reviewed(result, n < 2 ? annulled : [])));
   expect(analysis.reliability?.alpha).toBe(reliabilityOf(parts.map((row) => row.map((part) => part ?? 0))).alpha);
   const asked = analyseSection(sections.map((one) => ({ ...one, acts: [] })));
