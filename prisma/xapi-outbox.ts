@@ -1,4 +1,4 @@
-import { OBSERVATION_VERSION } from "@/lib/progress";
+import { z } from "zod";
 import {
   type CountedWork,
   markedStatement,
@@ -10,7 +10,6 @@ import {
 } from "@/lib/xapi";
 import { paperColumn, resultColumn } from "./columns";
 import type { Prisma } from "./generated/client/client";
-import { observationsColumn } from "./progress-columns";
 
 type Transaction = Prisma.TransactionClient;
 
@@ -66,7 +65,7 @@ function workOf(row: WorkRow): CountedWork {
     userId,
     section: row.section,
     handedInAt: row.handedInAt,
-    seconds: observations?.version === OBSERVATION_VERSION ? observationsColumn.read(observations.value).seconds : null,
+    seconds: observations ? secondsIn(observations.value) : null,
     mark: row.reviewedThousandths ?? row.markThousandths,
     passMark: row.passMark,
     isPassed: row.reviewedIsPassed ?? row.isPassed,
@@ -78,6 +77,10 @@ function workOf(row: WorkRow): CountedWork {
         : null,
   };
 }
+
+/** The time worked, which every version tells alike; null where it is not known. */
+const timeSchema = z.object({ seconds: z.number().nullable().catch(null) });
+const secondsIn = (value: unknown): number | null => timeSchema.safeParse(value).data?.seconds ?? null;
 
 /** Keeps what sections say that count from now on, in the transaction that makes them count. */
 export async function queueCounted(transaction: Transaction, attemptIds: readonly string[], at: Date): Promise<void> {

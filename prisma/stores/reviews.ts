@@ -125,8 +125,14 @@ export async function storeReviews(reviews: readonly ReviewToStore[]): Promise<b
   }
 }
 
+/** No version of the program: the row is made anew, and is kept till then for the time that was worked. */
+const STALE = 0;
+
 async function forgetObserved(transaction: Prisma.TransactionClient, attemptIds: readonly string[]): Promise<void> {
-  await transaction.attemptObservations.deleteMany({ where: { attemptId: { in: [...attemptIds] } } });
+  await transaction.attemptObservations.updateMany({
+    where: { attemptId: { in: [...attemptIds] } },
+    data: { version: STALE },
+  });
   const counted = await transaction.practice.findMany({
     where: {
       attempts: { some: { id: { in: [...attemptIds] } } },

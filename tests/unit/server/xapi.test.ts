@@ -141,6 +141,19 @@ describe("what is told", () => {
     expect(again.result?.score?.raw).toBeGreaterThan(told.at(-1)?.result?.score?.raw ?? 100);
   });
 
+  test("a section that was reviewed before the release, and again before it was looked at, keeps the time it took", async () => {
+    const { room, id, runId, practiceId } = await closed();
+    const sheet = await readHandedInPractice(practiceId);
+    const [line] = linesOf(sheet?.sections[0].result ?? expect.fail("not marked"));
+    const give = (marks: number) => overruleLine(room.tutor, runId, { line: line.id, marks, reason: "under the lens" });
+    await must(give(line.worth / 1000));
+    await must(releaseSitting(room.tutor, id));
+    expect((await waiting()).at(-1)?.result?.duration).toBe("PT20M");
+    await must(give(line.worth / 2000));
+    await must(give(0));
+    expect((await waiting()).at(-1)?.result?.duration).toBe("PT20M");
+  });
+
   test("what is made void after its release is taken back as a whole", async () => {
     const { room, id, runId } = await closed();
     await must(releaseSitting(room.tutor, id));
