@@ -9,7 +9,7 @@ export {
   reviewReason,
   takeBackInput,
 } from "./inputs";
-export { type LineId, type LineList, type LineOfResult, lineId, linesOf } from "./lines";
+export { LINE_LISTS, type LineId, type LineList, type LineOfResult, lineId, linesOf } from "./lines";
 export { resultOfBase } from "./result-of-base";
 export { type ReviewedLine, type ReviewedSection, reviewed } from "./reviewed";
 export { canBeTakenBack, type StandingActs, standingActs } from "./standing-acts";

@@ -4,6 +4,7 @@ import { Button } from "@/app/_ui/button";
 import { Field } from "@/app/_ui/field";
 import { Notice } from "@/app/_ui/notice";
 import type { LineId, LineOfResult } from "@/lib/review";
+import { progressWords } from "./overrule-words";
 import { ReasonField, wrong } from "./reason-field";
 import { reasonIn, useReviewAct } from "./use-review-act";
 
@@ -38,11 +39,7 @@ export function OverruleForm({ runId, id, title, line, onDone }: OverruleFormPro
           ? `Computed: ${marks(line?.earned ?? 0)}. Nothing is to be earned here; you can take this price back, so that the line counts 0.`
           : `Computed: ${marks(line?.earned ?? 0)} of ${marks(most)}. Give it any number of marks from 0 to ${marks(most)}.`}
       </p>
-      <p className="text-ink-2 text-sm">
-        {isPrice
-          ? "In the learner’s progress it is then no false call."
-          : "The learner’s progress follows: with all marks the line counts as right, with 0 as wrong. A part of the marks changes the mark alone; a miss that gets a part counts neither as found nor as missed."}
-      </p>
+      {line && <p className="text-ink-2 text-sm">{progressWords(line)}</p>}
       {refused && <Notice>{refused.message}</Notice>}
       {!isPrice && (
         <div className="w-36">
