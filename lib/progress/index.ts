@@ -43,6 +43,7 @@ export { LOOKS, type Look, type PieceWish, wishesFor } from "./learner/wishes";
 export { ANY_CLASS, type ChanceToPass, type ClassMarks, chanceToPass, classMarks } from "./marks/chance-to-pass";
 export { type MarkDistribution, markDistribution } from "./marks/distribution";
 export { partScores } from "./marks/part-scores";
+export { type CountingAnswer, countingAnswers } from "./observations/answers";
 export { findsEarlyAndLate, THIRDS, type Third } from "./observations/early-and-late";
 export {
   type ClutterObservation,

@@ -67,6 +67,20 @@ export async function readReviewableRuns(of: {
   });
 }
 
+/** How these sections were marked at hand-in, and what tutors said to it since. */
+export async function readMarkings(
+  attemptIds: readonly string[],
+): Promise<readonly Pick<ReviewableRun, "first" | "acts">[]> {
+  const rows = await database().attempt.findMany({
+    where: { id: { in: [...attemptIds] } },
+    include: { reviewActs: { orderBy: { id: "asc" } } },
+  });
+  return rows.map(({ result, reviewActs }) => ({
+    first: resultColumn.read(result),
+    acts: reviewActs.map(reviewActOf),
+  }));
+}
+
 /** One act to be stored on one mark, with what it comes to. */
 export interface ReviewToStore {
   readonly attemptId: string;

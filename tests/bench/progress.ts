@@ -138,7 +138,7 @@ async function measure({ tutor, foldMs, storeMs }: Filled): Promise<string[]> {
 function sectionOf(random: RandomStream): SectionObservations {
   const passed = random.chance(0.6);
   return {
-    version: 2,
+    version: 3,
     section: random.chance(0.5) ? "plate" : "fillet",
     mark: random.integer(100_001),
     passMark: 70,

@@ -27,7 +27,7 @@ export const truthOf = (of: Partial<TruthObservation>): TruthObservation => ({
 
 /** A handed-in plate with these and nothing besides. */
 export const observedOf = (truths: readonly TruthObservation[]): SectionObservations => ({
-  version: 2,
+  version: 3,
   section: "plate",
   mark: 0,
   passMark: 70,

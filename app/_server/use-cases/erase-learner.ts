@@ -1,11 +1,13 @@
 import { setImmediate as breathe } from "node:timers/promises";
-import { pooledQuestions, wholeTally } from "@/lib/progress";
+import { countingAnswers, pooledQuestions, wholeTally } from "@/lib/progress";
 import type { QuestionLine } from "@/lib/results";
+import { reviewed } from "@/lib/review";
 import { learnerAccount } from "@/lib/xapi";
 import { countKept, eraseLearner as erase, type KeptOfLearner, readErasureRequest } from "@/prisma/stores/erasure";
 import { isSittingOn } from "@/prisma/stores/file-care";
 import { readLearnerTally } from "@/prisma/stores/progress";
-import { listCountedAttempts, readWork } from "@/prisma/stores/xapi";
+import { readMarkings } from "@/prisma/stores/reviews";
+import { listCountedAttempts } from "@/prisma/stores/xapi";
 import { workshopPlace } from "@/prisma/xapi-outbox";
 import type { Caller } from "../caller";
 import { requireOwnLearner } from "../permissions";
@@ -75,13 +77,13 @@ function hindranceOf({ beingSat, unreleased }: KeptOfLearner, isOn: boolean) {
   return unreleased > 0 ? "marks-unreleased" : null;
 }
 
-/** The questions of everything that counts of a learner, section by section. */
+/** The answers that count of everything that counts of a learner, section by section: those that their tally adds up. */
 async function questionsOf(learnerId: string): Promise<readonly (readonly QuestionLine[])[]> {
   const ids = await listCountedAttempts(learnerId, null);
   const found: (readonly QuestionLine[])[] = [];
   for (let from = 0; from < ids.length; from += AT_ONCE) {
-    const work = await readWork(ids.slice(from, from + AT_ONCE));
-    found.push(...work.map(({ questions }) => questions));
+    const markings = await readMarkings(ids.slice(from, from + AT_ONCE));
+    found.push(...markings.map(({ first, acts }) => countingAnswers(reviewed(first, acts)).map(({ line }) => line)));
     await breathe();
   }
   return found;

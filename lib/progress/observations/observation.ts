@@ -99,7 +99,7 @@ export type QuestionObservation = z.infer<typeof questionObservationSchema>;
 
 /** Everything that one handed-in section tells of whoever handed it in. Stored as a value; it holds truth. */
 export const sectionObservationsSchema = z.strictObject({
-  version: z.literal(2),
+  version: z.literal(3),
   section: z.enum(MARKED_SECTIONS),
   /** As it counts: thousandths of a mark, and marks needed to pass. */
   mark: z.int().min(0).max(100_000),

@@ -4,6 +4,7 @@ import type { Call } from "../../report";
 import type { AccountLine, MarkedSection, SectionResult, SentenceLine } from "../../results";
 import { type ReviewAct, reviewed } from "../../review";
 import { PIECES, type SurfaceFace } from "../../weld";
+import { countingAnswers } from "./answers";
 import type { EyeMeasure, SectionObservations, SentenceVerdict, TruthObservation } from "./observation";
 import { overruledOf, type SaidOf } from "./overruled";
 
@@ -87,7 +88,7 @@ export function observationsOf({
   const isCalled = clutterIn(falseLines.filter(({ isTakenBack }) => !isTakenBack));
   const isRightlyCalled = clutterIn(falseLines.filter(({ isTakenBack }) => isTakenBack));
   return {
-    version: 2,
+    version: 3,
     section: result.section,
     mark: review.mark,
     passMark: result.passMark,
@@ -118,12 +119,12 @@ export function observationsOf({
       // right after all: then it is not known by how much it is off
       says("dimensions", at)?.verdict === "right" ? [] : [{ dimension, station, written, actual }],
     ),
-    questions: (result.questions?.lines ?? []).flatMap(({ question, kind, key, written }, at) => {
-      if (review.standing.annulled.has(question)) return [];
-      const verdict = says("questions", at)?.verdict;
-      if (verdict === "nothing" || (verdict === "right" && written === null)) return [];
-      return [{ question, kind, key: verdict === "right" && written !== null ? written : key, written }];
-    }),
+    questions: countingAnswers(review).map(({ line: { question, kind, key, written }, isRightAfterAll }) => ({
+      question,
+      kind,
+      key: isRightAfterAll && written !== null ? written : key,
+      written,
+    })),
     pieceSentence:
       result.sentences &&
       verdictAs(verdictOf(result.sentences.piece), says("sentences", result.sentences.lines.length)),

@@ -286,6 +286,14 @@ describe("a line that a tutor overruled", () => {
     });
   });
 
+  test("a find that cost more than it earned, given nothing, stays a find", () => {
+    const at = lineOf("pore");
+    const lines = result.indications.lines.map((line, n) => (n === at ? { ...line, earned: -200 } : line));
+    const dear = { ...work, result: { ...result, indications: { ...result.indications, lines } } };
+    const raised = observationsOf({ ...dear, acts: [given("pore", 0)] });
+    expect(raised.truths.find(({ truthId }) => truthId === "pore")).toEqual(row("pore"));
+  });
+
   test("a false call whose price was taken back is none; the clutter beneath it counts neither way", () => {
     const after = asReviewed(given("c4", 0));
     expect(after.falseCalls.map(({ callId }) => callId)).toEqual(["c5"]);

@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
 import { buildAllTallies } from "@/app/_server/progress/build";
 import { annulQuestion, previewAnnulment } from "@/app/_server/use-cases/annul-question";
+import { eraseLearner, previewErasure } from "@/app/_server/use-cases/erase-learner";
 import { releaseSitting } from "@/app/_server/use-cases/govern-sitting";
 import { overruleLine } from "@/app/_server/use-cases/overrule-line";
 import { readClassProgress } from "@/app/_server/use-cases/read-class-progress";
 import { readOwnProgress } from "@/app/_server/use-cases/read-own-progress";
 import { takeBackReview } from "@/app/_server/use-cases/take-back-review";
 import { database } from "@/prisma/client";
+import { readPooledAnswers } from "@/prisma/stores/erasure";
 import { listUnobserved, readLearnerModel, readObservations, storeObservations } from "@/prisma/stores/progress";
 import { freshDatabaseForEachTest } from "../../support/database";
 import { closedSitting, firstOf, missOf, sittingWithQuestions, why } from "./review-room";
@@ -79,6 +81,11 @@ test("an annulled question is in nobody's progress, until it is taken back", asy
   const { marks, verdicts } = await must(previewAnnulment(room.tutor, ola.runId, { question: "q1" }));
   await must(annulQuestion(room.tutor, ola.runId, { question: "q1", reason: why, seen: { marks, verdicts } }));
   expect(await answered()).toBe(2);
+  // nor is it kept of somebody who is erased
+  expect((await must(previewErasure(room.tutor, "ola"))).stays.answers).toBe(2);
+  await must(eraseLearner(room.tutor, "kim", { signInName: "kim" }));
+  const kept = [...(await readPooledAnswers()).values()];
+  expect(kept.reduce((sum, { chosen, blank }) => chosen.reduce((all, times) => all + times, sum + blank), 0)).toBe(2);
   const [act] = (await firstOf(ola.practiceId)).acts;
   await must(takeBackReview(room.tutor, ola.runId, { act: act.id, reason: why }));
   expect(await answered()).toBe(3);
