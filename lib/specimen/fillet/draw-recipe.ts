@@ -3,9 +3,9 @@ import { FILLET_HALF_WIDTH } from "../../weld";
 import type { SectionTruth } from "../difficulty";
 import { kindOf, runsNeeded, weightOf } from "../recipe/feature-rows";
 import { openCandidates, pickByWeight } from "../recipe/pick-rows";
-import { type Drawing, emptyFace, placeRow } from "../recipe/place-row";
+import { type Drawing, emptyFace, type Planted, placeRow } from "../recipe/place-row";
 import { predictedTruth } from "../recipe/predicted";
-import type { FeatureRow } from "../recipe/rows";
+import type { FeatureRow, Range } from "../recipe/rows";
 import { sizingsOf } from "../recipe/sizing";
 import type { FilletBlueprint } from "./fillet-blueprint";
 import { drawCleanFillet, type FilletChoice, type FilletRecipe } from "./fillet-recipe";
@@ -19,8 +19,13 @@ const TRIES = 60;
 const WIDE_GAP = [1.2, 3] as const;
 /** At the tight end of a joint that stands open at the other. */
 const TIGHT_GAP = [0.1, 0.8] as const;
+/** No station lies nearer to an end of the weld, nor to the next one, mm. */
+const STATION_ENDS = 16;
+const STATIONS_APART = 12;
 /** A station keeps this far from anything that goes wrong with the toes, the weld's face or the plates, where there is room, mm. */
 const STATION_ROOM = 6;
+/** Where there is none: half a gauge's blade and a globule of spatter, mm. */
+const LEAST_ROOM = 3;
 
 interface DrawnFillet {
   readonly clean: FilletRecipe;
@@ -72,7 +77,7 @@ export function drawFilletRecipe(
     ...clean,
     gap,
     layout: { ...clean.layout, runs: clean.layout.runs.map((run, n) => ({ ...run, stops: drawing.stops[n] })) },
-    stations: clean.stations.map((x) => besideAll(x, drawing)),
+    stations: clean.stations.map((x, n) => besideAll(x, stretchOf(n, clean), drawing)),
     requests: drawing.planted.map(({ request }) => request),
   };
 }
@@ -117,12 +122,23 @@ function plant(drawing: Drawing, rows: readonly FeatureRow[], count: number, ran
   }
 }
 
-/** The whole mm nearest to x where a station stands clear of what would lie under a gauge; x where there is none. */
-function besideAll(x: number, { planted }: Drawing): number {
+/** The whole mm nearest to x in a stretch of the weld where a station stands clear of what would lie under a gauge, or at least of what lies on the plates before the toes; x where there is none. */
+function besideAll(x: number, [from, to]: Range, { planted }: Drawing): number {
   const taken = planted.filter(({ row }) => row.site !== "weld" && kindOf(row) !== "clutter");
-  const isClear = (at: number) => taken.every(({ zone }) => at < zone.x0 - STATION_ROOM || at > zone.x1 + STATION_ROOM);
-  for (let away = 0; away < 15; away++) {
-    for (const at of [x - away, x + away]) if (isClear(at)) return at;
-  }
-  return x;
+  const nearest = Array.from({ length: Math.floor(to) - Math.ceil(from) + 1 }, (_, n) => Math.ceil(from) + n).sort(
+    (a, b) => Math.abs(a - x) - Math.abs(b - x),
+  );
+  const clearOf = (all: readonly Planted[], room: number) =>
+    nearest.find((at) => all.every(({ zone }) => at < zone.x0 - room || at > zone.x1 + room));
+  const onPlates = taken.filter(({ row }) => row.site === "plate");
+  return clearOf(taken, STATION_ROOM) ?? clearOf(onPlates, STATION_ROOM) ?? clearOf(onPlates, LEAST_ROOM) ?? x;
+}
+
+/** The stretch of the weld that is a station's own, mm: its share of the length, without the ends and apart from the others'. */
+function stretchOf(n: number, { joint, stations }: FilletRecipe): Range {
+  const share = joint.length / stations.length;
+  return [
+    Math.max(STATION_ENDS, n * share + STATIONS_APART / 2),
+    Math.min(joint.length - STATION_ENDS, (n + 1) * share - STATIONS_APART / 2),
+  ];
 }

@@ -87,7 +87,7 @@ const BESIDE_THE_WELD: readonly ImperfectionType[] = [
 function widthOf(hand: Hand, found: readonly TruthItem[]): Read {
   const marks = found.filter(({ face, type }) => face === "cap" && BESIDE_THE_WELD.includes(type));
   const isFree = (x: number) => marks.every(({ start, end }) => x < start - 4 || x > end + 4);
-  const seen = stepsFrom(8, 292, 3)
+  const seen = stepsFrom(8, 292, 1)
     .filter(isFree)
     .map((x) => ({ x, low: toeSeen(hand.heights, x, -1), high: toeSeen(hand.heights, x, 1) }));
   const widest = seen.sort((a, b) => b.high - b.low - (a.high - a.low)).slice(0, 5);
