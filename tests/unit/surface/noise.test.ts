@@ -126,6 +126,9 @@ describe("noiseField", () => {
     [9, 9, 1],
     [16, 16, 4],
     [60, 2.6, 2],
+    // the last octave and all of them from a tile
+    [5.5, 5.5, 4],
+    [4, 0.34, 2],
   ])("waves of %f x %f mm, %i octaves: three times the resolution is the same surface", (waveX, waveY, octaves) => {
     const coarse = noiseField(COARSE, waveX, waveY, 77, octaves, 0.5);
     const fine = noiseField(FINE, waveX, waveY, 77, octaves, 0.5);
@@ -172,6 +175,58 @@ describe("noiseField", () => {
         expect(part[k]).toBe(y > -4 && y < 6 ? whole[k] : 0);
       }
     }
+  });
+});
+
+describe("fine noise from a tile", () => {
+  const GRID: Grid = { columns: 2000, rows: 40, perMm: 8, x0: 0, y0: -2 };
+  const field = (seed: number) => noiseField(GRID, 1.1, 1.1, seed, 2, 0.7);
+
+  it("is as strong as noise of a point, and of mean 0", () => {
+    const { mean, deviation } = moments(field(9));
+    const points = Float64Array.from({ length: 80_000 }, (_, n) => {
+      const x = (n % 2000) / 8;
+      const y = Math.floor(n / 2000) / 8;
+      return (gradient2(x / 1.1, y / 1.1, 9) + 0.7 * gradient2((x * 2.02) / 1.1, (y * 2.02) / 1.1, 110)) / 1.7;
+    });
+    expect(Math.abs(mean)).toBeLessThan(0.02);
+    expect(Math.abs(deviation / moments(points).deviation - 1)).toBeLessThan(0.1);
+  });
+
+  it("has no seam where the tile begins anew: no step is larger than those that gradient2 takes", () => {
+    const values = field(9);
+    let most = 0;
+    for (let k = 0; k < values.length; k++) {
+      if (k % GRID.columns > 0) most = Math.max(most, Math.abs(values[k] - values[k - 1]));
+      if (k >= GRID.columns) most = Math.max(most, Math.abs(values[k] - values[k - GRID.columns]));
+    }
+    let usual = 0;
+    for (let n = 1; n < 80_000; n++) {
+      const at = (m: number) =>
+        (gradient2((m * 0.125) / 1.1, 0.37, 9) + 0.7 * gradient2((m * 0.125 * 2.02) / 1.1, 0.61, 110)) / 1.7;
+      usual = Math.max(usual, Math.abs(at(n) - at(n - 1)));
+    }
+    expect(most).toBeLessThan(1.3 * usual);
+  });
+
+  it("is another place for another seed", () => {
+    const first = field(9);
+    // four standard errors of a correlation of 500 pairs: so many waves lie side by side before the tile comes round
+    for (const seed of [10, 11, 110, 5000]) expect(Math.abs(correlation(first, field(seed)))).toBeLessThan(0.18);
+  });
+
+  it("goes on without a step in a neighbouring grid of the same and of half the resolution", () => {
+    const beside: Grid = { ...GRID, columns: 1000, x0: 125 };
+    const whole = field(9);
+    const part = noiseField(beside, 1.1, 1.1, 9, 2, 0.7);
+    for (let i = 0; i < 1000; i++) expect(part[i]).toBe(whole[1000 + i]);
+    const half: Grid = { columns: 1000, rows: 20, perMm: 4, x0: 0, y0: -2 };
+    const coarse = noiseField(half, 1.1, 1.1, 9, 2, 0.7);
+    const averaged = Float64Array.from({ length: 20_000 }, (_, k) => {
+      const q = 2 * Math.floor(k / 1000) * GRID.columns + 2 * (k % 1000);
+      return 0.25 * (whole[q] + whole[q + 1] + whole[q + GRID.columns] + whole[q + GRID.columns + 1]);
+    });
+    expect(correlation(coarse, averaged)).toBeGreaterThan(0.97);
   });
 });
 
