@@ -37,9 +37,10 @@ export function noiseField(
   gain = 0.5,
   rows?: Rows,
 ): Float32Array {
-  const out = floatGrid(grid.columns * grid.rows);
+  const out = unsetFloatGrid(grid.columns * grid.rows);
   const { first, end } = rows ? rowsBetween(grid, rows) : { first: 0, end: grid.rows };
-  if (first >= end) return out;
+  if (first >= end) return out.fill(0);
+  out.fill(0, 0, first * grid.columns).fill(0, end * grid.columns);
   const write = noiseRows(grid, waveX, waveY, seed, octaves, gain, rows);
   for (let j = first; j < end; j++) write(j, out, j * grid.columns);
   return out;

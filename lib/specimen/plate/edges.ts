@@ -1,6 +1,6 @@
 import { clamp, ease, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
-import { columnX, forEachPixel, gradient1, gradient2, rowY, value1 } from "../../surface";
+import { columnX, gradient1, gradient2, pixelsIn, rowY, value1 } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import { patchesOf } from "./patches";
@@ -100,17 +100,17 @@ export function finishEdges(work: FaceWork): void {
         along === 0
           ? followEdge(edge, grid.columns, (i) => columnX(grid, i))
           : followEdge(edge, grid.rows, (j) => rowY(grid, j));
-      forEachPixel(grid, box, (k, x, y, i, j) => {
-        shapeEdge(
-          field,
-          k,
-          edge,
-          course,
-          along === 0 ? i : j,
-          along === 0 ? x : y,
-          ((along === 0 ? y : x) - line) * inward,
-        );
-      });
+      const reach = edgeReach(edge);
+      const { i0, i1, j0, j1 } = pixelsIn(grid, box);
+      for (let j = j0; j <= j1; j++) {
+        const y = rowY(grid, j);
+        for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) {
+          const n = along === 0 ? i : j;
+          const d = ((along === 0 ? y : columnX(grid, i)) - line) * inward;
+          // most pixels near an edge are beyond all that it does: they are told before anything is called
+          if (d - course.at[n] < reach) shapeEdge(field, k, edge, course, n, along === 0 ? columnX(grid, i) : y, d);
+        }
+      }
     }
   });
 }
@@ -169,6 +169,10 @@ function followEdge(edge: Edge, count: number, placeOf: (n: number) => number): 
 /** Further inside than this an edge is not worn, and has no burr, mm. */
 const WORN = 0.55;
 const BURRED = 0.7;
+
+/** Further inside than this an edge changes nothing, mm. */
+const edgeReach = ({ round, burr, heat, burnt }: Edge): number =>
+  Math.max(round, WORN, burr > 0 ? BURRED : 0, heat > 0 ? burnt + 1 : 0);
 
 function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: number, s: number, d: number): void {
   const { seed, round, fall } = edge;
