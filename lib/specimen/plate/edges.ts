@@ -96,12 +96,13 @@ export function finishEdges(work: FaceWork): void {
     const edge = drawEdge(cut, random.child(`side ${n}`));
     for (const field of patchesOf(work)) {
       const { grid } = field;
+      const { i0, i1, j0, j1 } = pixelsIn(grid, box);
+      if (i0 > i1 || j0 > j1) continue;
       const course =
         along === 0
           ? followEdge(edge, grid.columns, (i) => columnX(grid, i))
           : followEdge(edge, grid.rows, (j) => rowY(grid, j));
       const reach = edgeReach(edge);
-      const { i0, i1, j0, j1 } = pixelsIn(grid, box);
       for (let j = j0; j <= j1; j++) {
         const y = rowY(grid, j);
         for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) {
