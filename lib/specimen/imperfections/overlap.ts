@@ -1,6 +1,6 @@
 import { clamp, ease, mix } from "../../math";
 import type { RandomStream } from "../../random";
-import { forEachPixel, fractal1, gradient1 } from "../../surface";
+import { forEachPixel, fractal1, type Grid, gradient1, nearestColumn } from "../../surface";
 import { mixMaterial } from "../field";
 import { measureOverlap } from "../measure";
 import { forColumns, moveToe, outerRun } from "../runs/edit";
@@ -8,7 +8,7 @@ import type { FeatureBuilder } from "../work";
 import { truthItem } from "./found";
 import { TONES } from "./tones";
 import { drawEnds, evenedOut, largestAlong, unevenEnvelope } from "./uneven-ends";
-import { alongColumns, weldBorder } from "./weld-border";
+import { alongColumns, type WeldBorder, weldBorder } from "./weld-border";
 
 /** The edge reaches out further than this over the sound toe's line, mm. */
 const THRESHOLD = 0.5;
@@ -55,6 +55,17 @@ const tongueAt = (tongues: readonly Tongue[], x: number): number =>
     return Math.abs(along) >= 1 ? most : Math.max(most, t.reach * (1 - along * along));
   }, 0.3);
 
+/** Nothing is changed further outside the border than this, mm. */
+const BESIDE = 1.2;
+
+/** A box round what lies beside the border from one x to another. */
+function besideBorder(grid: Grid, border: WeldBorder, from: number, to: number) {
+  const there = border
+    .subarray(Math.max(0, nearestColumn(grid, from) - 1), nearestColumn(grid, to) + 2)
+    .filter((y) => !Number.isNaN(y));
+  return { x0: from, x1: to, y0: Math.min(...there) - BESIDE, y1: Math.max(...there) + BESIDE };
+}
+
 /**
  * Overlap: weld metal rolled out over the plate along one toe in uneven tongues, with a tight crease under its edge.
  * `severity` = largest reach over the plate, mm (a short one cannot reach far: at most 0.9 mm + 0.13 of its length). Truth: `measureOverlap`, reach more than 0.5 mm; width = largest reach.
@@ -94,11 +105,11 @@ export const buildOverlap: FeatureBuilder = (request, random) => {
     cut(work) {
       const { strip } = work;
       const border = weldBorder(work, side);
-      const box = { x0: from, x1: to, y0: side < 0 ? -20 : 0, y1: side < 0 ? 0 : 20 };
-      forEachPixel(strip.grid, box, (k, x, y) => {
-        const share = rolled(x);
+      forEachPixel(strip.grid, besideBorder(strip.grid, border, from, to), (k, x, y) => {
         const out = (y - alongColumns(work, border, x)) * side;
-        if (share < 0.05 || !(out > -LIP && out < 1.2)) return;
+        if (!(out > -LIP && out < BESIDE)) return;
+        const share = rolled(x);
+        if (share < 0.05) return;
         strip.clean[k] = Math.max(strip.clean[k], 0.8 * share);
         // it comes and goes: here and there the lip did wet the plate
         const overhangs = ease(OVERHANGS.from, OVERHANGS.to, shifted(x));
