@@ -169,18 +169,20 @@ function cutScoop(
     if (Math.abs(u) > 1.5 || Math.abs(v) > 1.3 || field.bead[k] > 0.3) return;
     const line = across + scoop.phase;
     const wander = gradient2(along / 11, line / 0.5, seed + 4);
+    const reach =
+      1 + 0.1 * gradient1(line / 0.9, seed + 6) + 0.1 * clamp(3 * u, -1, 1) * gradient1(line / 2.4, seed + 7);
+    const outward = Math.abs(u) / reach;
+    const lengthwise = ease(1.15, 0.35, outward + 0.2 * wander);
+    if (lengthwise <= 0) return;
+    // the disc rocks: the hollow is nowhere as wide as a little farther on
+    const rocks = 1 + 0.24 * gradient1(along / 5.2, seed + 11);
+    const sideways = Math.abs(v + 0.22 * gradient1(along / 8, seed + 13)) / rocks;
+    const share = lengthwise * ease(1.12, 0.5, sideways + 0.16 * wander);
+    if (share <= 0) return;
     const scratch =
       0.6 * gradient1(line / (0.37 * tool.coarse), seed + 1) +
       0.5 * gradient1(line / tool.coarse, seed + 2) +
       0.5 * wander;
-    const reach =
-      1 + 0.1 * gradient1(line / 0.9, seed + 6) + 0.1 * clamp(3 * u, -1, 1) * gradient1(line / 2.4, seed + 7);
-    const outward = Math.abs(u) / reach;
-    // the disc rocks: the hollow is nowhere as wide as a little farther on
-    const rocks = 1 + 0.24 * gradient1(along / 5.2, seed + 11);
-    const sideways = Math.abs(v + 0.22 * gradient1(along / 8, seed + 13)) / rocks;
-    const share = ease(1.15, 0.35, outward + 0.2 * wander) * ease(1.12, 0.5, sideways + 0.16 * wander);
-    if (share <= 0) return;
     const cup =
       Math.cos(Math.min(1, outward) * (Math.PI / 2)) ** 1.1 * Math.cos(Math.min(1, sideways) * (Math.PI / 2)) ** 1.6;
     const wanted = plate(x, y) - scoop.depth * cup;
