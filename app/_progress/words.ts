@@ -52,12 +52,12 @@ export function directionWords({ bias, direction, limits, needed }: Agreement, u
 
 export const signed = (value: number): string => `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
 
-/** False calls per metre in a sentence. */
+/** False calls per metre in a sentence, with the range where one can be told. */
 export function falseCallWords({ count, metres, perMetre, interval }: FalseCallRate): string {
-  if (perMetre === null || interval === null) return "No weld has been looked at yet.";
+  if (perMetre === null) return "No weld has been looked at yet.";
   const calls = count === 1 ? "1 call" : `${count} calls`;
-  const range = `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}`;
-  return `${calls} where nothing is to be called, on ${metres.toFixed(1)} m of weld: ${perMetre.toFixed(2)} a metre (${range}).`;
+  const range = interval && ` (${interval.low.toFixed(2)} to ${interval.high.toFixed(2)})`;
+  return `${calls} where nothing is to be called, on ${metres.toFixed(1)} m of weld: ${perMetre.toFixed(2)} a metre${range ?? ""}.`;
 }
 
 /** How well imperfections are told from what is harmless; the bounds of the words are common practice, no source. */

@@ -10,7 +10,7 @@ export interface FalseCallRate {
   readonly metres: number;
   /**
    * Per metre of weld looked at, with the exact 95 % interval of a Poisson count, of a class with the effective count;
-   * null where no weld was looked at.
+   * null where no weld was looked at, the interval also of a class of one.
    */
   readonly perMetre: number | null;
   readonly interval: Interval | null;
@@ -70,25 +70,30 @@ const APART = 0.5;
 /** Of fewer calls it cannot be seen how learners differ. Common practice, no source. */
 const TELLING = 5;
 
-/** Some call far more often than others: J. N. K. Rao and A. J. Scott, Statistics in Medicine 18, 1999, for counts that scatter so. */
-function rateInterval(count: number, metres: number, byLearner?: readonly FalseCallCounts[]): Interval {
+/**
+ * Some call far more often than others: J. N. K. Rao and A. J. Scott, Statistics in Medicine 18, 1999, for counts that scatter so.
+ * Null of a class of one: one learner says nothing about the others, and a range that allows for them would hold every rate there is.
+ */
+function rateInterval(count: number, metres: number, byLearner?: readonly FalseCallCounts[]): Interval | null {
   const counting = byLearner ? countingOf(count, metres, byLearner) : 1;
+  if (counting === null) return null;
   const { low, high } = poissonInterval(count * counting);
   return { low: low / metres / counting, high: high / metres / counting };
 }
 
 /**
- * What share of the calls of a class counts. Where there are few or none, or one learner alone has any weld, it is at most what
+ * What share of the calls of a class counts. Null where one learner alone has any weld. Where there are few or none it is at most what
  * learners assumed to differ leave of it: counts whose rates differ scatter 1 + APART^2 m times as much as Poisson's, m being the
  * mean count of a learner (the negative binomial distribution), and m as large as it may be by Poisson's interval.
  */
-function countingOf(count: number, metres: number, byLearner: readonly FalseCallCounts[]): number {
+function countingOf(count: number, metres: number, byLearner: readonly FalseCallCounts[]): number | null {
   const clusters = byLearner.map((own) => ({ sum: own.falseCalls, size: own.weldLength / 1e6 }));
   const spread = clusterSpread(clusters);
-  const { degrees, meanSize } = spread ?? { degrees: 1, meanSize: metres };
+  if (spread === null) return null;
+  const { degrees, meanSize } = spread;
   const assumed = 1 / (1 + APART ** 2 * (poissonInterval(count).high / metres) * meanSize);
-  const seen = spread && count > 0 ? effectiveShare(spread, count / metres ** 2) : 1;
-  const isTelling = spread !== null && count >= Math.max(TELLING, clusters.filter(({ size }) => size > 0).length);
+  const seen = count > 0 ? effectiveShare(spread, count / metres ** 2) : 1;
+  const isTelling = count >= Math.max(TELLING, clusters.filter(({ size }) => size > 0).length);
   return (isTelling ? seen : Math.min(seen, assumed)) * shareForFew({ degrees });
 }
 

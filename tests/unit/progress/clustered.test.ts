@@ -184,8 +184,12 @@ describe("readings and calls of a class", () => {
     expect(high([0, 0, 0])[1]).toBeCloseTo(3.689 / 30, 4);
     expect(high([0, 0, 0])[0]).toBeGreaterThan(3 * high([0, 0, 0])[1]);
     expect(high([0, 0, 0])[0]).toBeLessThan(high([1, 0, 0])[0]);
-    // what one learner does says no more than what two do
-    expect(high([0])[0]).toBeGreaterThan(high([0, 0])[0]);
+  });
+
+  test("a class of one has a rate of false calls and no range", () => {
+    const one = { ...EMPTY_PIECE_TALLY, falseCalls: 3, weldLength: 10e6 };
+    expect(falseCallRate(one, [one, EMPTY_PIECE_TALLY])).toMatchObject({ perMetre: 0.3, interval: null });
+    expect(falseCallRate(one, [one, { ...EMPTY_PIECE_TALLY, weldLength: 1 }]).interval).not.toBeNull();
   });
 
   test("false calls a metre: some call far more often than others, and the interval still holds the mean", () => {
