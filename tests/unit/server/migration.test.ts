@@ -127,6 +127,7 @@ test("a database of before sections of papers keeps its rows, and everything in 
     expect.stringMatching(/_eye_drills$/),
     expect.stringMatching(/_records_leave_and_go$/),
     expect.stringMatching(/_next_piece_of_its_kind$/),
+    expect.stringMatching(/_orders_found_by_state$/),
   ]);
 
   // what was asked of either face is never asked more of
@@ -204,6 +205,7 @@ test("a sitting of before learners could be erased is read back, and nobody of i
   expect(migrate(url)).toEqual([
     expect.stringMatching(/_records_leave_and_go$/),
     expect.stringMatching(/_next_piece_of_its_kind$/),
+    expect.stringMatching(/_orders_found_by_state$/),
   ]);
   expect(await readSitting("sitting")).toMatchObject({
     sitting: { state: "planned", graceSeconds: 60 },
@@ -268,7 +270,10 @@ test("a piece that waited before pieces were outdated by those of their kind alo
     day,
   );
   database.close();
-  expect(migrate(url)).toEqual([expect.stringMatching(/_next_piece_of_its_kind$/)]);
+  expect(migrate(url)).toEqual([
+    expect.stringMatching(/_next_piece_of_its_kind$/),
+    expect.stringMatching(/_orders_found_by_state$/),
+  ]);
   expect(await readNextPiece("ada", "plate")).toEqual({ specimenId: "waits", state: "taken", sections: 3 });
   expect(await countCounted("ada", "plate"), "all but the one that is not released").toBe(3);
 });
