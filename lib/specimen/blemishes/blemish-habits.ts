@@ -26,7 +26,7 @@ export interface BlemishHabit {
 /** What sound welds of each process have on them that is no imperfection. Common practice, no source. */
 export const BLEMISH_HABITS: Readonly<Record<Process, BlemishHabit>> = {
   "111": {
-    specks: [90, 120],
+    specks: [60, 115],
     kinds: { oxide: 0.34, glass: 0.08, crumb: 0.3, pit: 0.18, fleck: 0.1 },
     spots: [1, 3],
     groups: [2, 4],
@@ -36,7 +36,7 @@ export const BLEMISH_HABITS: Readonly<Record<Process, BlemishHabit>> = {
     openValley: 0.25,
   },
   "135": {
-    specks: [70, 115],
+    specks: [45, 105],
     kinds: { oxide: 0.34, glass: 0.2, crumb: 0.1, pit: 0.2, fleck: 0.16 },
     spots: [1, 2],
     groups: [1, 3],
@@ -46,7 +46,7 @@ export const BLEMISH_HABITS: Readonly<Record<Process, BlemishHabit>> = {
     openValley: 0.3,
   },
   "136": {
-    specks: [75, 120],
+    specks: [50, 110],
     kinds: { oxide: 0.26, glass: 0.3, crumb: 0.16, pit: 0.16, fleck: 0.12 },
     spots: [1, 3],
     groups: [2, 4],
@@ -56,7 +56,7 @@ export const BLEMISH_HABITS: Readonly<Record<Process, BlemishHabit>> = {
     openValley: 0.28,
   },
   "141": {
-    specks: [50, 95],
+    specks: [42, 80],
     kinds: { oxide: 0.5, glass: 0, crumb: 0, pit: 0.28, fleck: 0.22 },
     spots: [1, 2],
     groups: [1, 3],

@@ -38,39 +38,39 @@ interface SpeckStyle {
 
 const STYLES: Readonly<Record<SpeckKind, SpeckStyle>> = {
   oxide: {
-    radius: [0.145, 0.3, 0.2],
+    radius: [0.12, 0.5, 0.22],
     rise: [-0.006, 0.008],
     colours: [TONES.oxide, TONES.oxideGrey],
-    cover: [0.85, 1],
+    cover: [0.4, 1],
     rough: [0.55, 0.75],
     metal: 0.1,
   },
   glass: {
-    radius: [0.145, 0.28, 0.2],
+    radius: [0.12, 0.5, 0.22],
     rise: [0.015, 0.04],
     colours: [TONES.glassDark, TONES.glassAmber],
-    cover: [0.8, 0.96],
+    cover: [0.5, 0.96],
     rough: [0.1, 0.2],
     metal: 0,
   },
   crumb: {
-    radius: [0.145, 0.3, 0.2],
+    radius: [0.12, 0.5, 0.22],
     rise: [0.018, 0.045],
     colours: [TONES.slag, TONES.slagPale],
-    cover: [0.8, 0.96],
+    cover: [0.5, 0.96],
     rough: [0.3, 0.6],
     metal: 0,
   },
   pit: {
-    radius: [0.15, 0.28, 0.21],
+    radius: [0.125, 0.5, 0.22],
     rise: [-0.045, -0.018],
     colours: [TONES.pit, TONES.oxideGrey],
-    cover: [0.7, 1],
+    cover: [0.45, 1],
     rough: [0.5, 0.65],
     metal: 0.3,
   },
   fleck: {
-    radius: [0.115, 0.3, 0.17],
+    radius: [0.1, 0.45, 0.18],
     rise: [-0.008, 0.006],
     colours: [TONES.bright, TONES.bareSteel],
     cover: [0.5, 0.9],
@@ -88,7 +88,7 @@ const STYLES: Readonly<Record<SpeckKind, SpeckStyle>> = {
 };
 
 /** Smallest radius that a strip still shows, mm. */
-const LEAST_RADIUS = 0.08;
+const LEAST_RADIUS = 0.06;
 
 export function drawSpeck(random: RandomStream, kind: SpeckKind, x: number, y: number, along: number | null): Speck {
   const style = STYLES[kind];

@@ -1,6 +1,6 @@
 import { clamp } from "../../math";
 import type { RandomStream } from "../../random";
-import { columnX, nearestColumn, nearestRow, rowY } from "../../surface";
+import { columnX, gradient1, nearestColumn, nearestRow, rowY } from "../../surface";
 import { runEdgeAt, toeAt } from "../runs/edit";
 import type { FaceWork } from "../work";
 import { type BlemishHabit, SPECK_KINDS, type SpeckKind } from "./blemish-habits";
@@ -25,8 +25,9 @@ export function sprinkleSpecks(work: FaceWork, habit: BlemishHabit, random: Rand
   const count = Math.round(random.uniform(...habit.specks) * (work.face === "root" ? 0.75 : 1));
   const kinds = leaning(habit, random.child("kinds"));
   const single = random.child("single");
+  const rich = random.child("rich").seed();
   for (let n = 0; n < count; n++) {
-    const place = drawPlace(work, single);
+    const place = drawPlace(work, single, richAt(work, single, rich));
     leave(work, single, pickKind(kinds, single), place);
   }
   const groups = random.child("groups");
@@ -71,8 +72,22 @@ function leave(work: FaceWork, random: RandomStream, kind: SpeckKind, { x, y, al
   laySpeck(work.strip, speck);
 }
 
-function drawPlace(work: FaceWork, random: RandomStream): Place {
-  const x = random.uniform(FROM_ENDS, work.joint.length - FROM_ENDS);
+const anywhere = (work: FaceWork, random: RandomStream): number =>
+  random.uniform(FROM_ENDS, work.joint.length - FROM_ENDS);
+
+/** Specks come in stretches: length of these, mm, and share of specks that stay where there are fewest. */
+const STRETCHES = { wavelength: 24, least: 0.08 };
+
+/** A place along the weld where specks are many. */
+function richAt(work: FaceWork, random: RandomStream, seed: number): number {
+  for (;;) {
+    const x = anywhere(work, random);
+    const share = clamp(0.4 + 1.2 * gradient1(x / STRETCHES.wavelength, seed), STRETCHES.least, 1);
+    if (random.chance(share)) return x;
+  }
+}
+
+function drawPlace(work: FaceWork, random: RandomStream, x = anywhere(work, random)): Place {
   const low = toeAt(work, -1, x);
   const high = toeAt(work, 1, x);
   const across = random.uniform(0.04, 0.96);

@@ -68,6 +68,8 @@ const RIPPLE: Waves = [
   [27, 0.35],
   [9, 0.25],
 ];
+/** A bead's back is round: below this edge exponent its crown would be a ridge, a line ruled through all ripples. */
+export const ROUND = 1.9;
 /** The hand does not keep exactly parallel to the joint: standard deviation of the slope. */
 const SLANT = 0.0014;
 /** Raggedness of the toes of the steadiest hand, and how much more the mean one has. */
@@ -127,8 +129,8 @@ export function draftRun(draft: RunDraft, hand: Hand, grid: Grid, length: number
     centre: along((x, i) => y + slant * (x - length / 2) + drift[i] + halfWidth * waver(WANDER, x, 0)),
     halfWidth: along((x) => halfWidth * (1 + waver(WIDTH, x, 3))),
     height: along((x) => height * (1 + waver(HEIGHT, x, 6))),
-    exponentMinus: along((x) => (exponent + exponentMinus) * (1 + wave(EXPONENT, x, seed + 9))),
-    exponentPlus: along((x) => (exponent + exponentPlus) * (1 + wave(EXPONENT, x, seed + 10))),
+    exponentMinus: along((x) => Math.max(ROUND, (exponent + exponentMinus) * (1 + wave(EXPONENT, x, seed + 9)))),
+    exponentPlus: along((x) => Math.max(ROUND, (exponent + exponentPlus) * (1 + wave(EXPONENT, x, seed + 10)))),
     tail: along((x) => tail * (1 + waver(TAIL, x, 11))),
     ripple: along((x) => ripple * clamp(1 + waver(RIPPLE, x, 13), 0.3, 2)),
     raggedMinus: along(() => raggedByHand),

@@ -4,7 +4,7 @@ import { columnX, type Grid, gradient1 } from "../../surface";
 import { type Face, grooveHalfWidth } from "../../weld";
 import type { FacePlan, RunPlan } from "../plan";
 import type { Look, WorkedJoint } from "../work";
-import { draftRun, type Hand, type RunDraft } from "./draft-run";
+import { draftRun, type Hand, ROUND, type RunDraft } from "./draft-run";
 import { keepInSight } from "./keep-in-sight";
 import { POSITION_STYLES, type PositionStyle } from "./position-style";
 import type { ProcessStyle } from "./process-style";
@@ -89,8 +89,39 @@ function planCap(planning: Planning, random: RandomStream): FacePlan {
     groove,
     wallSlope: 1 / Math.tan((joint.grooveAngle * Math.PI) / 360),
     fill: levelBelow(grid, joint.length, seed),
-    runs: drafts.map((draft, n) => draftRun(draft, hand, grid, joint.length, random.child(`run/${n}`))),
+    runs: drafts.map((draft, n) => {
+      const run = draftRun(draft, hand, grid, joint.length, random.child(`run/${n}`));
+      if (n > 0) overlapUnevenly(run, hand, grid, random.child(`overlap/${n}`).seed());
+      return run;
+    }),
   };
+}
+
+/** It reaches further over in the mean, share of its half width, and never draws back: that would leave a notch that is to be reported. */
+const OVER = 0.06;
+/** How much flatter the edge of a run gets where it runs out on the one before it: shares of its exponent, wavelength in mm. */
+const RUN_OUT = { most: 0.15, wavelength: 23 };
+/** How far the edge of a run wanders on the run before it, as a share of its half width: wavelength in mm, and strength. */
+const OVERLAPPING = [
+  [41, 0.2],
+  [17, 0.13],
+  [6.5, 0.05],
+] as const;
+
+/** A run takes now more, now less of the one before it: the valley between them wanders, deep here and shallow there. Its other toe stays. */
+function overlapUnevenly(run: RunPlan, hand: Hand, grid: Grid, seed: number): void {
+  for (let i = 0; i < grid.columns; i++) {
+    const x = columnX(grid, i) / hand.tempo;
+    let wander = 0;
+    OVERLAPPING.forEach(([wavelength, strength], n) => {
+      wander += strength * gradient1(x / wavelength, seed + n);
+    });
+    const over = (OVER + Math.max(0, wander)) * mix(0.55, 1, Math.min(1, hand.tremble)) * run.halfWidth[i];
+    run.centre[i] -= over / 2;
+    run.halfWidth[i] += over / 2;
+    const flat = RUN_OUT.most * clamp(0.4 + 1.1 * gradient1(x / RUN_OUT.wavelength, seed + 7), 0, 1);
+    run.exponentMinus[i] = Math.max(ROUND, run.exponentMinus[i] * (1 - flat));
+  }
 }
 
 /** Level of the layer below the cap: about 0.9 mm down, flush at the ends, where it runs out to the plate's edge. */
@@ -176,8 +207,8 @@ function stringers(planning: Planning, half: number, count: number, random: Rand
     exponentPlus: place.exponent.high,
     tail: random.uniform(...style.ripple.tail) * place.tail.stringer,
     tailPower: random.uniform(...style.ripple.tailPower),
-    pitch: common.pitch * place.pitch * random.uniform(0.94, 1.06),
-    ripple: common.ripple * place.ripple * random.uniform(0.9, 1.1),
+    pitch: common.pitch * place.pitch * random.uniform(0.86, 1.16),
+    ripple: common.ripple * place.ripple * random.uniform(0.78, 1.18),
     dwell: place.dwell.stringer,
     lean: place.lean,
     lag: place.lag,

@@ -3,15 +3,15 @@ import type { ProcessStyle } from "../process-style";
 /** TIG welding with a solid filler, process 141. */
 export const TUNGSTEN_INERT_GAS: ProcessStyle = {
   ripple: {
-    pitch: [0.72, 0.98],
+    pitch: [0.86, 1.2],
     weavePitch: 1.25,
-    height: [0.026, 0.04],
-    evenness: 0.8,
+    height: [0.03, 0.045],
+    evenness: 0.68,
     fine: 0.03,
-    bend: 0.42,
+    bend: 0.55,
     coarse: 0.3,
-    tail: [0.6, 0.85],
-    tailPower: [2, 2.3],
+    tail: [0.42, 0.85],
+    tailPower: [1.9, 2.5],
   },
   bead: {
     first: [1.45, 1.8],
