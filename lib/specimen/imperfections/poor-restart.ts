@@ -101,9 +101,10 @@ function drawRemains(work: FaceWork, { place, lap, spoilt, direction }: Planned,
 }
 
 /** The open stretch between the two lengths, as deep as asked below the run's own level. */
-function hollowOf(work: FaceWork, { place, lap }: Planned, severity: number, random: RandomStream): Hollow {
+function hollowOf(work: FaceWork, { place, lap, direction }: Planned, severity: number, random: RandomStream): Hollow {
   const { grid, z } = work.strip;
   const { x, y, halfWidth } = place;
+  const run = work.plan.runs[lap.run];
   const reach = 0.6 * halfWidth + random.uniform(...HOLLOW_REACH);
   const toe = (side: 1 | -1) =>
     (sampleAt(grid, z, x - reach - 1, y + side * TOE * halfWidth) +
@@ -116,7 +117,10 @@ function hollowOf(work: FaceWork, { place, lap }: Planned, severity: number, ran
     run: lap.run + 1,
     x,
     y,
+    direction,
     runHalf: halfWidth,
+    pitch: run.pitch,
+    tail: run.tail[nearestColumn(grid, x)] * halfWidth,
     reach,
     opening: Math.min(work.plan.groove, OPENING * halfWidth),
     toes,

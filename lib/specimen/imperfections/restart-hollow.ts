@@ -27,6 +27,9 @@ export interface Hollow {
   readonly slant: number;
   /** 2 a round trough, more a flat one with steep sides. */
   readonly power: number;
+  /** Direction of welding along x, distance of the ripples in it, how high they are and how far they curve back; mm. */
+  readonly direction: 1 | -1;
+  readonly ripple: { readonly pitch: number; readonly height: number; readonly tail: number };
   /** How much of it is coated with thick oxide, 0..1. */
   readonly scaled: number;
   readonly seed: number;
@@ -40,9 +43,14 @@ const DEEPEST = 2.2;
 /** Draws a trough that lies `lower` mm below the run's toes within 1.5 mm of the middle of the run; less than 0: above them. */
 export function drawHollow(
   random: RandomStream,
-  place: Pick<Hollow, "run" | "x" | "y" | "runHalf" | "reach" | "toes" | "crown"> & { opening: number; lower: number },
+  place: Pick<Hollow, "run" | "x" | "y" | "runHalf" | "reach" | "toes" | "crown" | "direction"> & {
+    opening: number;
+    lower: number;
+    pitch: number;
+    tail: number;
+  },
 ): Hollow {
-  const { opening, lower, ...own } = place;
+  const { opening, lower, pitch, tail, ...own } = place;
   const half = Math.max(NARROWEST, opening + random.uniform(0.15, 0.55));
   const power = random.uniform(2, 3.6);
   return {
@@ -54,6 +62,11 @@ export function drawHollow(
     power,
     scaled: random.uniform(0.1, 0.65),
     seed: random.seed(),
+    ripple: {
+      pitch: pitch * random.uniform(0.75, 1.15),
+      height: random.uniform(0.06, 0.11),
+      tail: tail * random.uniform(0.9, 1.3),
+    },
   };
 }
 
@@ -96,6 +109,14 @@ interface Touched {
 }
 export type HollowTrace = readonly Touched[];
 
+/** Height of the last pool's ripples at a place, `s` of the half width across: round crests and sharp creases, each as long as it likes. */
+function rippleAt({ direction, ripple, seed }: Hollow, x: number, s: number): number {
+  const travel = direction * x + ripple.tail * (1 - s * s);
+  const beat = travel / ripple.pitch + 0.9 * gradient1(travel / 2.7, seed + 12);
+  const t = 2 * (beat - Math.floor(beat)) - 1;
+  return (0.45 - t * t) * (1 + gradient1(travel / 1.9, seed + 14));
+}
+
 /** Lays the trough into the open joint and rounds the ends of the beads into it. Marks it as its run's metal. */
 export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
   const { strip } = work;
@@ -115,7 +136,7 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     // the beads end rounded: towards the toes it is open further
     const sideways = Math.min(1, Math.abs(y - hollow.y) / hollow.runHalf);
     const wander = 0.16 * gradient2(x / (0.9 * hollow.half), y / hollow.half, hollow.seed + 9);
-    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.26 * sideways * sideways) + wander;
+    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.42 * sideways * sideways) + wander;
     // it rises to the beads' ends, and widens into them, as a saddle does
     const risen = ease(0.12, 0.95, along);
     const wavers =
@@ -135,9 +156,8 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
       (1 + 0.24 * gradient2(x / (0.7 * hollow.half), y / (0.8 * hollow.half), hollow.seed + 13));
     const trough = hollow.depth * Math.max(0, 1 - bowl ** hollow.power) * Math.max(0.35, uneven);
     const drop = trough - 0.92 * hollow.crown * (1 - s * s) * risen;
-    const rippled = gradient1((x - 0.9 * hollow.half * s * s + 0.5 * wander) / 1.2, hollow.seed + 12);
     const rough =
-      0.06 * rippled +
+      hollow.ripple.height * rippleAt(hollow, x + 0.6 * wander, (y - hollow.y) / hollow.runHalf) +
       0.035 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) +
       0.05 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
     const floor = mix(...hollow.toes, clamp(0.5 + (0.5 * (y - hollow.y)) / hollow.runHalf, 0, 1)) - drop + rough;
@@ -161,7 +181,7 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
   for (const [k, height] of raised) z[k] = height;
   for (let n = 0; n < ROUNDS; n++) evenOut(strip, hollow);
   // its own skin is as rough as it froze
-  for (const { k, share, rough } of trace) z[k] += 0.55 * share * rough;
+  for (const { k, share, rough } of trace) z[k] += 0.8 * share * rough;
   return trace;
 }
 
