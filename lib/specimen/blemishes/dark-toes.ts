@@ -6,11 +6,11 @@ import { drawEnds, type Envelope, unevenEnvelope } from "../imperfections/uneven
 import { weldBorder } from "../imperfections/weld-border";
 import { forColumns } from "../runs/edit";
 import type { FaceWork } from "../work";
-import type { BlemishHabit } from "./blemish-habits";
+import { type BlemishHabit, TOE_OXIDE } from "./blemish-habits";
 import { BLEMISH_TONES as TONES } from "./tones";
 
 /** Length of a stretch, mm, and the darkest and faintest. */
-const STRETCH = { usual: 20, sigma: 0.6, least: 8, most: 60, dark: [0.45, 1] } as const;
+const STRETCH = { usual: 20, sigma: 0.6, least: 8, most: 60, dark: [0.25, 0.95] } as const;
 /** The crease never lies deeper than this below the plates, mm: undercut begins at 0.1 mm. */
 const DEEPEST = 0.04;
 
@@ -42,7 +42,7 @@ function drawToe(work: FaceWork, side: 1 | -1, habit: BlemishHabit, random: Rand
     side,
     from,
     to: from + length,
-    dark: random.uniform(...STRETCH.dark),
+    dark: TOE_OXIDE[work.joint.process] * random.uniform(...STRETCH.dark),
     crease: random.uniform(...habit.toeCrease),
     envelope: unevenEnvelope(from, from + length, ends, 0.9, random.seed()),
     seed: random.seed(),
@@ -63,7 +63,7 @@ function darkenColumn(strip: Field, toe: DarkToe, i: number, x: number, at: numb
     toe.envelope(x) * clamp(0.7 + 0.8 * fractal1(x / 6.1, seed, 3, 0.6) + 0.3 * gradient1(x / 0.9, seed + 1), 0, 1.1);
   if (weight < 0.03) return;
   const middle = 0.02 + 0.06 * gradient1(x / 1.5, seed + 2);
-  const half = 0.09 + 0.09 * weight * (0.8 + 0.5 * gradient1(x / 2.6, seed + 3));
+  const half = 0.06 + 0.14 * weight * (0.7 + 0.8 * gradient1(x / 2.6, seed + 3));
   const first = nearestRow(grid, at - 1);
   const last = nearestRow(grid, at + 1);
   for (let j = first; j <= last; j++) {
@@ -81,6 +81,6 @@ function darkenColumn(strip: Field, toe: DarkToe, i: number, x: number, at: numb
     if (line <= 0) continue;
     const room = Math.max(0, z[k] - parent[k] + DEEPEST);
     z[k] -= Math.min(toe.crease * line, room);
-    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.15, 0.9 * line * dark);
+    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.15, 0.9 * line * dark * Math.min(1, 0.35 + 0.75 * weight));
   }
 }

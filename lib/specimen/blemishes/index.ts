@@ -1,1 +1,2 @@
+export { TOE_OXIDE } from "./blemish-habits";
 export { leaveBlemishes } from "./leave-blemishes";

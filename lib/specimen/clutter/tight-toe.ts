@@ -1,5 +1,6 @@
 import { clamp, ease } from "../../math";
 import { forEachPixel, fractal1, gradient1, gradient2 } from "../../surface";
+import { TOE_OXIDE } from "../blemishes";
 import { mixColour, mixMaterial } from "../field";
 import { drawEnds, type Envelope, unevenEnvelope } from "../imperfections/uneven-ends";
 import { alongColumns, weldBorder } from "../imperfections/weld-border";
@@ -33,7 +34,8 @@ function planToe(work: FaceWork, { side, from, to, envelope }: Toe): void {
 /** A dark line in the corner between bead and plate: burnt-in oxide and a film of slag, broken, of varying weight. */
 function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
   const { strip } = work;
-  const { side, from, to, seed, dark } = toe;
+  const { side, from, to, seed } = toe;
+  const dark = toe.dark * TOE_OXIDE[work.joint.process];
   const border = weldBorder(work, side);
   const box = { x0: from - 1, x1: to + 1, y0: side < 0 ? -20 : 0, y1: side < 0 ? 0 : 20 };
   forEachPixel(strip.grid, box, (k, x, y) => {
@@ -44,14 +46,14 @@ function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
       clamp(0.66 + 0.75 * fractal1(x / 5.2, seed, 3, 0.6) + 0.3 * gradient1(x / 0.8, seed + 4), 0, 1.1);
     if (weight < 0.03) return;
     const wander = 0.05 + 0.05 * gradient1(x / 1.3, seed + 5);
-    const half = 0.1 + 0.15 * weight * (0.7 + 0.4 * gradient1(x / 2.3, seed + 6));
+    const half = 0.07 + 0.19 * weight * (0.65 + 0.6 * gradient1(x / 2.3, seed + 6));
     const line = ease(1.35, 0.55, Math.abs(out - wander) / half) * Math.min(1, 1.15 * weight) * dark;
     const breath =
       ease(1, 0.1, Math.abs(out - 0.1) / (out > 0.1 ? 1.2 : 0.7)) *
       weight *
       clamp(0.45 + 0.7 * gradient2(x / 1.6, y / 0.8, seed + 7), 0, 1);
     mixColour(strip, k, TONES.toeOxide, 0.42 * dark * breath);
-    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.1, clamp(0.92 * line, 0, 0.92));
+    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.1, clamp(0.92 * line * (0.4 + 0.6 * weight), 0, 0.92));
     leaveTrace(footprint, strip, x, y, line);
   });
 }

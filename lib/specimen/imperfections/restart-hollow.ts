@@ -158,8 +158,8 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     const drop = trough - 0.92 * hollow.crown * (1 - s * s) * risen;
     const rough =
       hollow.ripple.height * rippleAt(hollow, x + 0.6 * wander, (y - hollow.y) / hollow.runHalf) +
-      0.035 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) +
-      0.05 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
+      0.02 * gradient2(x / 0.5, y / 0.6, hollow.seed + 6) +
+      0.035 * gradient2(x / 1.1, y / 0.8, hollow.seed + 7);
     const floor = mix(...hollow.toes, clamp(0.5 + (0.5 * (y - hollow.y)) / hollow.runHalf, 0, 1)) - drop + rough;
     const isBead = strip.run[k] > 0 && strip.bead[k] > 0.6;
     const within = ease(1, 0.68, along);

@@ -12,6 +12,8 @@ export interface CraterRings {
 
 const NONE: CraterRings = { relief: 0, share: 0, dish: 0 };
 const OUTERMOST = 1.25;
+/** Length of the lumps that its floor froze in, in radii. */
+const LUMP = 0.55;
 /** Least that the unevenness of the outline comes to, but for the noise. */
 const LEAST_UNEVEN = 1 - 0.15 - 0.12;
 /** How far behind its middle the longest crater reaches, in planned radii. */
@@ -54,7 +56,8 @@ export function craterRings(
   const offY = 0.5 * luck[6] - 0.25;
   const low = hypot(dx - offX * (1 - r / OUTERMOST), dy - offY * (1 - r / OUTERMOST)) * uneven;
   const seed = Math.round(8 * crater.travel);
-  const lumps = gradient2(travel / 1.9, y / 1.5, seed) + 0.5 * gradient2(travel / 0.8, y / 0.8, seed + 1);
+  const wide = Math.max(1.9, LUMP * crater.radiusX);
+  const lumps = gradient2(travel / wide, (1.25 * y) / wide, seed) + 0.25 * gradient2(travel / 0.8, y / 0.8, seed + 1);
   const ring = valueAt(
     train.height,
     placeInTrain(train, pool.front + 12 - low * crater.radiusX * 0.9 + 0.8 * bend + 0.3 * lumps),
@@ -66,8 +69,8 @@ export function craterRings(
     1 - 2.6 * Math.abs(gradient2(1.5 * Math.cos(angle) + 0.9 * r, 1.5 * Math.sin(angle) + 0.3 * lumps, seed + 2));
   const drawnIn = (0.25 + 0.5 * luck[8]) * Math.min(1, crater.depth) * ease(1.15, 0.7, r);
   return {
-    relief: ring * (0.15 + 0.4 * r),
+    relief: ring * (0.4 + 0.4 * r),
     share: ease(1.2, 0.5, r + 0.35 * rear + 0.25 * lumps),
-    dish: crater.depth * floor * (0.9 + 0.25 * bend + 0.13 * lumps) - 0.05 * drawnIn * rays * ease(0.3, 0.75, low),
+    dish: crater.depth * floor * (0.9 + 0.25 * bend + 0.1 * lumps) - 0.035 * drawnIn * rays * ease(0.3, 0.75, low),
   };
 }
