@@ -74,13 +74,15 @@ describe("blemishes of sound faces", () => {
   it("darken stretches of both toes, and no toe from end to end", () => {
     for (const { process, face, work, before } of pairs) {
       const { grid, green } = work.strip;
+      // under pure gas there is little to burn in; common practice, no source
+      const left = process === "141" ? 0.85 : 0.7;
       for (const toe of [work.toeMinus, work.toePlus]) {
         let dark = 0;
         toe.forEach((y, i) => {
           const middle = Math.round((y - grid.y0) * grid.perMm - 0.5);
           for (let j = middle - 3; j <= middle + 3; j++) {
             const k = j * grid.columns + i;
-            if (green[k] > 0.7 * before.green[k]) continue;
+            if (green[k] > left * before.green[k]) continue;
             dark++;
             break;
           }

@@ -24,7 +24,7 @@ export interface BlemishHabit {
 }
 
 /** How dark the oxide in a tight toe is: slag and fume are burnt in under flux, pure gas leaves a grey breath. Common practice, no source. */
-export const TOE_OXIDE: Readonly<Record<Process, number>> = { "111": 1, "135": 0.75, "136": 0.9, "141": 0.42 };
+export const TOE_OXIDE: Readonly<Record<Process, number>> = { "111": 1, "135": 0.88, "136": 0.95, "141": 0.5 };
 
 /** What sound welds of each process have on them that is no imperfection. Common practice, no source. */
 export const BLEMISH_HABITS: Readonly<Record<Process, BlemishHabit>> = {
