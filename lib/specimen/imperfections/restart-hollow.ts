@@ -82,7 +82,7 @@ const NARROWED = 0.84;
 /** Rounds the heights in and round the trough: surface tension leaves no teeth. */
 function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): void {
   const rounded: [k: number, height: number][] = [];
-  const long = 1.3 * reach;
+  const long = 1.1 * reach;
   const wide = Math.max(1.9 * half, 1.25 * runHalf);
   const box = { x0: x - long, x1: x + long, y0: y - wide, y1: y + wide };
   forEachPixel(grid, box, (k, px, py) => {
