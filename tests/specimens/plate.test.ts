@@ -2,10 +2,19 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { randomStream } from "@/lib/random";
 import { createWork } from "@/lib/specimen/create-work";
 import type { Field } from "@/lib/specimen/field";
-import { finishPlate, layParentPlate, paintHeat, placeGlobule, scatterSpatter } from "@/lib/specimen/plate";
+import {
+  cleanJoint,
+  finishPlate,
+  finishWeldEnds,
+  layParentPlate,
+  paintHeat,
+  placeGlobule,
+  scatterSpatter,
+} from "@/lib/specimen/plate";
 import { finishEdges } from "@/lib/specimen/plate/edges";
 import { grindBand } from "@/lib/specimen/plate/ground-band";
 import { drawRecipe } from "@/lib/specimen/recipe";
+import { layWeld } from "@/lib/specimen/runs";
 import type { FaceWork } from "@/lib/specimen/work";
 import { rowOf } from "@/lib/surface";
 import type { Face } from "@/lib/weld";
@@ -213,4 +222,33 @@ describe("sides of the plate", () => {
     }
     expect(sheared).toBeGreaterThan(0);
   });
+});
+
+describe("ends of the weld", () => {
+  /** Saw, disc and fracture stop at the plates, mm below them (common practice, no source). */
+  const DEEPEST = 0.4;
+
+  it("are cut off, ground or broken down to the plates, and leave no notch in them", () => {
+    let cut = 0;
+    for (let n = 0; n < 6; n++) {
+      const work = createWork(drawRecipe(`ends-${n}`), n % 2 === 0 ? "cap" : "root");
+      layParentPlate(work);
+      cleanJoint(work);
+      layWeld(work);
+      const { z, parent, grid } = work.strip;
+      const before = Float32Array.from(z);
+      finishWeldEnds(work);
+      const beside = [-1, 1].map((side) => Math.round((side * work.plan.groove - grid.y0) * grid.perMm - 0.5));
+      let deepest = 0;
+      for (let k = 0; k < z.length; k++) {
+        if (z[k] === before[k]) continue;
+        const i = k % grid.columns;
+        const plates = Math.min(...beside.map((row) => parent[row * grid.columns + i]));
+        deepest = Math.max(deepest, Math.min(before[k], plates) - z[k]);
+        if (before[k] - z[k] > 0.1) cut++;
+      }
+      expect(deepest, `${n}`).toBeLessThan(DEEPEST);
+    }
+    expect(cut).toBeGreaterThan(100);
+  }, 60_000);
 });

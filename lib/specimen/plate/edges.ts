@@ -1,6 +1,6 @@
 import { clamp, ease, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
-import { columnX, gradient1, gradient2, pixelsIn, rowY, value1 } from "../../surface";
+import { columnX, gradient1, gradient2, pixelsIn, rowY } from "../../surface";
 import { type Field, mixColour, mixMaterial } from "../field";
 import type { FaceWork } from "../work";
 import { patchesOf } from "./patches";
@@ -25,9 +25,9 @@ interface EdgeCut {
 
 const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut>> = {
   flame: {
-    strays: 0.3,
-    marks: 0.22,
-    pitch: 1.35,
+    strays: 0.2,
+    marks: 0.12,
+    pitch: 2.1,
     round: [0.6, 1.1],
     fall: [0.25, 0.5],
     burr: 0.03,
@@ -36,8 +36,8 @@ const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut
     worn: 0.25,
   },
   sawn: {
-    strays: 0.1,
-    marks: 0.03,
+    strays: 0.08,
+    marks: 0.04,
     pitch: 0.8,
     round: [0.2, 0.35],
     fall: [0.2, 0.3],
@@ -47,7 +47,7 @@ const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut
     worn: 0.75,
   },
   "rolled-over": {
-    strays: 0.14,
+    strays: 0.12,
     marks: 0.05,
     pitch: 3.1,
     round: [1.2, 1.9],
@@ -58,8 +58,8 @@ const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut
     worn: 0.4,
   },
   burred: {
-    strays: 0.14,
-    marks: 0.1,
+    strays: 0.12,
+    marks: 0.08,
     pitch: 1.9,
     round: [0.25, 0.4],
     fall: [0.2, 0.3],
@@ -72,7 +72,7 @@ const CUTS: Readonly<Record<"flame" | "sawn" | "rolled-over" | "burred", EdgeCut
 
 /** Everything happens within this far of an edge, mm. */
 const REACH = 4.6;
-/** Beyond a stray edge there is no plate: it falls off this steeply. */
+/** Beyond a stray edge there is no plate: it falls off this steeply, and what is seen there is the dark under it. */
 const BEYOND = 2.2;
 
 /**
@@ -156,12 +156,22 @@ function followEdge(edge: Edge, count: number, placeOf: (n: number) => number): 
   return {
     at: along((s) => {
       const slow = 0.55 * gradient1(s / 61, seed) + 0.45 * gradient1(s / 17, seed + 1);
-      const pitch = edge.pitch * (1 + 0.3 * gradient1(s / 23, seed + 2));
-      const marks = Math.abs(gradient1(s / pitch, seed + 3)) + 0.5 * value1(s / (0.4 * pitch), seed + 4);
+      // the tool's marks come unevenly spaced: evenly spaced ones look like the teeth of a zip
+      const place = s / edge.pitch + 1.7 * gradient1(s / (4.3 * edge.pitch), seed + 2);
+      const marks = 0.5 + 0.6 * gradient1(place, seed + 3) + 0.3 * gradient1(2.7 * place, seed + 4);
       // never outside its nominal line: the plate is no larger than it was ordered
       return Math.max(0, edge.strays * (0.5 + slow) + edge.marks * marks + edge.lean * s);
     }),
-    torn: along((s) => clamp(0.4 + gradient1(s / 2.3, seed + 5) + 0.5 * gradient1(s / 0.7, seed + 6), 0, 1.4)),
+    torn: along((s) =>
+      clamp(
+        0.3 +
+          0.8 * gradient1(s / 13, seed + 10) +
+          0.7 * gradient1(s / 3.1, seed + 5) +
+          0.25 * gradient1(s / 0.7, seed + 6),
+        0,
+        1.4,
+      ),
+    ),
     scorched: along((s) => 0.9 * gradient1(s / 11, seed + 8)),
     worn: along((s) => 0.55 + 0.6 * gradient1(s / 9, seed + 9)),
   };
@@ -178,6 +188,14 @@ const edgeReach = ({ round, burr, heat, burnt }: Edge): number =>
 function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: number, s: number, d: number): void {
   const { seed, round, fall } = edge;
   const inside = d - course.at[n];
+  // a pixel that the edge runs through is covered in part, or the edge would be a stair
+  const gone = clamp(0.5 - inside * field.grid.perMm, 0, 1);
+  if (gone >= 1) {
+    field.z[k] -= fall - BEYOND * inside;
+    mixMaterial(field, k, TONES.beyond, 0.95, 0, 1);
+    field.brush[k] = 0;
+    return;
+  }
   if (inside < round) {
     const rounded = 1 - clamp(inside / round, 0, 1);
     field.z[k] -= fall * rounded * rounded + BEYOND * Math.max(0, -inside);
@@ -195,7 +213,9 @@ function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: numbe
     mixColour(field, k, TONES.blue, 0.22 * hot * (1 - hot) * 4 * clamp(0.2 + wander, 0, 1) * bare);
   }
   const worn = edge.worn * ease(WORN, 0.05, inside) * clamp(course.worn[n] + 0.3 * wander, 0, 1);
-  if (worn <= 0) return;
-  mixMaterial(field, k, TONES.bareSteel, 0.56, 0.42, 0.6 * worn);
-  field.brush[k] *= 1 - worn;
+  if (worn > 0) {
+    mixMaterial(field, k, TONES.bareSteel, 0.56, 0.42, 0.6 * worn);
+    field.brush[k] *= 1 - worn;
+  }
+  if (gone > 0) mixMaterial(field, k, TONES.beyond, 0.95, 0, gone);
 }

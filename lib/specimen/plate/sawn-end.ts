@@ -1,70 +1,79 @@
-import { clamp, ease, mix } from "../../math";
+import { clamp, ease } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
-import { mixColour, mixMaterial } from "../field";
-import { scaled } from "../imperfections/tones";
+import { mixColour, mixLit } from "../field";
 import type { Range } from "../runs";
 import { levelBetweenPlates } from "../runs/groove";
 import type { FaceWork } from "../work";
-import { crownAt } from "./crown-at";
 import { PLATE_TONES as TONES } from "./tones";
 
-/** The cut of a thin disc or a saw, mm: how far in it stands, its fall per mm, distance of its lines. */
-const SAWN: { readonly inset: Range; readonly lines: Range; readonly slant: number } = {
-  inset: [0.35, 1.2],
+/** The cut of a saw or thin disc: how far inside the plate's edge it stands at the weld's foot, mm, how far it stands off upright, and the distance of its lines, mm. */
+const SAWN: { readonly inset: Range; readonly steep: Range; readonly lines: Range; readonly slant: number } = {
+  inset: [0.05, 0.3],
+  steep: [3, 6],
   lines: [0.2, 0.34],
-  slant: 0.07,
+  slant: 0.012,
 };
+/** A file broke the sharp edge: over this much of the height, mm. */
+const BROKEN: Range = [0.08, 0.3];
+/** Further in than this the cut is not to be seen, mm. */
+const REACH = 3;
+/** The cut falls no lower than this against the plates, mm: below lies the plate's own side. */
+const LOWEST = 0.06;
 
 /**
- * The tab was cut off beside the plate's edge and the rest trimmed by a second, steeper cut: a bevel with straight lines
- * that do not run quite alike, a torn burr along its upper edge, blue where the disc burnt it.
+ * Sawn off with the tab, all but flush with the plate's side: from above, the cut is a narrow strip as wide as the weld is
+ * high, with the saw's lines on it; its upper edge is broken by a file or carries a torn burr.
  */
 export function sawEnd(work: FaceWork, end: number, random: RandomStream): void {
   const { strip } = work;
   const levelAt = levelBetweenPlates(work);
-  const crown = crownAt(work, end, levelAt);
   const inset = random.uniform(...SAWN.inset);
-  const fall = (crown + random.uniform(0.1, 0.5)) / inset;
+  const steep = random.uniform(...SAWN.steep);
   const slant = random.normal(0, SAWN.slant);
   const pitch = random.uniform(...SAWN.lines);
-  // a cut from either side meets in a step
-  const meets = random.uniform(-6, 6);
-  const step = random.uniform(-0.35, 0.35);
+  const broken = random.uniform(...BROKEN);
+  const torn = random.uniform(0.2, 1);
   const burnt = random.uniform(0, 0.4);
   const rusty = random.uniform(0, 0.35);
   const seed = random.seed();
   const inward = end === 0 ? 1 : -1;
-  forEachPixel(strip.grid, { x0: end - 7, x1: end + 7, y0: -24, y1: 24 }, (k, x, y, i) => {
+  forEachPixel(strip.grid, { x0: end - REACH, x1: end + REACH, y0: -24, y1: 24 }, (k, x, y, i) => {
     if (strip.bead[k] <= 0.02) return;
-    const second = ease(-1.6, 1.6, y - meets + 0.9 * gradient1(x / 2.1, seed + 11));
-    const lean = mix(1, -0.6, second) * slant;
-    const away = (x - end) * inward + lean * (y - meets) + step * (1 - second);
-    const along = away + 0.05 * gradient1(y / 7, seed) + 0.11 * second * y * slant;
+    // the saw ran off a little, and shook
+    const foot =
+      inset +
+      slant * y +
+      0.12 * gradient1(y / 9, seed) +
+      0.05 * gradient1(y / 2.3, seed + 1) +
+      0.03 * gradient1(y / 0.7, seed + 2);
+    const along = (x - end) * inward - Math.max(0, foot);
     const lines =
-      mix(value1(along / pitch, seed + 1), value1(along / pitch, seed + 2), second) *
-        clamp(0.6 + 0.7 * gradient2(x / 1.2, y / 6, seed + 3), 0, 1.2) +
-      0.5 * value1(along / (0.4 * pitch), seed + 4);
-    // the disc wandered, and nicked what it was to leave
-    const wander = 0.22 * gradient1(y / 3.7, seed + 9) + 0.12 * gradient2(x / 0.8, y / 1.3, seed + 12);
-    const face = levelAt(i, y) - 0.1 + fall * away + 0.02 * lines + wander;
+      value1(along / (0.5 * pitch) + 0.4 * y * slant, seed + 3) *
+        clamp(0.5 + gradient2(x / 0.8, y / 3, seed + 4), 0, 1.2) +
+      0.8 * value1(y / pitch + 1.5 * along, seed + 5);
+    const face = levelAt(i, y) - LOWEST + steep * Math.max(0, along) + 0.05 * lines;
     const above = strip.z[k] - face;
-    const nicked = 0.25 + gradient1(y / 0.8, seed + 5) + 0.7 * gradient1(y / 2.6, seed + 6);
-    if (above <= 0) {
-      // the burr hangs over its upper edge
-      const burr = clamp(nicked, 0, 1) * Math.exp(above / 0.07);
-      strip.z[k] += 0.09 * burr;
-      mixColour(strip, k, TONES.bareSteel, 0.5 * burr);
+    const edge =
+      broken * clamp(0.55 + 0.6 * gradient1(y / 2.6, seed + 6) + 0.5 * gradient1(y / 0.8, seed + 7), 0.1, 1.5);
+    if (above <= -edge) {
+      if (above < -1.6) return;
+      // what the saw tore up hangs over the edge where no file has been
+      const burr =
+        torn * clamp(gradient1(y / 0.9, seed + 8) + 0.8 * gradient1(y / 3.1, seed + 9), 0, 1) * ease(-1.2, -0.2, above);
+      strip.z[k] += 0.06 * burr;
+      mixColour(strip, k, TONES.bareSteel, 0.4 * burr);
       return;
     }
-    const share = ease(0, 0.12, above);
-    strip.z[k] -= above * ease(0, 0.08, above);
-    const light = 0.78 + 0.1 * lines + 0.14 * gradient2(x / 2, y / 4, seed + 7);
-    mixMaterial(strip, k, scaled(TONES.groundSteel, clamp(light, 0.3, 0.95)), 0.5, 0.5, 0.86 * share);
-    const hot = burnt * clamp(0.15 + gradient2(x / 1.6, y / 3.4, seed + 8), 0, 0.6);
-    mixColour(strip, k, TONES.blue, hot * share);
-    mixColour(strip, k, TONES.rust, rusty * clamp(gradient2(x / 0.9, y / 1.4, seed + 10), 0, 0.6) * share);
-    strip.brush[k] += (0.5 - strip.brush[k]) * share;
-    strip.brushAngle[k] = Math.PI / 2 + lean;
+    // rounded over the broken edge: taken off more and more
+    strip.z[k] -= above >= edge ? above : (above + edge) ** 2 / (4 * edge);
+    const cut = ease(-edge, edge, above + 0.3 * edge * lines);
+    const filed = cut * (1 - ease(0.2 * edge, 2.5 * edge, above));
+    const light = clamp(0.62 + 0.16 * lines + 0.2 * gradient2(x / 0.9, y / 2.2, seed + 10) + 0.25 * filed, 0.3, 1);
+    mixLit(strip, k, TONES.groundSteel, light, 0.5, 0.5, 0.85 * cut);
+    mixColour(strip, k, TONES.blue, burnt * clamp(0.1 + gradient2(x / 1.2, y / 3.4, seed + 11), 0, 0.6) * cut);
+    mixColour(strip, k, TONES.rust, rusty * clamp(gradient2(x / 0.7, y / 1.4, seed + 12), 0, 0.6) * cut);
+    strip.brush[k] += (0.5 - strip.brush[k]) * cut;
+    if (cut > 0.4) strip.brushAngle[k] = Math.PI / 2;
   });
 }

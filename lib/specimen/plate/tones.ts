@@ -21,4 +21,5 @@ export const PLATE_TONES = {
   oxide: linear("#3b3937"),
   beadSteel: linear("#97948d"),
   slag: linear("#1c1815"),
+  beyond: linear("#1a1b1c"),
 } as const satisfies Record<string, Colour>;
