@@ -1,4 +1,4 @@
-import { clamp, ease, hypot } from "../../math";
+import { clamp, ease, hypot, mix } from "../../math";
 import type { RandomStream } from "../../random";
 import { forEachPixel, gradient1, gradient2, value1 } from "../../surface";
 import { type Colour, mixMaterial } from "../field";
@@ -33,7 +33,16 @@ interface Chalk {
 }
 
 /** Grains of chalk stand this far above the metal, mm. */
-const THICK = 0.012;
+const THICK = 0.008;
+/** The most that chalk covers of a pixel, and what its dust covers where no grain was rubbed off. */
+const MOST = 0.74;
+const DUST = 0.13;
+/** What a glove leaves is rubbed into the metal, and seen more than as much loose chalk. */
+const WIPED = 1.5;
+/** A grain of chalk is as large as this, mm: single pixels of rolled plate catch none. */
+const SOFT = 0.13;
+/** Chalk is so much paler than plate that less of it is seen than of other things. */
+const TRACED = 1.2;
 
 /** What is left at a place of a wiped mark, 0..1; its edges are as uneven as a glove. */
 function leftBy(wipe: Wipe | null, x: number, y: number): number {
@@ -52,21 +61,28 @@ function drag(work: FaceWork, chalk: Chalk, line: HandLine, footprint: Footprint
   const reach = 1.25 * half;
   visitAlong(work, line, reach, (field, box) => {
     const fine = grainOf(field, box, 0.3);
-    const wide = grainOf(field, box, 1.3);
+    const wide = grainOf(field, box, 1.3, SOFT);
     return (k, x, y, off, along) => {
       const edge = half * (1 + 0.16 * gradient1(along / 3.1, seed) + 0.1 * gradient1(along / 0.9, seed + 1));
-      const body = ease(edge, 0.62 * edge, Math.abs(off + 0.18 * half * gradient1(along / 6, seed + 2)));
-      const ends = ease(0, 1.2, along + 0.5 * value1(off / 0.5, seed + 3)) * ease(0, 2.2, line.length - along);
+      // a stick has no sharp border: what lies there gets less and less
+      const body = ease(1.2 * edge, 0.35 * edge, Math.abs(off + 0.18 * half * gradient1(along / 6, seed + 2)));
+      const ends = ease(-0.5, 1.2, along + 0.5 * value1(off / 0.5, seed + 3)) * ease(-0.6, 2.2, line.length - along);
       const pressed = pressure * (0.82 + 0.3 * gradient1(along / 5.5, seed + 4));
       const facet = 0.5 * value1(off / 0.42, seed + 5) * (0.6 + 0.4 * gradient1(along / 7, seed + 6));
-      const grit = 0.75 * gradient2(x / 0.34, y / 0.34, seed + 7) + 0.5 * gradient2(x / 0.9, y / 0.9, seed + 8);
-      const caught = 0.5 * fine(k) + 0.75 * wide(k) + grit + facet;
-      const share = body * ends * ease(0.8, 1.8, caught + 2.1 * pressed) * leftBy(chalk.wipe, x, y);
-      if (share < 0.02) return;
-      mixMaterial(field, k, chalk.colour, 0.92, 0, 0.9 * share);
+      const grit = 0.7 * gradient2(x / 0.34, y / 0.34, seed + 7) + 0.6 * gradient2(x / 0.9, y / 0.9, seed + 8);
+      const caught = 0.2 * fine(k) + 0.75 * wide(k) + grit + facet;
+      const left = leftBy(chalk.wipe, x, y);
+      // grains rubbed off on what stands high, and between them the dust that fell from the stick
+      const grains = ease(-0.4, 3.2, caught + 2.1 * pressed + 0.9 * (body - 1));
+      // a glove spreads them
+      const rubbed = left < 1 ? mix(grains, 0.85 * Math.min(1, pressed), 0.6 * (1 - left)) : grains;
+      const dust = DUST * (0.8 + 0.5 * gradient2(x / 1.7, y / 1.7, seed + 9)) * Math.min(1, pressed + 0.3);
+      const share = body * ends * Math.min(1, WIPED * left) * Math.min(MOST, dust + (1 - dust) * MOST * rubbed);
+      if (share < 0.01) return;
+      mixMaterial(field, k, chalk.colour, 0.92, 0, share);
       field.z[k] += THICK * share;
       field.brush[k] *= 1 - share;
-      leaveTrace(footprint, field, x, y, 1.3 * share);
+      leaveTrace(footprint, field, x, y, TRACED * share);
     };
   });
 }
@@ -79,7 +95,7 @@ function smear(work: FaceWork, chalk: Chalk, wipe: Wipe, reach: number): void {
   const far = hypot(reach, 1.05 * wipe.half);
   const box = boxAround(wipe.x, wipe.y, far);
   for (const field of patchesOf(work)) {
-    const wide = grainOf(field, box, 0.8);
+    const wide = grainOf(field, box, 0.8, SOFT);
     forEachPixel(field.grid, box, (k, x, y) => {
       const along = (x - wipe.x) * c + (y - wipe.y) * s;
       const across = -(x - wipe.x) * s + (y - wipe.y) * c;

@@ -53,7 +53,10 @@ export function boxOf(points: readonly Point[], reach: number): Region {
   };
 }
 
-/** Distance beside a line (signed: left of its direction is positive) and how far along it, mm. */
+/**
+ * Distance from a line (signed: left of its direction is positive) and how far along it, mm; before its start `along` is
+ * negative, behind its end more than its length.
+ */
 type Visit = (k: number, x: number, y: number, off: number, along: number) => void;
 
 function visitPatch(field: Field, line: HandLine, reach: number, visit: Visit): void {
@@ -75,8 +78,11 @@ function visitPatch(field: Field, line: HandLine, reach: number, visit: Visit): 
     const uy = (by - ay) / long;
     const start = travelled;
     travelled += long;
+    const isFirst = n === 1;
+    const isLast = n === line.points.length - 1;
     forEachPixel(grid, boxOf([line.points[n - 1], line.points[n]], reach), (_, x, y, i, j) => {
-      const t = Math.min(long, Math.max(0, (x - ax) * ux + (y - ay) * uy));
+      const beside = (x - ax) * ux + (y - ay) * uy;
+      const t = Math.min(long, Math.max(0, beside));
       const dx = x - ax - t * ux;
       const dy = y - ay - t * uy;
       const square = dx * dx + dy * dy;
@@ -84,7 +90,7 @@ function visitPatch(field: Field, line: HandLine, reach: number, visit: Visit): 
       if (i < i0 || j < j0 || i - i0 >= columns || !(square < nearest[m])) return;
       nearest[m] = square;
       offs[m] = ux * dy - uy * dx < 0 ? -Math.sqrt(square) : Math.sqrt(square);
-      alongs[m] = start + t;
+      alongs[m] = start + ((isFirst && beside < 0) || (isLast && beside > long) ? beside : t);
     });
   }
   forEachPixel(grid, box, (k, x, y, i, j) => {
