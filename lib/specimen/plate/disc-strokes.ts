@@ -1,6 +1,6 @@
 import { clamp, tabulate } from "../../math";
 import type { RandomStream } from "../../random";
-import { type Grid, gradient1, hash01, noiseRows, rowsBetween, unsetFloatGrid, value1 } from "../../surface";
+import { type Grid, gradient1, hash01, noiseRows, rowsBetween, rowY, unsetFloatGrid, value1 } from "../../surface";
 
 /**
  * One touch of the grinding disc: an arc of the disc's own radius, touching over a short length. Scratches are circles about
@@ -21,8 +21,12 @@ export interface Stroke {
   readonly gain: number;
   readonly opacity: number;
   readonly tone: number;
-  /** Which long side is crisp: the disc digs with one edge. */
+  /** Which long side bites harder: the disc digs with one edge. */
   readonly crisp: 1 | -1;
+  /** Which end it bites at; it slides off at the other. */
+  readonly bites: 1 | -1;
+  /** Added to the height of its scratches: 0, or that of a single deep one. */
+  readonly deep: number;
 }
 
 /**
@@ -45,15 +49,13 @@ export const GROUND = {
   tone: 2,
   /** How far the strokes cover what lies below; 0 where none has touched. */
   touched: 3,
-  /** Direction of the scratches, doubled. */
+  /** Direction of the scratches, doubled; 0 and 0 where none is decided. */
   cosine: 4,
   sine: 5,
   /** Noise of the hand: pressure and unsteadiness. */
   press: 6,
   warp: 7,
-  /** How far the direction has been decided, 0..1. */
-  turned: 8,
-  size: 9,
+  size: 8,
 } as const;
 
 /** Longer than the discs reach from any offset: 256 mm. */
@@ -63,8 +65,12 @@ const TABLE_STEP = 0.0625;
 const TABLES = 3;
 /** No entry of the reach table is further from 0. */
 const REACH_MOST = 1.04;
+/** How much farther single scratches reach than the rest, mm and against half the stroke's length. */
+const STRAGGLE = { least: 2, share: 0.24 };
+/** How strongly the height of a scratch decides whether it is there at a border. */
+const FRAYED = 0.3;
 /** What shows less than this through the strokes above is left out. */
-const COVERED = 0.02;
+const COVERED = 0.06;
 
 /** Strokes over one side of the joint from |y| = inner to outer, in the order in which they lie on each other. */
 export function planStrokes(
@@ -80,9 +86,11 @@ export function planStrokes(
   const turn = random.pick([0, Math.PI]);
   const wander = random.seed();
   const layers = [
-    { first: true, width: [6, 9.5], long: [12, 24], gap: [5.5, 12], opacity: [1, 1], spread: 0.16 },
-    { first: false, width: [2.5, 6.5], long: [7, 18], gap: [8, 21], opacity: [0.4, 0.92], spread: 0.15 },
-    { first: false, width: [2, 5], long: [5, 14], gap: [9, 24], opacity: [0.3, 0.85], spread: 0.2 },
+    { first: true, width: [7.5, 12], long: [12, 24], gap: [7, 12.5], opacity: [1, 1], spread: 0.16, deep: 0 },
+    { first: false, width: [3, 7.5], long: [7, 19], gap: [9, 23], opacity: [0.35, 0.95], spread: 0.15, deep: 0 },
+    { first: false, width: [2.5, 6], long: [5, 16], gap: [11, 28], opacity: [0.3, 0.9], spread: 0.24, deep: 0 },
+    // a grain that stands out of the disc leaves one scratch across all others
+    { first: false, width: [0.09, 0.17], long: [2, 11], gap: [3, 26], opacity: [0.4, 0.9], spread: 0.35, deep: -2 },
   ] as const;
   for (const layer of layers) {
     for (let x = -16; x < length + 16; x += random.uniform(layer.gap[0], layer.gap[1])) {
@@ -102,11 +110,13 @@ export function planStrokes(
         halfWidth: random.uniform(layer.width[0], layer.width[1]),
         halfLength: Math.max(stretch, random.uniform(layer.long[0], layer.long[1])),
         table: random.integer(TABLES),
-        offset: random.uniform(0, 120),
+        offset: random.uniform(20, 120),
         gain: random.uniform(0.7, 1.25),
         opacity: random.uniform(layer.opacity[0], layer.opacity[1]),
-        tone: random.normal(0, 0.07),
+        tone: random.normal(0, 0.04),
         crisp: random.pick([1, -1]),
+        bites: random.pick([1, -1]),
+        deep: layer.deep * random.uniform(0.4, 1),
       });
     }
   }
@@ -126,8 +136,16 @@ export function drawGrit(seed: number): Grit {
   };
 }
 
-/** Rows of a patch, given in mm, that nobody has touched yet. */
-export function untouched(grid: Grid, rows: readonly [from: number, to: number], seed: number): Ground {
+/**
+ * Rows of a patch, given in mm, that nobody has touched yet. What lies farther than `furthest` (mm from the centre line, a value
+ * per column) counts as covered: no stroke is wanted there.
+ */
+export function untouched(
+  grid: Grid,
+  rows: readonly [from: number, to: number],
+  furthest: Float32Array,
+  seed: number,
+): Ground {
   const { first, end } = rowsBetween(grid, rows);
   const press = noiseRows(grid, 8, 5, seed + 54, 3, 0.5, rows);
   const warp = noiseRows(grid, 14, 14, seed + 53, 1, 0.5, rows);
@@ -137,16 +155,16 @@ export function untouched(grid: Grid, rows: readonly [from: number, to: number],
   for (let j = first, g = 0; j < end; j++) {
     press(j, pressLine, 0);
     warp(j, warpLine, 0);
+    const away = Math.abs(rowY(grid, j));
     for (let i = 0; i < grid.columns; i++, g += GROUND.size) {
       values[g + GROUND.scratch] = 0;
       values[g + GROUND.reach] = 0;
       values[g + GROUND.tone] = 0;
-      values[g + GROUND.touched] = 0;
+      values[g + GROUND.touched] = away > furthest[i] ? 1 : 0;
       values[g + GROUND.cosine] = 0;
       values[g + GROUND.sine] = 0;
       values[g + GROUND.press] = pressLine[i];
       values[g + GROUND.warp] = warpLine[i];
-      values[g + GROUND.turned] = 0;
     }
   }
   return { first, end, values };
@@ -182,13 +200,17 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
   const table = grit.profiles[stroke.table];
   const ends = grit.reach;
   const { columns, perMm } = grid;
-  const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone, crisp } = stroke;
+  const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone } = stroke;
+  const { crisp, bites, deep } = stroke;
   const nearest = (radius - halfWidth) ** 2;
   const furthest = (radius + halfWidth) ** 2;
   const middleX = centreX + cosine * radius;
   const middleY = centreY + sine * radius;
-  const reachX = halfWidth * Math.abs(cosine) + halfLength * Math.abs(sine) + 4;
-  const reachY = halfWidth * Math.abs(sine) + halfLength * Math.abs(cosine) + 4;
+  // single scratches run on while the disc slides off; beyond `longest` none reaches, which is told before any table is looked at
+  const straggle = STRAGGLE.least + STRAGGLE.share * halfLength;
+  const longest = halfLength + straggle * REACH_MOST + 1.9;
+  const reachX = halfWidth * Math.abs(cosine) + longest * Math.abs(sine);
+  const reachY = halfWidth * Math.abs(sine) + longest * Math.abs(cosine);
   const i0 = clamp(Math.floor((middleX - reachX - grid.x0) * perMm), 0, columns);
   const i1 = clamp(Math.ceil((middleX + reachX - grid.x0) * perMm), 0, columns);
   const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), first, end);
@@ -198,9 +220,10 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
   const heading = cosine > 0 ? 1 : -1;
   const mask = TABLE - 1;
   const step = 1 / perMm;
-  // beyond this no scratch reaches: tells it before any table is looked at
-  const longest = halfLength + 3 * REACH_MOST + 1.9;
+  const radius2 = radius * radius;
+  const inverseDiameter = 0.5 / radius;
   const inverseWidth = 1 / halfWidth;
+  const inverseLength = 1 / halfLength;
   for (let j = j0; j < j1; j++) {
     const dy = grid.y0 + (j + 0.5) / perMm - centreY;
     const dy2 = dy * dy;
@@ -213,43 +236,50 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
       from = Math.max(from, Math.floor((Math.min(a, b) - grid.x0) * perMm));
       to = Math.min(to, Math.ceil((Math.max(a, b) - grid.x0) * perMm));
     }
+    if (sine !== 0) {
+      const a = (dy * cosine - longest) / sine;
+      const b = (dy * cosine + longest) / sine;
+      from = Math.max(from, Math.floor((Math.min(a, b) + centreX - grid.x0) * perMm));
+      to = Math.min(to, Math.ceil((Math.max(a, b) + centreX - grid.x0) * perMm));
+    }
     for (let i = from, g = ((j - first) * columns + from) * GROUND.size; i < to; i++, g += GROUND.size) {
       const open = 1 - values[g + GROUND.touched];
       if (open < COVERED) continue;
       const dx = grid.x0 + (i + 0.5) * step - centreX;
       const r2 = dx * dx + dy2;
       const ahead = dy * cosine - dx * sine;
-      if (r2 < nearest || r2 > furthest || ahead > longest || ahead < -longest) continue;
-      const r = Math.sqrt(r2);
-      const across = (r - radius) * inverseWidth;
+      // to first order the distance from the middle of the stroke: no root for a pixel, and scratches a little closer inside
+      const beside = (r2 - radius2) * inverseDiameter;
+      const across = beside * inverseWidth;
       const across2 = across * across;
-      const side = across * crisp > 0 ? across2 * across2 * across2 : across2;
-      const left = 1 - side - 0.3 * values[g + GROUND.press];
+      const press = values[g + GROUND.press];
+      // pressure comes in from both sides, quicker where it digs
+      const left = 1 - across2 * (across * crisp > 0 ? 0.4 + 0.6 * across2 : 1) - 0.5 * press;
       if (left <= 0) continue;
       const warp = values[g + GROUND.warp];
-      const place = (r + offset + 0.1 * warp) * (1 / TABLE_STEP);
+      const place = (beside + offset + 0.1 * warp) * (1 / TABLE_STEP);
       const n = place | 0;
       const grain = ends[n & mask];
-      let along = ahead / (halfLength + 3 * grain + 1.7 * warp);
-      along *= along;
-      let share = (left - along * along) * 2;
-      if (along > 1 || share <= 0) continue;
-      share = share >= 1 ? opacity : opacity * share * share * (3 - 2 * share);
+      const along = Math.max(0, Math.abs(ahead) - straggle * grain - 1.7 * warp) * inverseLength;
+      const along2 = along * along;
+      if (along2 > 1) continue;
       const low = table[n & mask];
-      const line = (low + (place - n) * (table[(n + 1) & mask] - low)) * gain;
+      // at its borders only the grit that stands out touches: they dissolve into scratches
+      const stands = grain - low;
+      const met = 1.3 * (left - along2 * (ahead * bites > 0 ? 1 : along2)) + FRAYED * stands;
+      if (met <= 0) continue;
+      const held = Math.min(1, met);
+      const share = opacity * held * held * (3 - 2 * held);
+      const line = deep + (low + (place - n) * (table[(n + 1) & mask] - low)) * gain;
       const seen = open * share;
       values[g + GROUND.scratch] += line * seen;
       values[g + GROUND.reach] += grain * seen;
       values[g + GROUND.tone] += tone * seen;
       values[g + GROUND.touched] += seen;
-      // the direction switches within a narrow zone: half-way angles would belong to no scratch
-      const turned = (1 - values[g + GROUND.turned]) * clamp(share * 3.2 + 0.12 * low - 1.1, 0, 1);
-      if (turned > 0) {
-        const weight = turned / r2;
-        values[g + GROUND.cosine] += (dy2 - dx * dx) * weight;
-        values[g + GROUND.sine] -= 2 * dx * dy * weight;
-        values[g + GROUND.turned] += turned;
-      }
+      // a pixel shows one direction, since half-way angles would belong to no scratch; at a border they lie side by side
+      if (opacity * met + 0.7 * grain < 0.6 || values[g + GROUND.cosine] !== 0) continue;
+      values[g + GROUND.cosine] = (dy2 - dx * dx) / r2;
+      values[g + GROUND.sine] = (-2 * dx * dy) / r2;
     }
   }
 }

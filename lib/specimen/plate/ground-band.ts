@@ -28,6 +28,8 @@ import { PLATE_TONES as TONES } from "./tones";
 
 /** The band may wander this far beyond its mean width, mm. */
 const WANDER = 9;
+/** No stroke is looked for farther beyond its limit, mm. */
+const BEYOND = 5.5;
 /** Nobody leaves scale this near to the joint, mm from the groove's edge. */
 const ALWAYS_BARE = 4;
 /** The plates are ground this far beyond the edge of the joint, mm. */
@@ -87,9 +89,15 @@ function grindPatch(
   for (const { side, strokes, limit } of sides) {
     const beside = side > 0 ? ([edge, furthest] as const) : ([-furthest, -edge] as const);
     if (isOutside(grid, beside)) continue;
-    const band: Band = { groove, ground: untouched(grid, beside, seed), blotchFine, flake, touch };
-    layStrokes(grid, band.ground, strokes, grit);
     const limits = tabulate(grid.columns, (i) => limit(columnX(grid, i)));
+    const ground = untouched(
+      grid,
+      beside,
+      limits.map((y) => y + BEYOND),
+      seed,
+    );
+    const band: Band = { groove, ground, blotchFine, flake, touch };
+    layStrokes(grid, ground, strokes, grit);
     bareMetal(field, beside, band, limits);
   }
 }
@@ -138,12 +146,13 @@ function takeScale({ touch, thin, bare }: Laid, band: Band, limits: Float32Array
   const always = ease(groove + ALWAYS_BARE + 3, groove + ALWAYS_BARE, away);
   for (let i = 0, k = j * length, g = (j - first) * length * GROUND.size; i < length; i++, k++, g += GROUND.size) {
     const reach = values[g + GROUND.reach];
-    // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
-    const inside = limits[i] - away + 0.9 * reach + 3 * blotchFine[k] + 2.4 * flake[k] + touch[i];
-    const worn = ease(-6.5, 5, inside) * Math.max(0.8, values[g + GROUND.touched]);
-    const cover = Math.max(worn, always);
     thin[i] = 0;
     bare[i] = 0;
+    if (away > limits[i] + BEYOND) continue;
+    // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
+    const inside = limits[i] - away + 0.9 * reach + 3 * blotchFine[k] + 2.4 * flake[k] + touch[i];
+    const worn = ease(-6.5, 5, inside) * Math.max(0.9, values[g + GROUND.touched]);
+    const cover = Math.max(worn, always);
     if (cover <= 0.02) continue;
     const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach + 0.5 * touch[i] + 0.1 * values[g + GROUND.scratch];
     const cleared = ease(0.22, 0.95, cover + 0.55 * easy * (1.5 - cover)) * ease(0, 0.25, cover);
@@ -176,9 +185,7 @@ function paintBareMetal(field: Field, bare: Float32Array, { ground, blotchFine }
     band[k] = share;
     const cosine = values[g + GROUND.cosine];
     const sine = values[g + GROUND.sine];
-    // where the lowest stroke only just touched, its direction holds all the same
-    const decided = Math.max(0.05, values[g + GROUND.turned]);
-    brush[k] = 0.5 * share * Math.min(1, Math.sqrt(cosine * cosine + sine * sine) / decided);
+    brush[k] = cosine === 0 ? 0 : 0.5 * share;
     brushAngle[k] = 0.5 * directionOf(cosine, sine);
     const scratch = values[g + GROUND.scratch];
     const press = values[g + GROUND.press];
