@@ -74,8 +74,8 @@ const TOOLS: Readonly<Record<"disc" | "edge" | "flap" | "burr", Tool>> = {
     length: [0.5, 0.9],
     aside: 0.2,
     fanned: 0.12,
-    scratch: 0.007,
-    coarse: 0.85,
+    scratch: 0.01,
+    coarse: 0.95,
     chatter: 0,
     burr: 0.012,
     light: 0.9,
@@ -206,26 +206,26 @@ export function cutScoops(field: Field, mark: GrindingMark, x: number, y: number
   return trace;
 }
 
-/** Bright metal with its own scratches; where the disc pressed hardest a breath of straw. */
+/**
+ * Bright metal with its own scratches, which show under any light and run out one by one where the tool came on and went off;
+ * where the disc pressed hardest a breath of straw.
+ */
 export function paintScoops(field: Field, mark: GrindingMark, trace: ScoopTrace): void {
   const { columns } = field.grid;
   const { light: lightness, rough } = mark.tool;
   for (const [k, [share, scratch, angle]] of trace) {
     const i = k % columns;
     const j = (k - i) / columns;
-    const light = lightness + 0.2 * scratch;
-    mixMaterial(
-      field,
-      k,
-      scaled(TONES.cutMetal, light * mix(0.72, 1, mark.fresh)),
-      rough,
-      0.8,
-      0.75 * share * mark.fresh,
-    );
+    const light = (lightness + 0.34 * scratch) * mix(0.72, 1, mark.fresh);
+    const bare = clamp(1.25 * share + 0.9 * scratch * (1 - share) - 0.12, 0, 1);
+    const dull = clamp(rough + 0.07 - 0.12 * scratch, 0.28, 0.6);
+    mixMaterial(field, k, scaled(TONES.cutMetal, light), dull, 0.8, 0.75 * bare * mark.fresh);
     const warm = ease(0.25, 0.7, gradient2(i / 60, j / 26, mark.seed + 9)) * ease(0.6, 1, share);
     mixMaterial(field, k, TONES.straw, 0.4, 0.7, 0.12 * warm * mark.fresh);
+    // a whole hollow of one brushing would flare as a cloud: scratch by scratch it is more or less of it
     const kept = field.brush[k];
-    field.brush[k] = share < 0.5 ? kept * (1 - 1.6 * share) : mix(0.2 * kept, 0.8, ease(0.5, 1, share));
-    if (share >= 0.5) field.brushAngle[k] = angle;
+    const own = clamp(0.46 + 0.3 * scratch, 0.12, 0.8);
+    field.brush[k] = bare < 0.5 ? kept * (1 - 1.6 * bare) : mix(0.2 * kept, own, ease(0.5, 1, bare));
+    if (bare >= 0.5) field.brushAngle[k] = angle + 0.14 * scratch;
   }
 }

@@ -1,10 +1,11 @@
-import { ease, hypot } from "../../math";
+import { clamp, ease, hypot } from "../../math";
 import type { RandomStream } from "../../random";
 import { gradient2, value1 } from "../../surface";
 import { mixMaterial } from "../field";
 import { toeAt } from "../runs/edit";
 import type { FaceWork } from "../work";
 import { dress, tackPlaces } from "./dressing";
+import { grindSpot } from "./ground-spot";
 import { markNearWeld } from "./near-marks";
 import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
@@ -16,7 +17,7 @@ const DENTS = 9;
 export function leaveWorkshopMarks(work: FaceWork): void {
   const random = work.random.child("plate/marks");
   if (work.face === "root") dressTacks(work, random.child("tacks"));
-  dressStrongbacks(work, random.child("strongbacks"));
+  grindStrongbacks(work, random.child("strongbacks"));
   for (let n = 0; n < SCUFFS; n++) scuff(work, random.child(`scuff ${n}`));
   for (let n = 0; n < DENTS; n++) dent(work, random.child(`dent ${n}`));
   markNearWeld(work, random.child("near"));
@@ -42,30 +43,37 @@ function dressTacks(work: FaceWork, random: RandomStream): void {
   }
 }
 
-/** A strongback stood across the joint on two fillets a plate's thickness apart; a tack or a clamp leaves one round place. */
-function dressStrongbacks(work: FaceWork, random: RandomStream): void {
+/** A strongback stood across the joint on fillets a plate's thickness apart, or a clamp or a lug left its place on one plate. */
+function grindStrongbacks(work: FaceWork, random: RandomStream): void {
   const count = random.integer(3);
   for (let n = 0; n < count; n++) {
     const x = work.joint.length * (count === 1 ? random.uniform(0.1, 0.9) : random.uniform(0.1, 0.42) + 0.48 * n);
-    const left = random.uniform(0.02, 0.1);
-    const bare = random.uniform(0.4, 0.85);
+    const fresh = random.uniform(0.05, 1);
     if (random.chance(0.5)) {
-      const y = random.pick([-1, 1]) * random.uniform(36, 56);
-      const place = { x, y, reachX: random.uniform(3, 8), reachY: random.uniform(2.5, 4.5), left, bare };
-      dress(work, place, random);
+      const y = random.pick([-1, 1]) * random.uniform(34, 58);
+      grindOff(work, x, y, random.uniform(0, Math.PI), fresh, random);
       continue;
     }
-    const apart = random.uniform(8, 13);
+    const apart = random.uniform(7, 14);
     for (const side of [-1, 1]) {
-      const y = side * random.uniform(36, 50);
+      // whoever knocked it off ground each plate by itself, and some of its welds not at all
+      const y = side * random.uniform(33, 54);
+      const skew = random.normal(0, 3);
       for (const flank of [-0.5, 0.5]) {
-        if (random.chance(0.25)) continue;
-        const long = random.uniform(4, 9);
-        const at = { x: x + flank * apart + random.normal(0, 0.6), y: y + random.normal(0, 1.5) };
-        dress(work, { ...at, reachX: random.uniform(1.8, 3), reachY: long, left, bare }, random);
+        if (random.chance(0.4)) continue;
+        const at = x + skew + flank * apart * random.uniform(0.7, 1.2);
+        const turn = Math.PI / 2 + random.normal(0, 0.15);
+        grindOff(work, at, y + random.normal(0, 4), turn, clamp(fresh + random.normal(0, 0.15), 0, 1), random);
       }
     }
   }
+}
+
+function grindOff(work: FaceWork, x: number, y: number, turn: number, fresh: number, random: RandomStream): void {
+  const long = clamp(random.logNormal(4, 0.4), 1.6, 9);
+  const wide = random.uniform(0.8, 2.6);
+  const left = random.chance(0.7) ? random.uniform(0.02, 0.1) : 0;
+  grindSpot(work, { x, y, long, wide, turn, left, fresh }, random);
 }
 
 /** A sheaf of faint scratches where something was dragged over the plate. */
