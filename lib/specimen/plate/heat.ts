@@ -1,8 +1,9 @@
 import { clamp, ease, mix } from "../../math";
 import { noiseRows, rowsBetween, rowY, type WriteRow, withGridRoom } from "../../surface";
-import { type Field, mixMaterial } from "../field";
+import { type Colour, type Field, mixMaterial } from "../field";
 import { type HeatHabit, PROCESS_STYLES } from "../runs";
 import type { FaceWork } from "../work";
+import { type HeatHand, heatHand, type Wiped, wipedAt, wireWiped } from "./heat-hand";
 import { type HeatLine, heatLine } from "./heat-line";
 import { lineFor, patchesOf } from "./patches";
 import { plateNoiseRow } from "./plate-noise";
@@ -28,12 +29,20 @@ interface HeatNoise {
 /** What has been worked out of one row, a value per column. */
 interface HeatRow extends HeatNoise {
   readonly heat: Float32Array;
+  /** Distance against that of a mean weld, and strength: what the hand made of it. */
+  readonly reach: Float32Array;
+  readonly vivid: Float32Array;
+  /** Null where the colours are torn anyway. */
+  readonly wiped: Wiped | null;
   /** Distance outside the toe, mm. */
   readonly away: Float32Array;
   /** Distance that counts for the colours: torn by the noise, in mm of a mean weld; FAR where there is none. */
   readonly reached: Float32Array;
   readonly strength: Float32Array;
 }
+
+/** One side of the weld, along the strip. */
+type HeatSide = HeatLine & HeatHand;
 
 interface HeatSetting {
   /** How far the colours reach, 1 normal. */
@@ -57,8 +66,10 @@ export function paintHeat(work: FaceWork): void {
     habit,
     soot: habit.soot * mix(0.75, 1.35, work.look.sooty),
   };
-  const minus = heatLine(work, -1);
-  const plus = heatLine(work, 1);
+  const [minus, plus] = ([-1, 1] as const).map((side): HeatSide => {
+    const line = heatLine(work, side);
+    return { ...line, ...heatHand(work, line, habit, seed + 70 + 10 * side) };
+  });
   for (const field of patchesOf(work)) {
     withGridRoom(() => paintSide(work, field, -1, minus, setting, seed));
     withGridRoom(() => paintSide(work, field, 1, plus, setting, seed));
@@ -69,7 +80,7 @@ function paintSide(
   work: FaceWork,
   field: Field,
   side: 1 | -1,
-  line: HeatLine,
+  line: HeatSide,
   setting: HeatSetting,
   seed: number,
 ): void {
@@ -97,6 +108,9 @@ function paintSide(
     smoky: values(),
     plume: values(),
     heat,
+    reach: lineFor(work, grid, line.reach),
+    vivid: lineFor(work, grid, line.vivid),
+    wiped: setting.habit.even > 0.3 ? wireWiped(grid, seed + 97 + side) : null,
     away: values(),
     reached: values(),
     strength: values(),
@@ -123,28 +137,58 @@ function paintSide(
 }
 
 /** How far from the centre line the heat colours the steel, mm. */
-function furthestColour({ toe, heat }: HeatLine, side: 1 | -1, { scale }: HeatSetting): number {
-  return toe.reduce((most, y, i) => Math.max(most, side * y + Math.min(REACH.most, REACH.mean * scale * heat[i])), 0);
+function furthestColour({ toe, reach }: HeatSide, side: 1 | -1, { scale }: HeatSetting): number {
+  return toe.reduce((most, y, i) => Math.max(most, side * y + Math.min(REACH.most, REACH.mean * scale * reach[i])), 0);
 }
 
 /** Distance and strength of the oxide colours of the steel itself; returns the least distance, which many rows have beyond all colours. */
 function measureReach(field: Field, row: HeatRow, { scale, tint, habit }: HeatSetting, j: number): number {
   const { bead } = field;
-  const { patch, broad, smoky, plume, heat, away, reached, strength } = row;
+  const { patch, broad, smoky, plume, heat, reach, vivid, wiped, away, reached, strength } = row;
+  const y = rowY(field.grid, j);
   const uneven = 1 - 0.5 * habit.even;
   let least = FAR;
   for (let i = 0, k = j * away.length; i < away.length; i++, k++) {
     reached[i] = FAR;
     if (away[i] < -1.5 || away[i] > REACH.most || bead[k] >= 1) continue;
-    const from = Math.max(0, away[i]) / (scale * heat[i]);
+    const from = Math.max(0, away[i]) / (scale * reach[i]);
     const distance = from * (1 + 0.38 * broad[i]) + uneven * (1.9 * patch[i] + 1.1 * smoky[i]);
     if (distance >= WARM) continue;
     reached[i] = distance;
     if (distance < least) least = distance;
     const share = 0.55 + 0.3 * habit.even + 1.2 * smoky[i] + 0.7 * plume[i] + 0.35 * (heat[i] - 1);
-    strength[i] = tint * (1 - bead[k]) * clamp(share, 0.06, 1);
+    strength[i] = tint * vivid[i] * (1 - bead[k]) * clamp(share, 0.06, 1);
+    if (wiped && broad[i] < 0.05) strength[i] *= 1 - 0.85 * ease(0.05, -0.4, broad[i]) * wipedAt(wiped, i, y);
   }
   return least;
+}
+
+/** What is left of the light that ground steel throws back, through a film of oxide. */
+const throughFilm = (tone: Colour): Colour => [
+  tone[0] / TONES.groundSteel[0],
+  tone[1] / TONES.groundSteel[1],
+  tone[2] / TONES.groundSteel[2],
+];
+const FILMS = {
+  straw: throughFilm(TONES.warm),
+  purple: throughFilm(TONES.purple),
+  blue: throughFilm(TONES.blue),
+} as const;
+
+/** Lays a film of oxide over pixel k: the scratches below stay to be seen. */
+function film(
+  { red, green, blue, rough: roughness, metal: metalness }: Field,
+  k: number,
+  through: Colour,
+  rough: number,
+  metal: number,
+  share: number,
+): void {
+  red[k] *= 1 + (through[0] - 1) * share;
+  green[k] *= 1 + (through[1] - 1) * share;
+  blue[k] *= 1 + (through[2] - 1) * share;
+  roughness[k] += (rough - roughness[k]) * share;
+  metalness[k] += (metal - metalness[k]) * share;
 }
 
 function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabit, j: number): void {
@@ -154,7 +198,7 @@ function paintWarm(field: Field, { reached, strength }: HeatRow, habit: HeatHabi
     // on mill scale no colours show
     if (d <= 4.2 || d >= WARM || band[k] === 0) continue;
     const share = ease(4.2, 7.5, d) * ease(WARM, 8, d) * strength[i] * band[k];
-    mixMaterial(field, k, TONES.warm, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
+    film(field, k, FILMS.straw, 0.46, 0.55, Math.min(0.8, 0.5 * habit.warm * share));
   }
 }
 
@@ -174,9 +218,13 @@ function paintBlue(field: Field, { reached, strength, plume }: HeatRow, habit: H
   for (let i = 0, k = j * reached.length; i < reached.length; i++, k++) {
     const d = reached[i];
     const torn = plume[i] + habit.even;
-    if (d <= 2.2 || d >= 7.2 || torn <= -0.1 || band[k] === 0) continue;
-    const share = ease(2.2, 4.2, d) * ease(7.2, 5, d) * ease(-0.1, 0.4, torn);
-    mixMaterial(field, k, TONES.blue, 0.42, 0.5, 0.17 * habit.blue * share * strength[i] * band[k]);
+    if (d <= 1.6 || d >= 8.2 || torn <= -0.1 || band[k] === 0) continue;
+    const share = ease(-0.1, 0.4, torn) * strength[i] * band[k];
+    const blue = ease(1.6, 4, d) * ease(7.2, 4.4, d);
+    if (blue > 0) film(field, k, FILMS.blue, 0.42, 0.5, Math.min(0.7, 0.17 * habit.blue * blue * share));
+    // between blue and straw the film is purple
+    const purple = ease(4.2, 5.8, d) * ease(8.2, 6.2, d);
+    if (purple > 0) film(field, k, FILMS.purple, 0.43, 0.5, Math.min(0.6, 0.13 * habit.blue * purple * share));
   }
 }
 

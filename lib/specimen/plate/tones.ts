@@ -15,6 +15,7 @@ export const PLATE_TONES = {
   hot: linear("#483f36"),
   smoke: linear("#5f5346"),
   warm: linear("#887b68"),
+  purple: linear("#6d6070"),
   blue: linear("#54607a"),
   soot: linear("#2e2822"),
   fluxDust: linear("#8a8178"),
