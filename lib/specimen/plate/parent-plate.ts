@@ -7,6 +7,7 @@ import { layCleaned } from "./cleaned-plate";
 import { layHandlingScratches } from "./handling-scratches";
 import { patchesOf } from "./patches";
 import { plateNoiseRows, plateSeed } from "./plate-noise";
+import { type Springing, springing } from "./sprung-scale";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** Parent plates of the joint with mill scale and its lost flakes, or blasted or pickled, with rust and handling scratches; fills the strip's shared noise. */
@@ -46,6 +47,7 @@ function layPatch(work: FaceWork, field: Field): void {
     short: line(),
   };
   const { plate, rust } = work.look;
+  const sprung = springing(work, grid);
   field.metal.fill(SCALE_METAL);
   const cutAway = work.plan.groove - LEFT_OF_EDGE;
   for (let j = 0; j < grid.rows; j++) {
@@ -57,7 +59,7 @@ function layPatch(work: FaceWork, field: Field): void {
       leaveBare(field, j);
       continue;
     }
-    if (plate === "mill-scale") layScale(field, lines, j, rust, seed + 9);
+    if (plate === "mill-scale") layScale(field, lines, sprung, j, rust, seed + 9);
     else layCleaned(field, lines, j, plate, rust, seed + 9);
     shadeRow(field, j, work.look);
   }
@@ -102,19 +104,31 @@ function shadeRow({ grid, red, green, blue }: Field, j: number, { plateLight, pl
 }
 
 const SCALE_METAL = 0.2;
+/** Scale is lifted where noise comes within this of what springs off. */
+const LIFTED = -0.035;
 const { scaleDark, scalePale, scaleBrown } = TONES;
 
-function layScale(field: Field, lines: Lines, j: number, rustiness: number, grainSeed: number): void {
+function layScale(
+  field: Field,
+  lines: Lines,
+  springs: Springing,
+  j: number,
+  rustiness: number,
+  grainSeed: number,
+): void {
   const { z, parent, red, green, blue, rough } = field;
   const { blotch, blotchFine, micro, flake, streak, zone } = lines;
   const { columns } = field.grid;
+  const { large, small, rolled } = springs;
+  const here = springs.row(rowY(field.grid, j));
   for (let i = 0, k = j * columns; i < columns; i++, k++) {
     const grain = hash01(k, 1, grainSeed) - 0.5;
     const fine = micro[i];
     const spot = blotchFine[i];
-    // sharp-edged flakes of scale have sprung off; what lies below is a little lower and only slightly lighter
-    const sprung = flake[i] + 0.04 * fine + 0.3 * zone[i];
-    const lost = sprung > 0.22 ? ease(0.22, 0.26, sprung) : 0;
+    // sharp-edged flakes of scale have sprung off, a few large ones and many small; what lies below is a little lower
+    const loose = springs.columns[i] + here + 0.75 * zone[i] + rolled * streak[i] + 0.04 * fine;
+    const inside = Math.max(flake[i] + loose - large, 0.8 * spot - 0.3 * flake[i] + 0.7 * loose - small);
+    const lost = inside > 0 ? ease(0, 0.035, inside) : 0;
     z[k] = parent[k] + 0.016 * (1 - lost) + 0.007 * fine * (0.5 + lost) + 0.005 * spot + 0.004 * grain;
     const pale = clamp(0.45 + 0.5 * blotch[i] + 0.3 * streak[i] + 0.35 * zone[i], 0, 1);
     const warm = 0.55 * spot + 0.25 * blotch[i] + 0.8 * zone[i];
@@ -124,7 +138,14 @@ function layScale(field: Field, lines: Lines, j: number, rustiness: number, grai
     green[k] = speck * tinted(scaleDark[1], scalePale[1], scaleBrown[1], pale, brown);
     blue[k] = speck * tinted(scaleDark[2], scalePale[2], scaleBrown[2], pale, brown);
     rough[k] = 0.47 + 0.12 * spot + 0.1 * fine;
-    if (lost > 0) mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.17 + 0.14 * fine));
+    if (lost > 0) {
+      // one that has just sprung off is bright, an old one as dull as the scale
+      const fresh = clamp(0.5 + 0.9 * blotch[i] - 0.9 * zone[i], 0, 1);
+      mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.08 + 0.26 * fresh + 0.14 * fine));
+    } else if (inside > LIFTED) {
+      // round it the scale stands off and catches the light
+      z[k] += 0.008 * ease(LIFTED, 0, inside);
+    }
     const rust = rustAt(rustiness, lost, fine, spot, zone[i]);
     if (rust > 0.01) {
       mixMaterial(field, k, fine > 0.15 ? TONES.rustPale : TONES.rust, 0.85, 0.02, rust * 0.6);
