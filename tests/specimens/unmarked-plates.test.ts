@@ -59,4 +59,16 @@ describe.each(FACES)("the %s face of plates with nothing planted", (face) => {
       expect(scale === null || scale.neutral, `${n} scale`).toBe(true);
     });
   }, 120_000);
+
+  it("measures no temper colour beside a TIG weld, whose heat is seen most", () => {
+    const seeds = Array.from({ length: 40 }, (_, n) => `colour ${n}`).filter(
+      (seed) => drawRecipe(seed).joint.process === "141",
+    );
+    expect(seeds.length).toBeGreaterThan(3);
+    for (const seed of seeds.slice(0, 4)) {
+      const work = unmarked(seed, face, { heatTint: 1 });
+      for (const side of [-1, 1] as const)
+        expect(measuredColour(work, "colour", side, { from: 10, to: 290 }), `${seed} ${side}`).toBeNull();
+    }
+  }, 120_000);
 });

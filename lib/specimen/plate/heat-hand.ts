@@ -15,18 +15,18 @@ export interface HeatHand {
 /** The more evenly a process heats, the more of what is seen along the weld comes from the hand, and the less from tearing. */
 export function heatHand(work: FaceWork, { heat }: HeatLine, { even }: HeatHabit, seed: number): HeatHand {
   const { grid } = work.strip;
-  const loose = 0.25 + 1.1 * even;
-  const dwelt = 1 + 1.4 * even;
+  const loose = 0.25 + 0.9 * even;
+  const dwelt = 1 + even;
   const at = (wave: number, own: number) =>
     tabulate(grid.columns, (i) => gradient1(columnX(grid, i) / wave, seed + own));
   const [slow, quick, faint, fainter] = [at(41, 1), at(12.5, 2), at(34, 3), at(9, 4)];
   const reach = tabulate(grid.columns, (i) => {
     const wide = 1 + loose * (0.75 * slow[i] + 0.3 * quick[i]) + dwelt * (heat[i] - 1);
-    return clamp(wide, 0.4, 3.4);
+    return clamp(wide, 0.4, 2.3);
   });
   const vivid = tabulate(grid.columns, (i) => {
     const strong = 1 + loose * (1.3 * faint[i] + 0.6 * fainter[i] + 0.05) + 0.8 * even * (heat[i] - 1);
-    return clamp(strong, 0.12, 1.5);
+    return clamp(strong, 0.12, 1.2);
   });
   return { reach, vivid };
 }
