@@ -104,8 +104,8 @@ function shadeRow({ grid, red, green, blue }: Field, j: number, { plateLight, pl
 }
 
 const SCALE_METAL = 0.2;
-/** Scale is lifted where noise comes within this of what springs off. */
-const LIFTED = -0.035;
+/** Over this much of the noise the edge of a flake breaks down, and the scale before it is lifted. */
+const BREAK = 0.035;
 const { scaleDark, scalePale, scaleBrown } = TONES;
 
 function layScale(
@@ -127,8 +127,10 @@ function layScale(
     const spot = blotchFine[i];
     // sharp-edged flakes of scale have sprung off, a few large ones and many small; what lies below is a little lower
     const loose = springs.columns[i] + here + 0.75 * zone[i] + rolled * streak[i] + 0.04 * fine;
-    const inside = Math.max(flake[i] + loose - large, 0.8 * spot - 0.3 * flake[i] + 0.7 * loose - small);
-    const lost = inside > 0 ? ease(0, 0.035, inside) : 0;
+    const ofLarge = flake[i] + loose - large;
+    const ofSmall = 0.8 * spot - 0.3 * flake[i] + 0.7 * loose - small;
+    const inside = ofLarge > ofSmall ? ofLarge : ofSmall;
+    const lost = inside <= 0 ? 0 : inside >= BREAK ? 1 : inside / BREAK;
     z[k] = parent[k] + 0.016 * (1 - lost) + 0.007 * fine * (0.5 + lost) + 0.005 * spot + 0.004 * grain;
     const pale = clamp(0.45 + 0.5 * blotch[i] + 0.3 * streak[i] + 0.35 * zone[i], 0, 1);
     const warm = 0.55 * spot + 0.25 * blotch[i] + 0.8 * zone[i];
@@ -140,11 +142,11 @@ function layScale(
     rough[k] = 0.47 + 0.12 * spot + 0.1 * fine;
     if (lost > 0) {
       // one that has just sprung off is bright, an old one as dull as the scale
-      const fresh = clamp(0.5 + 0.9 * blotch[i] - 0.9 * zone[i], 0, 1);
+      const fresh = Math.max(0, Math.min(1, 0.5 + 0.9 * blotch[i] - 0.9 * zone[i]));
       mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.08 + 0.26 * fresh + 0.14 * fine));
-    } else if (inside > LIFTED) {
+    } else if (inside > -BREAK) {
       // round it the scale stands off and catches the light
-      z[k] += 0.008 * ease(LIFTED, 0, inside);
+      z[k] += 0.008 * (1 + inside / BREAK);
     }
     const rust = rustAt(rustiness, lost, fine, spot, zone[i]);
     if (rust > 0.01) {
