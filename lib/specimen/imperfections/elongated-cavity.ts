@@ -60,6 +60,8 @@ function drawCavity(work: FaceWork, request: FeatureRequest, random: RandomStrea
     roofs: roofed > 0 ? [random.chance(0.5) ? [0.04, roofed] : [1 - roofed, 0.96]] : [],
     lean: random.uniform(-0.9, 0.9),
     gloss: clamp(random.normal(0.4, 0.3), 0, 1) * ease(0.5, 1.4, width),
+    soft: 0,
+    mouth: () => 0,
     slag: work.joint.process === "111" || work.joint.process === "136" ? random.uniform(0, 0.35) : 0,
     seed,
   };

@@ -40,6 +40,10 @@ export interface GasHoleWish {
   readonly turn?: number;
   /** No skin, no slag. */
   readonly open?: boolean;
+  /** Half closed by a skin, however small it is. */
+  readonly covered?: boolean;
+  /** Two that ran into one another: how far the long mouth is drawn in between them, as a share of its radius. */
+  readonly pinched?: number;
 }
 
 /** Share of the mouth that a skin beginning at `from` radii covers (area of a circular segment). */
@@ -85,7 +89,8 @@ export function drawGasHole(
   diameter: number,
   wish: GasHoleWish = {},
 ): GasHole {
-  const shape = drawShape(random, diameter, Boolean(wish.open));
+  const drawn = drawShape(random, diameter, Boolean(wish.open));
+  const shape = wish.covered ? "skin" : drawn;
   const skin = shape === "skin" ? { from: random.uniform(0.12, 0.5), towards: random.uniform(0, 6.28) } : null;
   const edge = shape === "pinhole" ? MOUTH_TO_EDGE.dimple : MOUTH_TO_EDGE.hole;
   const radius = (edge * 0.5 * diameter) / Math.sqrt(1 - (skin ? coveredShare(skin.from) : 0));
@@ -113,10 +118,19 @@ export function drawGasHole(
           }
         : null,
     gloss: clamp(random.normal(0.35, 0.35), 0, 1) * cavity,
-    lobes: [random.uniform(0.02, 0.13), random.uniform(0, 6.28), random.uniform(0.01, 0.09), random.uniform(0, 6.28)],
+    lobes: pinch(wish.pinched, [
+      random.uniform(0.02, 0.13),
+      random.uniform(0, 6.28),
+      random.uniform(0.01, 0.09),
+      random.uniform(0, 6.28),
+    ]),
     seed: random.seed(),
   };
 }
+
+/** The second harmonic drawn in across the long axis. */
+const pinch = (pinched: number | undefined, lobes: GasHole["lobes"]): GasHole["lobes"] =>
+  pinched === undefined ? lobes : [pinched, 0, lobes[2], lobes[3]];
 
 type Part = "wall" | "slag" | "skin" | "ring";
 interface Touched {

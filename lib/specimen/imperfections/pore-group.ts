@@ -1,16 +1,14 @@
 import type { ImperfectionType } from "../../imperfections";
 import type { RandomStream } from "../../random";
 import type { FaceWork, Feature } from "../work";
-import { cutGasHole, drawGasHole, type GasHole, type HoleTrace, paintGasHole } from "./gas-hole";
+import { cutGasHole, drawGasHole, type GasHole, type GasHoleWish, type HoleTrace, paintGasHole } from "./gas-hole";
 import { measuredHoles } from "./measured-hole";
 
-/** One pore of a group: place on the face and mouth diameter, mm. */
-export interface PoreSpot {
+/** One pore of a group: place on the face and mouth diameter, mm; an open one is as wide as asked. */
+export interface PoreSpot extends GasHoleWish {
   readonly x: number;
   readonly y: number;
   readonly diameter: number;
-  /** Neither covered nor filled, so that its mouth is as wide as asked. */
-  readonly open?: boolean;
 }
 
 /** A feature of several pores, placed when the metal lies there. Truth: see `measuredHoles`. */
@@ -24,8 +22,8 @@ export function poreGroup(
   return {
     id,
     cut(work) {
-      placePores(work).forEach(({ x, y, diameter, open }, n) => {
-        const hole = drawGasHole(random.child(`hole/${n}`), x, y, diameter, { open });
+      placePores(work).forEach(({ x, y, diameter, ...wish }, n) => {
+        const hole = drawGasHole(random.child(`hole/${n}`), x, y, diameter, wish);
         holes.push({ hole, trace: cutGasHole(work.strip, hole) });
       });
     },

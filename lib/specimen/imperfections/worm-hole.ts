@@ -12,13 +12,16 @@ const BRIDGE = 5;
 const STEP = 0.35;
 const SHALLOWEST = 0.14;
 /** How often there are several tracks, by process: gas caught under the slag of a cored wire leaves many. */
-const SEVERAL = { "111": 0.45, "135": 0.3, "136": 0.85, "141": 0.2 } as const;
+const SEVERAL = { "111": 0.65, "135": 0.55, "136": 0.9, "141": 0.4 } as const;
 /** From where to where across a run a track leads, in half widths: from the side inwards, as the metal froze. */
-const ACROSS = { from: [0.58, 0.84], to: [0.06, 0.34] } as const;
+const ACROSS = { from: [0.55, 0.8], to: [0.02, 0.28] } as const;
 /** Tubes of a herringbone: length, mm, and their middles' distance along the weld, in lengths. */
-const TUBE = { least: 2, most: 5.5 } as const;
+const TUBE = { least: 1.8, most: 4.4 } as const;
 const SPACED = [0.55, 0.95] as const;
 const MOST_TUBES = 9;
+/** A track swings out so far at most, once to and fro over so much of its way, mm. */
+const MOST_WINDING = 0.8;
+const TURN = [4.5, 9] as const;
 
 /** Half width over which the tracks of a group spread at most, mm. */
 const WIDEST_GROUP = 4.2;
@@ -26,6 +29,8 @@ const WIDEST_GROUP = 4.2;
 interface Way {
   readonly tail: Point;
   readonly head: Point;
+  /** How likely the gas left a hole at its head. */
+  readonly opens: number;
 }
 
 /** Ways of the tracks: each from the side towards the middle and on with the travel, side by side over the length. */
@@ -54,58 +59,66 @@ function drawWays(work: FaceWork, request: FeatureRequest, random: RandomStream)
     const outer = middle + side * half * (count === 1 ? random.uniform(0.15, 0.5) : random.uniform(...ACROSS.from));
     const inner = middle + side * half * random.uniform(...ACROSS.to);
     const [tail, head] = direction > 0 ? [x, x + along] : [x + along, x];
-    return { tail: [tail, outer], head: [head, inner] };
+    return { tail: [tail, outer], head: [head, inner], opens: count === 1 ? 0.9 : 0.65 };
   });
 }
 
-/** Stretches where the tube did not break through: none, one or two, the ends always open. */
-function drawRoofs(random: RandomStream, length: number): [number, number][] {
-  const count = random.integer(length > 5 ? 3 : 2);
-  const first = random.uniform(0.14, 0.4);
-  return Array.from({ length: count }, (_, n) => {
-    const from = first + 0.42 * n;
-    return [from, Math.min(0.86, from + random.uniform(0.5, 1.8) / length)];
-  });
-}
-
-function drawTrack(work: FaceWork, { tail, head }: Way, width: number, random: RandomStream): GasTrack {
-  const half = (width / 2) * random.uniform(0.8, 1.05);
+function drawTrack(work: FaceWork, { tail, head, opens }: Way, width: number, random: RandomStream): GasTrack {
+  const half = (width / 2) * random.uniform(1.1, 1.45);
   const seed = random.seed();
   const length = hypot(head[0] - tail[0], head[1] - tail[1]);
-  const winding = Math.min(0.45, 0.09 * length) * random.uniform(0.6, 1.4);
+  const winding = Math.min(MOST_WINDING, 0.13 * length) * random.uniform(0.6, 1.3);
   const bend = random.uniform(0.62, 1.2);
-  const steps = Math.max(4, Math.round(length / STEP));
+  const turns = length / random.uniform(...TURN);
+  const phase = random.uniform(0, 6.28);
+  const steps = Math.max(6, Math.round(length / STEP));
   const points = Array.from({ length: steps + 1 }, (_, n): Point => {
     const s = n / steps;
-    const held = Math.min(1, 4 * s, 4 * (1 - s) + 0.2);
-    const off = winding * held * (gradient1((s * length) / 1.9, seed) + 0.35 * gradient1((s * length) / 0.8, seed + 1));
+    const held = Math.min(1, 3 * s, 3 * (1 - s) + 0.2);
+    const swing = Math.sin(phase + 6.28 * turns * s + 1.4 * gradient1((s * length) / 3.7, seed + 1));
+    const off = winding * held * (0.7 * swing + 0.45 * gradient1((s * length) / 2.3, seed));
     return [mix(tail[0], head[0], s), mix(tail[1], head[1], s ** bend) + off];
   });
-  const deep = Math.max(SHALLOWEST + 0.08, width * random.uniform(0.3, 0.52));
-  const hole = random.chance(0.35) ? random.uniform(0.1, 0.4) : 0;
+  const deep = Math.max(SHALLOWEST + 0.12, width * random.uniform(0.32, 0.48));
+  // where the gas broke out it left a hole, unless the metal closed over it again
+  const out = random.chance(opens) ? random.uniform(0.3, 0.8) : 0;
+  const wide = random.uniform(0.85, 1.2);
+  const mouthFrom = 1 - (wide * 1.3 * half) / length;
+  const mouth = (s: number) => (out > 0 ? ease(mouthFrom - 0.35 / length, mouthFrom + 0.5 / length, s) : 0);
   // a tube is widest before its middle or behind it, and runs out to both ends
-  const belly = random.uniform(0.35, 0.8);
-  const blunt = random.uniform(0.25, 0.65);
-  const tapered = (s: number) => Math.min(mix(0.2, 1, ease(0, belly, s)), mix(blunt, 1, ease(1, belly, s)));
+  const belly = random.uniform(0.45, 0.85);
+  const blunt = random.uniform(0.35, 0.65);
+  const tapered = (s: number) => Math.min(mix(0.3, 1, ease(0, belly, s)), mix(blunt, 1, ease(1, belly, s)));
+  // where the skin over it held longest it is a saddle, not a furrow
+  const saddle = {
+    at: random.uniform(0.25, 0.7),
+    half: random.uniform(0.5, 1.1) / length,
+    high: random.uniform(0, 0.75),
+  };
+  const sunk = (s: number) => 1 - saddle.high * Math.max(0, 1 - ((s - saddle.at) / saddle.half) ** 2);
   return {
     points,
-    halfWidth: (s) => half * clamp(0.88 + 0.55 * gradient1((s * length) / 1.5, seed + 2), 0.42, 1.1) * tapered(s),
+    halfWidth: (s) =>
+      half *
+      mix(clamp(0.9 + 0.4 * gradient1((s * length) / 2.1, seed + 2), 0.5, 1.1) * tapered(s), 0.75 * wide, mouth(s)),
     depth: (s) =>
-      Math.max(SHALLOWEST, deep * (0.85 + 0.5 * gradient1((s * length) / 1.9, seed + 3)) * tapered(s)) +
-      hole * width * ease(0.86, 0.96, s),
+      Math.max(SHALLOWEST, deep * (0.9 + 0.4 * gradient1((s * length) / 1.9, seed + 3)) * tapered(s) * sunk(s)) +
+      out * width * mouth(s),
     widest: half * 1.1,
-    roofs: drawRoofs(random, length),
+    roofs: [],
     lean: random.uniform(-0.5, 0.5),
-    gloss: clamp(random.normal(0.14, 0.14), 0, 0.5),
-    slag: work.joint.process === "136" ? random.uniform(0.05, 0.45) : 0,
+    gloss: clamp(random.normal(0.3, 0.16), 0, 0.6),
+    slag: work.joint.process === "136" ? random.uniform(0.05, 0.35) : 0,
+    soft: 1,
+    mouth,
     seed,
   };
 }
 
 /**
  * Tubes of gas that broke the surface, from `x` over `length` mm (3.5 to 20), `severity` mm wide (0.38 to 1.2), pointing with
- * the ripples towards the travel, tapered, partly under their roof: variant "single" or "several" (a herringbone of up to 9
- * short ones from both sides), else by process. Truth:
+ * the ripples towards the travel: smooth winding furrows, tapered, in places a mere saddle: variant "single" or "several" (a herringbone of up to 9
+ * short ones from both sides), else by process; most end in the round mouth that the gas left by. Truth:
  * extent of what lies open, tracks up to 5 mm apart taken together; width = extent across; no size.
  */
 export const buildWormHole: FeatureBuilder = (request, random) =>
