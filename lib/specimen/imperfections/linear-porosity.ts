@@ -8,12 +8,14 @@ import { runIndex, visibleRun } from "./visible-run";
 
 const SMALLEST = 0.2;
 /** A mouth so wide is sure to be deep enough to count, mm. */
-const SURE = 0.27;
+const SURE = 0.28;
 /** Metal left between two mouths, mm. */
 const NECK = 0.18;
 /** The row wanders by about this much across, mm; its pores lie off it by so much, and strays by more. */
 const WANDER = 0.9;
 const OFF = 0.13;
+/** So far inside the run's edges they stay, mm. */
+const INSIDE = 0.8;
 const STRAYS = { share: 0.2, by: [0.35, 0.8] } as const;
 /** Smaller mouths are too small for a skin or a neck to be seen on them, mm. */
 const SHAPED_FROM = { skin: 0.36, pair: 0.42 };
@@ -32,9 +34,12 @@ function drawFate(random: RandomStream, diameter: number): GasHoleWish {
   if (fate < 0.38 && diameter > SHAPED_FROM.pair)
     return { stretch: mix(1.7, 2.1, share), turn, pinched: mix(0.2, 0.32, share) };
   if (fate < 0.54 && diameter > SHAPED_FROM.skin) return { covered: true };
-  if (fate < 0.72) return { depth: 0.13 + 0.1 * share * diameter, open: true };
+  if (fate < 0.72) return { depth: 0.15 + 0.12 * share * diameter, open: true };
   return fate > 0.86 ? { depth: 0.2 + mix(0.5, 0.85, share) * diameter, open: true } : {};
 }
+
+/** An open hole, deep enough to count. */
+const whole = (diameter: number) => ({ diameter, depth: 0.2 + 0.4 * diameter, open: true });
 
 /** Mouths along a row from 0 to `length` mm: all sizes, larger for a stretch, uneven gaps, now and then a pair or a long sound stretch. */
 function rowOfPores(random: RandomStream, length: number, largest: number): Mouth[] {
@@ -55,7 +60,7 @@ function rowOfPores(random: RandomStream, length: number, largest: number): Mout
   return row.map((mouth, n) => {
     const along = mouth.along * fitted;
     // the outermost ones are whole, so that the row is as long as asked
-    return n > 0 && n < row.length - 1 ? { ...mouth, along } : { along, diameter: Math.max(SURE, mouth.diameter) };
+    return n > 0 && n < row.length - 1 ? { ...mouth, along } : { along, ...whole(Math.max(SURE, mouth.diameter)) };
   });
 }
 
@@ -71,7 +76,8 @@ function placePores(work: FaceWork, request: FeatureRequest, random: RandomStrea
     const { low, high } = visibleRun(work, run, x);
     const lane = request.y ?? mix(low, high, place);
     const strays = random.chance(STRAYS.share) ? random.pick([-1, 1]) * random.uniform(...STRAYS.by) : 0;
-    const y = lane + WANDER * gradient1(x / 7, seed) + random.normal(strays, OFF);
+    const wanders = lane + WANDER * gradient1(x / 7, seed) + random.normal(strays, OFF);
+    const y = clamp(wanders, Math.min(lane, low + INSIDE), Math.max(lane, high - INSIDE));
     return n === chosen ? { x, y, diameter: request.severity, open: true } : { x, y, ...mouth };
   });
 }

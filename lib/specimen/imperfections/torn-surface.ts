@@ -76,7 +76,7 @@ function tearOut(field: Field, placed: Placed): Torn[] {
     const { k, low, lip, high, scar, lump, fracture, fibre, ground, scratch } = place;
     const before = z[k];
     const down = scale * low;
-    const skin = 0.036 * fibre * fracture * ease(0.95, 0.6, down / tear.depth);
+    const skin = 0.03 * fibre * fracture * ease(0.95, 0.6, down / tear.depth);
     const shape = scale * Math.min(lip, 0.3) - down + high + skin;
     const covers = Math.max(scar, lump);
     const after = before + (parent[k] + shape - before) * covers;
@@ -94,22 +94,26 @@ const scarBox = (tear: Tear, x: number, y: number): Region => {
   return { x0: x - reach, x1: x + reach, y0: y - high, y1: y + high };
 };
 
-/** Colours that the heat of the weld left round the scar: grey, brown and a breath of blue, in patches and rubbed off again. */
+/**
+ * Colours that the heat of its welds left round the scar: burnt grey close to it, then blue, brown and straw, in patches and
+ * rubbed off again; scale is dulled and reddened.
+ */
 function paintTint(work: FaceWork, placed: Placed): void {
   const { length, width, seed, tint } = placed.tear;
   for (const field of patchesOf(work)) {
     forEachPlace(field, placed, TINTED, (k, x, y) => {
-      const out = hypot(Math.max(0, Math.abs(x) - 0.42 * length), Math.max(0, Math.abs(y) - 0.3 * width));
+      const out = hypot(Math.max(0, Math.abs(x) - 0.42 * length), Math.max(0, Math.abs(y) - 0.36 * width));
+      if (out > TINTED + 2.2) return;
       const patch = gradient2(x / 4.5, y / 3.5, seed + 35);
-      const d = out + 1.6 * patch + 0.5 * gradient2(x / 1.1, y / 1.1, seed + 36);
+      const d = out + 1.7 * patch + 0.4 * gradient2(x / 1.1, y / 1.1, seed + 36);
       if (d > TINTED) return;
-      const bare = tint * (1 - field.bead[k]) * clamp(0.75 + 0.8 * patch, 0.15, 1);
-      // mill scale hides what colours the steel below it
-      const shown = bare * mix(0.35, 1, field.band[k]);
-      mixColour(field, k, TONES.straw, 0.26 * shown * ease(0.8, 2.4, d) * ease(TINTED, 2.6, d));
-      mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.34 * shown * ease(0.2, 1.4, d) * ease(2.8, 1.6, d));
-      mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.42 * bare * ease(2.4, 0.2, d));
-      mixMaterial(field, k, TONES.oxide, 0.58, 0.2, 0.5 * bare * ease(1.6, -0.4, d));
+      const bare = tint * (1 - field.bead[k]) * clamp(0.62 + 1.3 * gradient2(x / 8, y / 6, seed + 37), 0.1, 1);
+      // mill scale hides some of what colours the steel below it
+      const shown = bare * mix(0.55, 1, field.band[k]);
+      mixColour(field, k, TONES.straw, 0.34 * shown * ease(1.4, 3, d) * ease(TINTED, 3.2, d));
+      mixMaterial(field, k, TONES.brown, 0.52, 0.25, 0.5 * bare * ease(0.9, 1.9, d) * ease(3.4, 2.2, d));
+      mixMaterial(field, k, TONES.blue, 0.46, 0.4, 0.5 * shown * ease(0, 0.8, d) * ease(2.2, 1.1, d));
+      mixMaterial(field, k, TONES.oxide, 0.6, 0.2, 0.6 * bare * ease(1.3, -0.2, d));
     });
   }
 }
@@ -120,13 +124,11 @@ function paintTear({ strip }: FaceWork, tear: Tear, torn: readonly Torn[]): void
     const patch = gradient2(x / 3.6, y / 3, tear.seed + 11);
     const covers = Math.max(scar, lump);
     strip.brush[k] *= 1 - covers;
-    const skin = between(TONES.skin, TONES.meltedMetal, clamp(0.45 + 0.5 * patch + 0.2 * fibre, 0, 1));
-    mixMaterial(strip, k, skin, 0.46, 0.55, 0.7 * lump);
-    const facet = gradient2(x / 0.34, y / 0.42, tear.seed + 12);
-    const light = clamp(0.86 + 0.36 * fibre + 0.14 * facet + 0.35 * patch, 0.4, 1.35);
-    const fresh = clamp(0.85 - 0.8 * Math.max(0, patch), 0.3, 1);
-    mixMaterial(strip, k, scaled(TONES.meltedMetal, light), 0.47 + 0.1 * facet, 0.74, 0.85 * fracture * fresh * covers);
-    mixMaterial(strip, k, TONES.cutMetal, 0.34, 0.85, 0.5 * ease(0.04, 0.16, lip));
+    const skin = between(TONES.skin, TONES.meltedMetal, clamp(0.3 + 0.5 * patch, 0, 0.8));
+    mixMaterial(strip, k, skin, 0.48, 0.5, 0.75 * lump);
+    const light = clamp(0.66 + 0.24 * fibre + 0.2 * patch, 0.36, 0.95);
+    mixMaterial(strip, k, scaled(TONES.meltedMetal, light), 0.6, 0.55, 0.8 * fracture * covers);
+    mixMaterial(strip, k, TONES.cutMetal, 0.4, 0.75, 0.3 * ease(0.05, 0.18, lip));
     mixColour(strip, k, TONES.rust, 0.2 * ease(0.15, 0.6, -patch) * fracture * covers);
     if (ground <= 0) continue;
     mixMaterial(strip, k, scaled(TONES.cutMetal, 0.74 + 0.14 * scratch), 0.36, 0.8, 0.62 * ground);
