@@ -1,3 +1,4 @@
+import { clamp } from "../../math";
 import { measureValley } from "../measure";
 import type { FaceWork, Feature, FeatureBuilder } from "../work";
 import { truthItem } from "./found";
@@ -10,6 +11,8 @@ import { alongColumns } from "./weld-border";
 /** Deeper than this below the sound valley counts, mm; sound stretches up to `BRIDGE` mm do not end it. */
 const THRESHOLD = 0.22;
 const BRIDGE = 2;
+/** Share of an end that lies before the threshold. */
+const BEFORE = { least: 0.1, share: 0.6, most: 0.55 };
 
 /** Edge of a run on the run before it. */
 const edgeOf = (run: number): MeltedEdge => ({
@@ -24,8 +27,10 @@ const edgeOf = (run: number): MeltedEdge => ({
  * run. Truth: `measureValley` with threshold 0.22 mm and gaps up to 2 mm.
  */
 export const buildInterRunUndercut: FeatureBuilder = (request, random): Feature => {
-  const ends = drawEnds(random, request.length, [3, 5], [6, 10]);
-  const range = { from: request.x - 0.38 * ends.first, to: request.x + request.length + 0.38 * ends.last };
+  const ends = drawEnds(random, request.length, [3, 6], [7, 13]);
+  // where it has grown to the threshold it counts: the fainter it is, the farther in its ends
+  const before = clamp(BEFORE.least + BEFORE.share * (THRESHOLD / request.severity), 0, BEFORE.most);
+  const range = { from: request.x - before * ends.first, to: request.x + request.length + before * ends.last };
   const drawn = drawUndercut(random, {
     range,
     depth: request.severity,

@@ -12,14 +12,15 @@ export interface Bite {
   readonly depth: number;
 }
 
-/** Bites follow the electrode's oscillation: uneven, two to four ripples apart. */
-const BITE_SPACING = 2.4;
-
-/** Draws the bites of an undercut, each overlapping its neighbours a little. */
-export function drawBites(random: RandomStream, range: Range): Bite[] {
+/** Draws the bites of an undercut, each overlapping its neighbours a little; they follow the electrode's oscillation. */
+export function drawBites(
+  random: RandomStream,
+  range: Range,
+  { usual, uneven }: { readonly usual: number; readonly uneven: number },
+): Bite[] {
   const bites: Bite[] = [];
   for (let x = range.from - 2; x < range.to + 2; ) {
-    const spacing = clamp(random.logNormal(BITE_SPACING, 0.42), 1, 6);
+    const spacing = clamp(random.logNormal(usual, uneven), 1, 2.5 * usual);
     const half = spacing * random.uniform(0.52, 0.8);
     bites.push({
       x: x + spacing / 2,

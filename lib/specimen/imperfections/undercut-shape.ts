@@ -32,12 +32,16 @@ export interface GrooveSection {
   readonly washed: number;
   /** A narrow bottom loses some of its depth between pixels and ripples: it is cut deeper by this factor. */
   readonly deepened: number;
+  /** Usual distance of the arc's bites, mm, and how uneven it is. */
+  readonly spacing: { readonly usual: number; readonly uneven: number };
+  /** Bites are washed together over so much along the edge, mm; 0 leaves tongues standing between them. */
+  readonly flowing: number;
 }
 
 /** In the plate the rim stays sharp; in an earlier run, still hot, it is washed round. */
 export const SECTIONS = {
-  plate: { bottomAt: 0.17, washed: 0, deepened: 1.07 },
-  run: { bottomAt: 0.33, washed: 0.75, deepened: 1.18 },
+  plate: { bottomAt: 0.17, washed: 0, deepened: 1.07, spacing: { usual: 2.4, uneven: 0.42 }, flowing: 0 },
+  run: { bottomAt: 0.36, washed: 0.75, deepened: 1.25, spacing: { usual: 4, uneven: 0.65 }, flowing: 1.1 },
 } as const satisfies Record<string, GrooveSection>;
 
 /** An undercut before it is cut: a chain of bites along an edge of weld metal. */
@@ -69,7 +73,7 @@ export const drawUndercut = (random: RandomStream, asked: AskedUndercut): Omit<U
   range: asked.range,
   depth: asked.depth,
   width: random.uniform(...asked.width),
-  bites: drawBites(random, asked.range),
+  bites: drawBites(random, asked.range, asked.section.spacing),
   envelope: asked.drawEnvelope(random),
   seed: random.seed(),
   section: asked.section,

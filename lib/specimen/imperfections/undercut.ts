@@ -11,12 +11,22 @@ import type { UndercutShape } from "./undercut-shape";
 import { evenedOut, largestAlong } from "./uneven-ends";
 import { alongColumns, type WeldBorder } from "./weld-border";
 
+/** A profile of the bites as the section has them: as bitten, or flowed together. */
+const flowed = ({ section }: UndercutShape, profile: (x: number) => number): ((x: number) => number) =>
+  section.flowing > 0 ? evenedOut(profile, section.flowing) : profile;
+
 /** Depth of the groove's bottom at x, mm; its largest value is what was asked. */
 function undercutDepth(shape: UndercutShape): (x: number) => number {
+  const { flowing } = shape.section;
+  // what is washed out of a run keeps its depth, the more so the shallower it is, until it runs out
+  const calm = flowing > 0 ? mix(1, 0.4, ease(0.35, 0.9, shape.depth)) : 0;
+  const bites = flowed(shape, (x) => bitten(shape.bites, x).depth);
   const uneven = (x: number) => {
-    const wander = clamp(0.68 + 0.5 * fractal1(x / 5.3, shape.seed, 2), 0.2, 1.2);
-    const beat = 0.6 + 0.4 * bitten(shape.bites, x).depth;
-    return shape.envelope(x) * wander * beat * (1 + 0.07 * gradient1(x / 1.1, shape.seed + 4));
+    const wander = clamp(0.68 + 0.26 * calm + (0.5 - 0.42 * calm) * fractal1(x / 5.3, shape.seed, 2), 0.2, 1.2);
+    const bite = mix(0.4, 0.08, calm);
+    const beat = 1 - bite + bite * bites(x);
+    const tremble = flowing > 0 ? 1 : 1 + 0.07 * gradient1(x / 1.1, shape.seed + 4);
+    return shape.envelope(x) * wander * beat * tremble;
   };
   const most = largestAlong(shape.range.from, shape.range.to, uneven);
   return (x) => (most > 0 ? (shape.section.deepened * shape.depth * uneven(x)) / most : 0);
@@ -44,6 +54,9 @@ function planUndercut(work: FaceWork, shape: UndercutShape): void {
   });
 }
 
+/** Ripples are melted away over so many columns to either side. */
+const RIPPLES = 7;
+
 /** What the cut of an undercut left for the painter. */
 interface UndercutTrace {
   readonly k: number;
@@ -65,6 +78,8 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   const border = edge.border(work);
   const depthAt = undercutDepth(shape);
   const trace: UndercutTrace[] = [];
+  const biteReach = flowed(shape, (x) => bitten(shape.bites, x).reach);
+  const melted = section.flowing > 0 ? meltedAlong(work, border) : null;
   const box = boxAlong(work, border, shape.range);
   forEachPixel(strip.grid, box, (k, x, y) => {
     const out = (y - alongColumns(work, border, x)) * side;
@@ -72,14 +87,16 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     const depth = depthAt(x);
     if (depth < 0.012) return;
     const relative = clamp(depth / shape.depth, 0, 1);
-    const reach = (1 - 0.4 * section.washed) * bitten(shape.bites, x).reach;
-    const wide = narrowed(shape) * (shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach);
+    const reach = (1 - 0.4 * section.washed) * biteReach(x);
+    const swollen = section.flowing > 0 ? 1 + 0.45 * gradient1(x / 6.3, seed + 17) : 1;
+    const wide = swollen * narrowed(shape) * (shape.width * (0.3 + 0.5 * relative ** 0.7) + relative ** 0.6 * reach);
     const bottom = section.bottomAt * wide + 0.06 * gradient1(x / 2.2, seed + 12);
     const share =
       out >= bottom
         ? outerWall((out - bottom) / (wide - bottom), section.washed)
         : innerWall((bottom - out) / (0.55 * wide));
-    const rough = 1 + 0.09 * gradient2(x / 1.1, y / 0.7, seed + 11);
+    const rough = 1 + (1 - 0.6 * section.washed) * 0.09 * gradient2(x / 1.1, y / 0.7, seed + 11);
+    if (melted && share > 0) strip.z[k] += (melted(k) - strip.z[k]) * ease(0, 0.45, share) * ease(0.05, 0.2, depth);
     strip.z[k] -= depth * share * rough;
     strip.z[k] += (1 - section.washed) * burr(depth, out / wide, x, seed);
     if (share <= 0.02) return;
@@ -87,6 +104,28 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
     trace.push({ k, x, y, share, outer: out >= bottom, strength: ease(0.12, 0.85, depth) });
   });
   return trace;
+}
+
+/** Height that a place would have without ripples, from places beside it along the border, before anything was cut; mm. */
+function meltedAlong({ strip }: FaceWork, border: WeldBorder): (k: number) => number {
+  const { grid } = strip;
+  const before = strip.z.slice();
+  const { columns, rows, perMm } = grid;
+  return (k) => {
+    const i = k % columns;
+    const j = (k - i) / columns;
+    let sum = 0;
+    let count = 0;
+    for (let n = -RIPPLES; n <= RIPPLES; n++) {
+      const beside = i + n;
+      if (beside < 0 || beside >= columns || Number.isNaN(border[beside])) continue;
+      const row = j + Math.round((border[beside] - border[i]) * perMm);
+      if (row < 0 || row >= rows) continue;
+      sum += before[row * columns + beside];
+      count++;
+    }
+    return count > 0 ? sum / count : before[k];
+  };
 }
 
 /** The pixels within 4 mm of a border along a stretch. */
@@ -120,7 +159,10 @@ function paintUndercut(work: FaceWork, shape: UndercutShape, trace: readonly Und
     const patch = noise.patchFine[k];
     const grain = noise.micro[k];
     if (outer) {
-      const shine = clamp(0.5 + 0.4 * grain + 0.35 * patch, 0.12, 0.75) * ease(0.02, 0.25, share);
+      const shine =
+        clamp(0.5 + 0.4 * grain + 0.35 * patch, 0.12, 0.75) *
+        ease(0.02, 0.25, share) *
+        (1 - 0.6 * shape.section.washed);
       mixMaterial(strip, k, scaled(TONES.meltedMetal, 0.8), 0.34, 0.74, shine * strength);
     } else {
       mixMaterial(strip, k, TONES.oxide, 0.4, 0.5, 0.4 * ease(0.05, 0.5, share) * strength);

@@ -64,7 +64,7 @@ const TRIED: Readonly<Record<string, Tried>> = {
   "cap/poor-restart/hump": [0.99, 0.17, 0, 0],
   "cap/radiating-cracks": [0.88, 0.09, 0, 0],
   "cap/inter-run-fusion": [0.93, 0.05, 0.28, 2.49, 0.95],
-  "cap/inter-run-undercut": [1.04, 0.14, 2.5, 6, 0.58],
+  "cap/inter-run-undercut": [1.05, 0.11, 0.6, 6, 0.79],
   "cap/irregular-surface": [1, 0.2, -1.3, 6, 0.73],
   "cap/sagging": [1.12, 0.32, 3.22, 6, 0.97],
   "cap/scaled-surface": [1, 0.2, -1.5, 2.4, 0.77],
