@@ -23,6 +23,8 @@ const MOST_TUBES = 9;
 const MOST_WINDING = 0.8;
 const TURN = [4.5, 9] as const;
 
+/** Tracks end so much short of what was asked, both ends together: their rounded ends reach on, mm. */
+const ENDS = 0.55;
 /** Half width over which the tracks of a group spread at most, mm. */
 const WIDEST_GROUP = 4.2;
 
@@ -37,7 +39,7 @@ interface Way {
 function drawWays(work: FaceWork, request: FeatureRequest, random: RandomStream): Way[] {
   const index = runIndex(work, request);
   const { direction } = work.plan.runs[index];
-  const length = Math.max(4, request.length);
+  const length = Math.max(3.4, request.length - ENDS);
   const isGroup =
     request.variant === "several" || (request.variant !== "single" && random.chance(SEVERAL[work.joint.process]));
   const tube = clamp(length * random.uniform(0.3, 0.5), TUBE.least, TUBE.most);
@@ -51,7 +53,8 @@ function drawWays(work: FaceWork, request: FeatureRequest, random: RandomStream)
     const part = count === 1 ? 0 : n / (count - 1);
     const isInner = n > 0 && n < count - 1;
     const along = own * (isInner ? random.uniform(0.45, 1) : 1);
-    const x = request.x + part * (length - own) + (isInner ? random.normal(0, 0.12 * own) + 0.5 * (own - along) : 0);
+    const x =
+      request.x + ENDS / 2 + part * (length - own) + (isInner ? random.normal(0, 0.12 * own) + 0.5 * (own - along) : 0);
     side = random.chance(0.8) ? -side : side;
     const { low, high } = visibleRun(work, index, x + own / 2);
     const middle = request.y ?? (low + high) / 2;

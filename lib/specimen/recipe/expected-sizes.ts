@@ -80,7 +80,7 @@ const TRIED: Readonly<Record<string, Tried>> = {
   "cap/torn-surface": [1.02, 0.03, -0.6, 1.2],
   "cap/transverse-crack": [1.02, 0.03, 0, 0],
   "cap/underflushing": [1.01, 0.02, -1.1, 3.8, 0.73],
-  "cap/worm-hole": [1, 0.2, 0.47, 0.57],
+  "cap/worm-hole": [1, 0.2, 0, 0.54],
   "root/branching-cracks": [1, 0.2, -0.9, 0.8, 1.04],
   "root/burn-through": [0.92, 0.15, 0, 0],
   "root/chipping-mark": [0.95, 0.05, 1.6, 1.9, 0.64],
