@@ -21,6 +21,8 @@ const DEEPENED = 0.92;
 const FELT = { along: 1.6, across: 0.7 };
 /** What is left of a crown where the runs have already lost their height, mm. */
 const CROWN = 0.6;
+/** Ripples in the hollow are drawn out by so much. */
+const DRAWN_BACK = 0.7;
 /** The runs change over this length beyond both ends, mm. */
 const BEYOND = 14;
 
@@ -81,6 +83,8 @@ export const buildSagging: FeatureBuilder = (request, random) => {
         run.height[i] *= 1 - share * sunk;
         run.height[i] += 0.6 * share * raised * bulgeHeight * request.severity * waves(x);
         run.ripple[i] *= 1 + 0.5 * share * sunk;
+        // the middle froze last and was drawn back farthest
+        run.tail[i] *= 1 + DRAWN_BACK * share * sunk;
       }
     });
   }
@@ -131,8 +135,10 @@ export const buildSagging: FeatureBuilder = (request, random) => {
       const share = envelope(strip.run[k] > 0 ? clamp(froze, x - 3, x + 3) : x);
       if (share <= 0) return;
       const off = (y - middle(x)) / plan.groove;
-      const waver = 1 + 0.16 * gradient1(x / 5.1, seed + (off > 0 ? 11 : 12));
-      const v = off / ((off > 0 ? reach.plus : reach.minus) * waver);
+      const wavering = off > 0 ? 11 : 12;
+      const waver = 1 + 0.3 * gradient1(x / 8.3, seed + wavering) + 0.12 * gradient1(x / 3.1, seed + 3 + wavering);
+      // towards its ends it narrows: the metal sank where it was hottest
+      const v = off / ((off > 0 ? reach.plus : reach.minus) * waver * mix(0.4, 1, Math.sqrt(share)));
       const hollowed = Math.abs(v) < 1 ? 0.5 + 0.5 * Math.cos(Math.PI * v) : 0;
       const down = share * Math.max(0, levels[i] + depthAt(x)) * hollowed;
       const b =
