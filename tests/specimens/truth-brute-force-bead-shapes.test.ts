@@ -156,8 +156,8 @@ const ask = (type: Asked["type"], x: number, length: number, severity: number, m
   ...more,
 });
 
-/** A sound valley is looked at just outside the stretch that was searched: it begins about this far outside the asked one, mm. */
-const SEARCHED_BEYOND = 1.8;
+/** A sound valley is looked at just outside the stretch that was searched: it begins about this far outside the asked one, mm; an undercut's ends run out slowly. */
+const SEARCHED_BEYOND = { "inter-run-fusion": 1.8, "inter-run-undercut": 3 };
 
 describe.each<[seed: string, laying: Laying]>([
   ["bead 1", { runs: 2, direction: 1 }],
@@ -178,7 +178,8 @@ describe.each<[seed: string, laying: Laying]>([
     (_, __, n) => {
       const item = after[n] as TruthItem;
       const { x, length, run, severity } = asked[n];
-      const range = { from: x - SEARCHED_BEYOND, to: x + length + SEARCHED_BEYOND };
+      const beyond = SEARCHED_BEYOND[item.type as keyof typeof SEARCHED_BEYOND];
+      const range = { from: x - beyond, to: x + length + beyond };
       const second = valley(work, (run as number) + 1, item, range, item.type === "inter-run-fusion" ? 3 : 2);
       expect(Math.abs((item.size as number) - second.size)).toBeLessThan(0.05);
       expect(Math.abs(item.start - second.start)).toBeLessThan(0.5);
