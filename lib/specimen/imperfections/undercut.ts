@@ -75,7 +75,7 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   const { strip } = work;
   const { edge, seed, section } = shape;
   const { side } = edge;
-  const border = edge.border(work);
+  const border = section.flowing > 0 ? withoutRipples(edge.border(work)) : edge.border(work);
   const depthAt = undercutDepth(shape);
   const trace: UndercutTrace[] = [];
   const biteReach = flowed(shape, (x) => bitten(shape.bites, x).reach);
@@ -105,6 +105,19 @@ function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   });
   return trace;
 }
+
+/** A border evened out over the ripples that end at it: the groove does not follow every one of them. */
+const withoutRipples = (border: WeldBorder): WeldBorder =>
+  border.map((y, i) => {
+    let sum = 0;
+    let count = 0;
+    for (let n = Math.max(0, i - RIPPLES); n <= Math.min(border.length - 1, i + RIPPLES); n++) {
+      if (Number.isNaN(border[n])) continue;
+      sum += border[n];
+      count++;
+    }
+    return Number.isNaN(y) ? y : sum / count;
+  });
 
 /** Height that a place would have without ripples, from places beside it along the border, before anything was cut; mm. */
 function meltedAlong({ strip }: FaceWork, border: WeldBorder): (k: number) => number {
