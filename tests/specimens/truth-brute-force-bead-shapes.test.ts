@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { clamp } from "@/lib/math";
 import type { TruthItem } from "@/lib/specimen";
 import type { FaceWork } from "@/lib/specimen/work";
 import type { Face } from "@/lib/weld";
@@ -83,6 +84,9 @@ const meanToe = (work: FaceWork, side: Side, x: number, half: number): number =>
   return sum / count;
 };
 
+/** Two who take the outermost pixel of a toe a little otherwise differ so much in a width, mm. */
+const WIDTH_TOLERANCE = 0.1;
+
 function width(work: FaceWork, item: TruthItem, threshold: number) {
   const at = (x: number) => meanToe(work, 1, x, 1) - meanToe(work, -1, x, 1);
   const along: Value[] = [];
@@ -90,7 +94,13 @@ function width(work: FaceWork, item: TruthItem, threshold: number) {
   const normal = (x: number) => median(along.filter((one) => Math.abs(one.x - x) <= 80).map(({ value }) => value));
   const values: Value[] = [];
   for (let x = item.start - 4; x <= item.end + 4; x += 0.25) values.push({ x, value: Math.abs(at(x) - normal(x)) });
-  return longestAbove(values, threshold, 11, 0.25);
+  const above = (least: number) => longestAbove(values, least, 11, 0.25);
+  const [most, least] = [above(threshold - WIDTH_TOLERANCE), above(threshold + WIDTH_TOLERANCE)];
+  return {
+    size: above(threshold).size,
+    start: clamp(item.start, most.start, least.start),
+    end: clamp(item.end, least.end, most.end),
+  };
 }
 
 function unevenness(work: FaceWork, from: number, to: number) {

@@ -19,8 +19,8 @@ export interface OverlapSearch {
   readonly bridge: number;
 }
 
-/** The ends of an overlap decide where its sound toe is looked for, so they are found three times over. */
-const PASSES = 3;
+/** The ends of an overlap decide where its sound toe is looked for: they are found again until they stay, at most so often. */
+const PASSES = 8;
 
 /**
  * Weld metal rolled out over the plate. In every column the weld's edge is the outermost metal more than 0.12 mm above
@@ -42,7 +42,9 @@ export function measureOverlap(face: Finished, search: OverlapSearch): Measured 
   for (let pass = 0; pass < PASSES; pass++) {
     found = reachBeyond(face, search, ends, edgeAt);
     if (!found) return null;
+    const { from, to } = ends;
     ends = { from: found.start, to: found.end };
+    if (from === ends.from && to === ends.to) break;
   }
   return found;
 }

@@ -2,6 +2,8 @@ import { heightAt, type Surface } from "@/lib/surface";
 
 /** Measuring by plain loops over the finished heights: shares no code with the product, only its definitions. */
 
+/** Two who measure the same depth may differ by this, mm. */
+export const SIZE_TOLERANCE = 0.05;
 /** Width of a pixel of the strip, mm. */
 export const PIXEL = 0.125;
 
@@ -67,6 +69,23 @@ export function largest(low: number, high: number, f: (y: number) => number): { 
 
 /** Longest part of the list above a threshold, gaps up to `bridge` mm allowed. */
 export function longest(list: readonly Column[], threshold: number, bridge: number) {
+  const part = longestPart(list, threshold, bridge);
+  return {
+    ...endsOf(part),
+    size: Math.max(...part.map((c) => c.value)),
+    across: part.reduce((sum, c) => sum + c.y, 0) / part.length,
+    /** Ends where as much less, and as much more, counts as two measurers may differ by: between them either may be right. */
+    least: endsOf(longestPart(list, threshold + SIZE_TOLERANCE, bridge)),
+    most: endsOf(longestPart(list, threshold - SIZE_TOLERANCE, bridge)),
+  };
+}
+
+const endsOf = (part: readonly Column[]) => ({
+  start: part[0].x - PIXEL / 2,
+  end: part[part.length - 1].x + PIXEL / 2,
+});
+
+function longestPart(list: readonly Column[], threshold: number, bridge: number): Column[] {
   const parts: Column[][] = [];
   for (const column of list) {
     if (column.value <= threshold) continue;
@@ -75,11 +94,5 @@ export function longest(list: readonly Column[], threshold: number, bridge: numb
     else parts.push([column]);
   }
   const length = (part: Column[]) => part[part.length - 1].x - part[0].x;
-  const part = parts.reduce((a, b) => (length(b) > length(a) ? b : a));
-  return {
-    start: part[0].x - PIXEL / 2,
-    end: part[part.length - 1].x + PIXEL / 2,
-    size: Math.max(...part.map((c) => c.value)),
-    across: part.reduce((sum, c) => sum + c.y, 0) / part.length,
-  };
+  return parts.reduce((a, b) => (length(b) > length(a) ? b : a));
 }
