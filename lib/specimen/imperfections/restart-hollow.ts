@@ -83,7 +83,7 @@ const NARROWED = 0.84;
 function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): void {
   const rounded: [k: number, height: number][] = [];
   const long = 1.1 * reach;
-  const wide = Math.max(1.9 * half, 1.25 * runHalf);
+  const wide = Math.max(1.2 * half, 1.02 * runHalf);
   const box = { x0: x - long, x1: x + long, y0: y - wide, y1: y + wide };
   forEachPixel(grid, box, (k, px, py) => {
     const away = hypot((px - x) / long, (py - y) / wide);
@@ -136,7 +136,7 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     // the beads end rounded: towards the toes it is open further
     const sideways = Math.min(1, Math.abs(y - hollow.y) / hollow.runHalf);
     const wander = 0.16 * gradient2(x / (0.9 * hollow.half), y / hollow.half, hollow.seed + 9);
-    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.42 * sideways * sideways) + wander;
+    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.3 * sideways * sideways) + wander;
     // it rises to the beads' ends, and widens into them, as a saddle does
     const risen = ease(0.12, 0.95, along);
     const wavers =

@@ -21,18 +21,23 @@ export interface RestartLump {
   readonly seed: number;
 }
 
+/** A drop is no blade: its least half width, mm, grows with its height, and it is not much longer than wide. */
+const LEAST_FOOT = 0.35;
+const FOOT = 0.5;
+const LONGEST = 1.7;
+
 /** Draws a lump about `height` mm high on a run at (x, y). */
 export function drawLump(
   random: RandomStream,
   place: { run: number; x: number; y: number; halfWidth: number; height: number },
 ): RestartLump {
   const { run, x, y, halfWidth, height } = place;
-  const short = halfWidth * random.uniform(0.42, 0.72);
+  const short = Math.max(halfWidth * random.uniform(0.42, 0.72), LEAST_FOOT + FOOT * height);
   return {
     run,
     x,
     y: y + random.pick([-1, 1]) * halfWidth * random.uniform(0.08, 0.34),
-    long: Math.max(short, 1.3 + 0.5 * height) * random.uniform(1, 1.45),
+    long: Math.min(Math.max(short, 1.3 + 0.5 * height) * random.uniform(1, 1.45), LONGEST * short),
     short,
     turn: random.normal(0, 0.7),
     height,

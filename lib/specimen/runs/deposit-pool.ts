@@ -157,6 +157,8 @@ function relieve({ field, run, pool, train, noise }: Laying, lines: Lines, j: nu
       fine *= 1 - rings.share;
       dish = rings.dish;
     }
+    // here and there only: unbroken, such fine lines look engraved
+    fine *= clamp(0.3 + 1.6 * noise.bendFine[k], 0, 1);
     fine *= valueAt(train.fine, placeInTrain(train, frozen[i] + ridged * noise.bendFine[k]));
     const inside = Math.min(1, across[i]);
     const inside2 = inside * inside;
