@@ -65,7 +65,7 @@ describe("blemishes of sound faces", () => {
       const darker = Array.from(green, (value, k) => value < 0.7 * before.green[k]);
       const areas = groupSizes(darker, grid.columns).map((pixels) => pixels / grid.perMm ** 2);
       const marks = areas.filter((area) => area > 0.01 && area < 0.28);
-      // under pure gas a weld stays cleaner; common practice, no source
+      // under pure gas a weld stays cleaner: fewer and paler ones; common practice, no source
       expect(marks.length, `${process} ${face}`).toBeGreaterThan(process === "141" ? 12 : 20);
       expect(marks.length, `${process} ${face}`).toBeLessThan(400);
     }

@@ -39,7 +39,7 @@ const MADE: readonly (readonly [process: Process, face: Face, sizes: readonly nu
   ["111", "cap", [0, 2]],
   ["135", "cap", [2]],
   ["136", "root", [2]],
-  ["141", "cap", [1]],
+  ["141", "cap", [0, 1]],
 ];
 
 const requestsOf = (face: Face, size: number): FeatureRequest[] =>
@@ -164,6 +164,8 @@ describe("clutter", () => {
         const rows = item.outline.map(([, y]) => y);
         const low = Math.min(...rows);
         const high = Math.max(...rows);
+        // an outline goes by steps of a millimetre and a border by what is just seen
+        const margin = 1.75;
         let largest = 0;
         forEachChange(made, n, (_x, _y, _height, colour) => {
           largest = Math.max(largest, colour);
@@ -181,10 +183,10 @@ describe("clutter", () => {
           box.y1 = Math.max(box.y1, y);
         });
         expect.soft(inside / seen, what).toBeGreaterThan(0.8);
-        expect.soft(item.start, what).toBeGreaterThan(box.x0 - 1.5);
-        expect.soft(item.end, what).toBeLessThan(box.x1 + 1.5);
-        expect.soft(low, what).toBeGreaterThan(box.y0 - 1.5);
-        expect.soft(high, what).toBeLessThan(box.y1 + 1.5);
+        expect.soft(item.start, what).toBeGreaterThan(box.x0 - margin);
+        expect.soft(item.end, what).toBeLessThan(box.x1 + margin);
+        expect.soft(low, what).toBeGreaterThan(box.y0 - margin);
+        expect.soft(high, what).toBeLessThan(box.y1 + margin);
       });
   });
 

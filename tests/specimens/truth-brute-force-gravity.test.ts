@@ -5,11 +5,10 @@ import { drawRecipe, type Recipe } from "@/lib/specimen/recipe";
 import type { FaceWork, FeatureRequest } from "@/lib/specimen/work";
 import { heightAt, type Surface } from "@/lib/surface";
 import { type ButtJoint, type Face, grooveHalfWidth, type Position } from "@/lib/weld";
-import { type Column, columns, largest, longest, median, plate, toeOf } from "./support/plain-loops";
+import { type Column, columns, largest, longest, median, plate, SIZE_TOLERANCE, toeOf } from "./support/plain-loops";
 import { weldedFace } from "./support/sound-recipe";
 
 /** What runs down while it is liquid, and what tacks leave: sizes and places worked out again by plain loops. */
-const SIZE_TOLERANCE = 0.05;
 const PLACE_TOLERANCE = 1;
 const BEYOND = 3;
 

@@ -81,6 +81,7 @@ const below =
     share: number,
     threshold: number,
     bridge: number,
+    tolerance?: number,
   ): Second =>
   (given) => {
     const { surface, item } = given;
@@ -96,7 +97,7 @@ const below =
         (y) => zLow + ((zHigh - zLow) * (y - low)) / (high - low) - heightAt(surface, x, y),
       );
     });
-    return longest(near, threshold, bridge);
+    return longest(near, threshold, bridge, tolerance);
   };
 
 /**
@@ -168,7 +169,13 @@ const SECOND: Readonly<Record<string, Second>> = {
   "root-fusion": alongEdge(rootEdge, 1.3, 0.15),
   "incompletely-filled-groove": below(capEdges, 1, 0.2, 4),
   "root-penetration": below(rootEdges, 0.7, 0.4, 2),
-  "root-concavity": below(({ surface }, x) => [hollowToe(surface, -1, x), hollowToe(surface, 1, x)], 0.8, 0.15, 2),
+  "root-concavity": below(
+    ({ surface }, x) => [hollowToe(surface, -1, x), hollowToe(surface, 1, x)],
+    0.8,
+    0.15,
+    2,
+    SIZE_TOLERANCE,
+  ),
   "excess-weld-metal": crown(13, 3, 4),
   "excess-penetration": crown(6, 2.6, 3),
   overlap,
@@ -247,10 +254,8 @@ function disagreementsOf(
         disagreements.push(`${name}: ${what} ${truth.toFixed(2)}, by plain loops ${other.toFixed(2)}`);
     };
     compare("size", item.size, second.size, SIZE_TOLERANCE);
-    // so shallow a groove comes to a tenth of a millimetre by a hundredth a millimetre along
-    const along = type === "shallow-undercut" ? 1.5 : PLACE_TOLERANCE;
-    compare("start", item.start, clamp(item.start, second.most.start, second.least.start), along);
-    compare("end", item.end, clamp(item.end, second.least.end, second.most.end), along);
+    compare("start", item.start, clamp(item.start, second.most.start, second.least.start), PLACE_TOLERANCE);
+    compare("end", item.end, clamp(item.end, second.least.end, second.most.end), PLACE_TOLERANCE);
     compare("across", item.across, second.across, PLACE_TOLERANCE);
   });
   return disagreements;

@@ -41,7 +41,7 @@ const DUST = 0.13;
 const WIPED = 1.5;
 /** A grain of chalk is as large as this, mm: single pixels of rolled plate catch none. */
 const SOFT = 0.13;
-/** Chalk is so much paler than plate that less of it is seen than of other things. */
+/** Chalk is so much paler than plate that it is seen where other things would not be: its cover counts so much more. */
 const TRACED = 1.2;
 
 /** What is left at a place of a wiped mark, 0..1; its edges are as uneven as a glove. */
@@ -58,7 +58,8 @@ function leftBy(wipe: Wipe | null, x: number, y: number): number {
 /** How much chalk a line leaves on the high grain that the stick slid over. */
 function drag(work: FaceWork, chalk: Chalk, line: HandLine, footprint: Footprint): void {
   const { half, pressure, seed } = chalk;
-  const reach = 1.25 * half;
+  // where the widest edge of the body has run out
+  const reach = 1.75 * half;
   visitAlong(work, line, reach, (field, box) => {
     const fine = grainOf(field, box, 0.3);
     const wide = grainOf(field, box, 1.3, SOFT);

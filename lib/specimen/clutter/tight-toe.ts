@@ -22,6 +22,9 @@ interface Toe {
 const STEEPER = 0.22;
 const STEEPEST = 3.1;
 
+/** A line fainter than this would tempt nobody. */
+const LEAST_DARK = 0.42;
+
 function planToe(work: FaceWork, { side, from, to, envelope }: Toe): void {
   const run = outerRun(work.plan, side);
   const exponent = side < 0 ? run.exponentMinus : run.exponentPlus;
@@ -35,7 +38,7 @@ function planToe(work: FaceWork, { side, from, to, envelope }: Toe): void {
 function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
   const { strip } = work;
   const { side, from, to, seed } = toe;
-  const dark = toe.dark * TOE_OXIDE[work.joint.process];
+  const dark = Math.max(LEAST_DARK, toe.dark * TOE_OXIDE[work.joint.process]);
   const border = weldBorder(work, side);
   const box = { x0: from - 1, x1: to + 1, y0: side < 0 ? -20 : 0, y1: side < 0 ? 0 : 20 };
   forEachPixel(strip.grid, box, (k, x, y) => {
@@ -53,8 +56,9 @@ function drawToe(work: FaceWork, toe: Toe, footprint: Footprint): void {
       weight *
       clamp(0.45 + 0.7 * gradient2(x / 1.6, y / 0.8, seed + 7), 0, 1);
     mixColour(strip, k, TONES.toeOxide, 0.42 * dark * breath);
-    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.1, clamp(0.92 * line * (0.4 + 0.6 * weight), 0, 0.92));
-    leaveTrace(footprint, strip, x, y, line);
+    const seen = Math.min(1, line * (0.4 + 0.6 * weight));
+    mixMaterial(strip, k, TONES.toeLine, 0.55, 0.1, 0.92 * seen);
+    leaveTrace(footprint, strip, x, y, seen);
   });
 }
 

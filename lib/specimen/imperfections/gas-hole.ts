@@ -38,7 +38,7 @@ export interface GasHoleWish {
   readonly depth?: number;
   readonly stretch?: number;
   readonly turn?: number;
-  /** No skin, no slag. */
+  /** No skin and no pinhole mouth; slag may lie in it. */
   readonly open?: boolean;
   /** Half closed by a skin, however small it is. */
   readonly covered?: boolean;

@@ -23,7 +23,7 @@ const edgeOf = (run: number): MeltedEdge => ({
 
 /**
  * Inter-run undercut: a groove melted into the earlier run along the edge of the later one (`run`, the last one if
- * absent), with a shining wall and bites. `severity` = largest depth below the sound valley, mm. Nothing with a single
+ * absent), a washed trough whose bites flow together. `severity` = largest depth below the sound valley, mm. Nothing with a single
  * run. Truth: `measureValley` with threshold 0.22 mm and gaps up to 2 mm.
  */
 export const buildInterRunUndercut: FeatureBuilder = (request, random): Feature => {

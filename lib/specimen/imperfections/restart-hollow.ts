@@ -79,7 +79,7 @@ const ROUNDS = 2;
 /** Where it is narrowest the metal still reaches over this share of the run's width: it wetted the plates' edges. */
 const NARROWED = 0.84;
 
-/** Rounds the heights in and round the trough: surface tension leaves no teeth. */
+/** Rounds the heights in the trough: surface tension leaves no teeth. The beads beside it keep their ripples. */
 function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): void {
   const rounded: [k: number, height: number][] = [];
   const long = 1.1 * reach;
@@ -97,6 +97,9 @@ function evenOut({ grid, z }: Field, { x, y, reach, half, runHalf }: Hollow): vo
   for (const [k, height] of rounded) z[k] = height;
 }
 
+/** At the toes it is open further than in the middle, by this share, and with its wander nowhere beyond so many times its reach. */
+const OPENER = 0.3;
+const FARTHEST = 1.7;
 /** Out to here, in its own measures, nothing else is left by chance. */
 const BESIDE = 1.35;
 
@@ -125,8 +128,8 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
   const trace: Touched[] = [];
   const wide = 1.3 * Math.max(hollow.half, hollow.runHalf);
   const box = {
-    x0: hollow.x - 1.4 * hollow.reach,
-    x1: hollow.x + 1.4 * hollow.reach,
+    x0: hollow.x - FARTHEST * hollow.reach,
+    x1: hollow.x + FARTHEST * hollow.reach,
     y0: hollow.y - wide,
     y1: hollow.y + wide,
   };
@@ -136,7 +139,7 @@ export function layHollow(work: FaceWork, hollow: Hollow): HollowTrace {
     // the beads end rounded: towards the toes it is open further
     const sideways = Math.min(1, Math.abs(y - hollow.y) / hollow.runHalf);
     const wander = 0.16 * gradient2(x / (0.9 * hollow.half), y / hollow.half, hollow.seed + 9);
-    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - 0.3 * sideways * sideways) + wander;
+    const along = (Math.abs(x - hollow.x) / hollow.reach) * (1 - OPENER * sideways * sideways) + wander;
     // it rises to the beads' ends, and widens into them, as a saddle does
     const risen = ease(0.12, 0.95, along);
     const wavers =

@@ -135,7 +135,7 @@ export const buildSagging: FeatureBuilder = (request, random) => {
       const share = envelope(strip.run[k] > 0 ? clamp(froze, x - 3, x + 3) : x);
       if (share <= 0) return;
       const off = (y - middle(x)) / plan.groove;
-      const wavering = off > 0 ? 11 : 12;
+      const wavering = off > 0 ? 31 : 32;
       const waver = 1 + 0.3 * gradient1(x / 8.3, seed + wavering) + 0.12 * gradient1(x / 3.1, seed + 3 + wavering);
       // towards its ends it narrows: the metal sank where it was hottest
       const v = off / ((off > 0 ? reach.plus : reach.minus) * waver * mix(0.4, 1, Math.sqrt(share)));

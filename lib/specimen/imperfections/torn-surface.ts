@@ -58,7 +58,7 @@ interface Placed {
   readonly y: number;
 }
 
-/** Tears the piece off: plate pulled out in fibres, a lip beside it, lumps of the weld left standing, a part of them dressed. */
+/** Tears the piece off: plate pulled out in fibres, a lip beside it, what stayed of its welds standing, a part of them dressed. */
 function tearOut(field: Field, placed: Placed): Torn[] {
   const { z, parent } = field;
   const { tear } = placed;
@@ -118,7 +118,7 @@ function paintTint(work: FaceWork, placed: Placed): void {
   }
 }
 
-/** Bright fibrous fracture, dull skin of what is left of the weld, fresh scratches. */
+/** Dull fibrous fracture, dull skin of what is left of the weld, fresh scratches. */
 function paintTear({ strip }: FaceWork, tear: Tear, torn: readonly Torn[]): void {
   for (const { k, x, y, scar, lump, fracture, fibre, lip, ground, scratch } of torn) {
     const patch = gradient2(x / 3.6, y / 3, tear.seed + 11);
@@ -139,7 +139,7 @@ function paintTear({ strip }: FaceWork, tear: Tear, torn: readonly Torn[]): void
 
 /**
  * Scar where an attachment was knocked off the plate, from `x` over `length` mm (10 to 46), torn out `severity` mm deep at its
- * deepest (0.24 to 1.7); lumps of its weld stand about it, at times dressed in part. Truth: size = greatest depth below the
+ * deepest (0.24 to 1.7); two strips of its welds stand or are torn out beside it, at times dressed in part. Truth: size = greatest depth below the
  * plane of the plate round it; extent = where it lies 0.08 mm or more below.
  */
 export const tornSurface: FeatureBuilder = (request, random): Feature => {

@@ -70,7 +70,7 @@ interface UndercutTrace {
   readonly strength: number;
 }
 
-/** Cuts the groove along the border of the weld: a sharp bottom close to the bead, a scooped wall up to the bitten plate. */
+/** Cuts the groove along the border of the weld: in plate a sharp bottom close to the bead and a scooped wall up to the bitten plate, in a run a washed trough. */
 function cutUndercut(work: FaceWork, shape: UndercutShape): UndercutTrace[] {
   const { strip } = work;
   const { edge, seed, section } = shape;

@@ -19,8 +19,8 @@ const ACROSS = { from: [0.55, 0.8], to: [0.02, 0.28] } as const;
 const TUBE = { least: 1.8, most: 4.4 } as const;
 const SPACED = [0.55, 0.95] as const;
 const MOST_TUBES = 9;
-/** A track swings out so far at most, once to and fro over so much of its way, mm. */
-const MOST_WINDING = 0.8;
+/** A track swings out about so far, once to and fro over so much of its way, mm. */
+const WINDING = 0.8;
 const TURN = [4.5, 9] as const;
 
 /** Tracks end so much short of what was asked, both ends together: their rounded ends reach on, mm. */
@@ -70,7 +70,7 @@ function drawTrack(work: FaceWork, { tail, head, opens }: Way, width: number, ra
   const half = (width / 2) * random.uniform(1.1, 1.45);
   const seed = random.seed();
   const length = hypot(head[0] - tail[0], head[1] - tail[1]);
-  const winding = Math.min(MOST_WINDING, 0.13 * length) * random.uniform(0.6, 1.3);
+  const winding = Math.min(WINDING, 0.13 * length) * random.uniform(0.6, 1.3);
   const bend = random.uniform(0.62, 1.2);
   const turns = length / random.uniform(...TURN);
   const phase = random.uniform(0, 6.28);

@@ -12,8 +12,8 @@ const TORN: { readonly inset: Range; readonly most: number } = { inset: [0.4, 1]
 /** How far the fracture falls from the weld's own surface per mm, and the weld's edge is drawn down before it tore, mm. */
 const STEEP: Range = [0.8, 1.4];
 const DRAWN = { reach: 0.9, by: 0.07 };
-/** It falls no lower than this against the plates, mm: below lies the plate's own side. */
-const LOWEST = -0.2;
+/** It falls no lower than this under the plates, mm: below lies the plate's own side. */
+const LOWEST = 0.2;
 
 /** The tab was bent off: ripples run up to an uneven edge, beyond it a narrow, steep fracture of torn grey grain. */
 export function breakEnd(work: FaceWork, end: number, random: RandomStream): void {
@@ -44,7 +44,7 @@ export function breakEnd(work: FaceWork, end: number, random: RandomStream): voi
     const torn = lumps + 0.6 * grain;
     const share = ease(-0.12, 0.22, past + 0.14 * torn);
     if (share <= 0) return;
-    const above = strip.z[k] - levelAt(i, y) - LOWEST;
+    const above = strip.z[k] - levelAt(i, y) + LOWEST;
     const fall = Math.max(0, past) * steep * (1 + 0.3 * lumps);
     strip.z[k] -= Math.min(Math.max(0, above), Math.max(0, fall)) - 0.03 * torn * share;
     const tone = clamp(0.62 + 0.17 * torn + 0.16 * gradient2(x / 0.2, y / 0.2, seed + 6), 0.25, 0.9);

@@ -21,10 +21,10 @@ export interface Stroke {
   readonly gain: number;
   readonly opacity: number;
   readonly tone: number;
-  /** Which long side bites harder: the disc digs with one edge. */
+  /** Which long side slidesOff harder: the disc digs with one edge. */
   readonly crisp: 1 | -1;
-  /** Which end it bites at; it slides off at the other. */
-  readonly bites: 1 | -1;
+  /** Which end it slides off at; at the other it slidesOff. */
+  readonly slidesOff: 1 | -1;
   /** Added to the height of its scratches: 0, or that of a single deep one. */
   readonly deep: number;
 }
@@ -42,7 +42,7 @@ export interface Ground {
 
 /** Places of a pixel's values, and how many there are. */
 export const GROUND = {
-  /** Scratch height, about -1..1. */
+  /** Scratch height, about -1..1; of a single deep one lower. */
   scratch: 0,
   /** Slow noise that is constant along a scratch: how far single scratches reach. */
   reach: 1,
@@ -115,7 +115,7 @@ export function planStrokes(
         opacity: random.uniform(layer.opacity[0], layer.opacity[1]),
         tone: random.normal(0, 0.04),
         crisp: random.pick([1, -1]),
-        bites: random.pick([1, -1]),
+        slidesOff: random.pick([1, -1]),
         deep: layer.deep * random.uniform(0.4, 1),
       });
     }
@@ -201,16 +201,18 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
   const ends = grit.reach;
   const { columns, perMm } = grid;
   const { centreX, centreY, radius, cosine, sine, halfWidth, halfLength, offset, gain, opacity, tone } = stroke;
-  const { crisp, bites, deep } = stroke;
-  const nearest = (radius - halfWidth) ** 2;
-  const furthest = (radius + halfWidth) ** 2;
+  const { crisp, slidesOff, deep } = stroke;
+  // where `across` below comes to 1: a little more than half the width inside, a little less outside
+  const nearest = radius * (radius - 2 * halfWidth);
+  const furthest = radius * (radius + 2 * halfWidth);
+  const inner = radius - Math.sqrt(nearest);
   const middleX = centreX + cosine * radius;
   const middleY = centreY + sine * radius;
   // single scratches run on while the disc slides off; beyond `longest` none reaches, which is told before any table is looked at
   const straggle = STRAGGLE.least + STRAGGLE.share * halfLength;
   const longest = halfLength + straggle * REACH_MOST + 1.9;
-  const reachX = halfWidth * Math.abs(cosine) + longest * Math.abs(sine);
-  const reachY = halfWidth * Math.abs(sine) + longest * Math.abs(cosine);
+  const reachX = inner * Math.abs(cosine) + longest * Math.abs(sine);
+  const reachY = inner * Math.abs(sine) + longest * Math.abs(cosine);
   const i0 = clamp(Math.floor((middleX - reachX - grid.x0) * perMm), 0, columns);
   const i1 = clamp(Math.ceil((middleX + reachX - grid.x0) * perMm), 0, columns);
   const j0 = clamp(Math.floor((middleY - reachY - grid.y0) * perMm), first, end);
@@ -254,7 +256,7 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
       const across2 = across * across;
       const press = values[g + GROUND.press];
       // pressure comes in from both sides, quicker where it digs
-      const left = 1 - across2 * (across * crisp > 0 ? 0.4 + 0.6 * across2 : 1) - 0.5 * press;
+      const left = (1 - across2 * (across * crisp > 0 ? 0.4 + 0.6 * across2 : 1)) * (1 - 0.5 * press);
       if (left <= 0) continue;
       const warp = values[g + GROUND.warp];
       const place = (beside + offset + 0.1 * warp) * (1 / TABLE_STEP);
@@ -266,7 +268,7 @@ function layStroke(grid: Grid, { first, end, values }: Ground, stroke: Stroke, g
       const low = table[n & mask];
       // at its borders only the grit that stands out touches: they dissolve into scratches
       const stands = grain - low;
-      const met = 1.3 * (left - along2 * (ahead * bites > 0 ? 1 : along2)) + FRAYED * stands;
+      const met = 1.3 * (left - along2 * (ahead * slidesOff > 0 ? 1 : along2)) + FRAYED * stands;
       if (met <= 0) continue;
       const held = Math.min(1, met);
       const share = opacity * held * held * (3 - 2 * held);

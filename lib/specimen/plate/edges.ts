@@ -92,6 +92,7 @@ export function finishEdges(work: FaceWork): void {
     { cut: short, box: { x0: 0, x1: REACH, y0: -half, y1: half }, along: 1, line: 0, inward: 1 },
     { cut: short, box: { x0: length - REACH, x1: length, y0: -half, y1: half }, along: 1, line: length, inward: -1 },
   ] as const;
+  const darkened: (() => void)[] = [];
   sides.forEach(({ cut, box, along, line, inward }, n) => {
     const edge = drawEdge(cut, random.child(`side ${n}`));
     for (const field of patchesOf(work)) {
@@ -102,18 +103,23 @@ export function finishEdges(work: FaceWork): void {
         along === 0
           ? followEdge(edge, grid.columns, (i) => columnX(grid, i))
           : followEdge(edge, grid.rows, (j) => rowY(grid, j));
-      const reach = edgeReach(edge);
-      for (let j = j0; j <= j1; j++) {
-        const y = rowY(grid, j);
-        for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) {
-          const n = along === 0 ? i : j;
-          const d = ((along === 0 ? y : columnX(grid, i)) - line) * inward;
-          // most pixels near an edge are beyond all that it does: they are told before anything is called
-          if (d - course.at[n] < reach) shapeEdge(field, k, edge, course, n, along === 0 ? columnX(grid, i) : y, d);
+      const visit = (reach: number, change: (k: number, n: number, s: number, d: number) => void) => {
+        for (let j = j0; j <= j1; j++) {
+          const y = rowY(grid, j);
+          for (let i = i0, k = j * grid.columns + i0; i <= i1; i++, k++) {
+            const n = along === 0 ? i : j;
+            const d = ((along === 0 ? y : columnX(grid, i)) - line) * inward;
+            // most pixels near an edge are beyond all that it does: they are told before anything is called
+            if (d - course.at[n] < reach) change(k, n, along === 0 ? columnX(grid, i) : y, d);
+          }
         }
-      }
+      };
+      visit(edgeReach(edge), (k, n, s, d) => shapeEdge(field, k, edge, course, n, s, d));
+      darkened.push(() => visit(0.5 / grid.perMm, (k, n, _, d) => darken(field, k, course, n, d)));
     }
   });
+  // once all sides have their looks, or one would colour what lies past another
+  for (const side of darkened) side();
 }
 
 function cutOf(kind: "flame" | "sawn" | "sheared", { face }: FaceWork, random: RandomStream): EdgeCut {
@@ -185,14 +191,15 @@ const BURRED = 0.7;
 const edgeReach = ({ round, burr, heat, burnt }: Edge): number =>
   Math.max(round, WORN, burr > 0 ? BURRED : 0, heat > 0 ? burnt + 1 : 0);
 
+/** Share of a pixel past the edge: one that the edge runs through is covered in part, or the edge would be a stair. */
+const goneAt = ({ grid }: Field, course: Course, n: number, d: number): number =>
+  clamp(0.5 - (d - course.at[n]) * grid.perMm, 0, 1);
+
 function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: number, s: number, d: number): void {
   const { seed, round, fall } = edge;
   const inside = d - course.at[n];
-  // a pixel that the edge runs through is covered in part, or the edge would be a stair
-  const gone = clamp(0.5 - inside * field.grid.perMm, 0, 1);
-  if (gone >= 1) {
+  if (goneAt(field, course, n, d) >= 1) {
     field.z[k] -= fall - BEYOND * inside;
-    mixMaterial(field, k, TONES.beyond, 0.95, 0, 1);
     field.brush[k] = 0;
     return;
   }
@@ -217,5 +224,10 @@ function shapeEdge(field: Field, k: number, edge: Edge, course: Course, n: numbe
     mixMaterial(field, k, TONES.bareSteel, 0.56, 0.42, 0.6 * worn);
     field.brush[k] *= 1 - worn;
   }
+}
+
+/** Nothing but dark is seen past an edge. */
+function darken(field: Field, k: number, course: Course, n: number, d: number): void {
+  const gone = goneAt(field, course, n, d);
   if (gone > 0) mixMaterial(field, k, TONES.beyond, 0.95, 0, gone);
 }

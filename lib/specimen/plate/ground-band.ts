@@ -28,8 +28,8 @@ import { PLATE_TONES as TONES } from "./tones";
 
 /** The band may wander this far beyond its mean width, mm. */
 const WANDER = 9;
-/** No stroke is looked for farther beyond its limit, mm. */
-const BEYOND = 5.5;
+/** Beyond its limit the band runs out over these distances; farther out no stroke is looked for, mm. */
+const RUN_OUT = { from: 3.5, to: 6.5 };
 /** Nobody leaves scale this near to the joint, mm from the groove's edge. */
 const ALWAYS_BARE = 4;
 /** The plates are ground this far beyond the edge of the joint, mm. */
@@ -93,7 +93,7 @@ function grindPatch(
     const ground = untouched(
       grid,
       beside,
-      limits.map((y) => y + BEYOND),
+      limits.map((y) => y + RUN_OUT.to),
       seed,
     );
     const band: Band = { groove, ground, blotchFine, flake, touch };
@@ -148,11 +148,13 @@ function takeScale({ touch, thin, bare }: Laid, band: Band, limits: Float32Array
     const reach = values[g + GROUND.reach];
     thin[i] = 0;
     bare[i] = 0;
-    if (away > limits[i] + BEYOND) continue;
+    const beyond = away - limits[i];
+    if (beyond > RUN_OUT.to) continue;
     // single scratches run past the limit and the scale comes off in patches: the border is neither a line nor a row of teeth
     const inside = limits[i] - away + 0.9 * reach + 3 * blotchFine[k] + 2.4 * flake[k] + touch[i];
     const worn = ease(-6.5, 5, inside) * Math.max(0.9, values[g + GROUND.touched]);
-    const cover = Math.max(worn, always);
+    const left = beyond > RUN_OUT.from ? ease(RUN_OUT.to, RUN_OUT.from, beyond) : 1;
+    const cover = Math.max(worn * left, always);
     if (cover <= 0.02) continue;
     const easy = 0.8 * blotchFine[k] + 0.6 * flake[k] + 0.2 * reach + 0.5 * touch[i] + 0.1 * values[g + GROUND.scratch];
     const cleared = ease(0.22, 0.95, cover + 0.55 * easy * (1.5 - cover)) * ease(0, 0.25, cover);

@@ -30,7 +30,7 @@ const FEATHERED = 0.34;
 const TAKES = 0.68;
 /** Single scratches are found this far below what was ground, mm. */
 const STRAY = 0.7;
-/** The disc's waves and wander raise or lower what it takes by no more than this, mm. */
+/** The disc's waves and wander raise or lower what it takes by about this at most, mm. */
 const UNEVEN = 0.5;
 /** Where strokes end, the crests beside them are still touched over this share of the reach. */
 const OUT = 1.25;

@@ -8,7 +8,7 @@ import { boxAround, forEachPlatePixel } from "./patches";
 import { PLATE_TONES as TONES } from "./tones";
 
 /** A place on the plate away from the weld where something was ground off with a few touches of a disc. Lengths in mm. */
-export interface GroundSpot {
+interface GroundSpot {
   readonly x: number;
   readonly y: number;
   /** Half the length and width of what stood there, and its direction. */
@@ -65,7 +65,7 @@ export function grindSpot(work: FaceWork, spot: GroundSpot, random: RandomStream
 function scorch(work: FaceWork, { x, y, long, wide, turn }: GroundSpot, seed: number): void {
   const c = Math.cos(turn);
   const s = Math.sin(turn);
-  forEachPlatePixel(work, boxAround(x, y, long + 5), (field, k, px, py) => {
+  forEachPlatePixel(work, boxAround(x, y, Math.max(long, wide) + 6), (field, k, px, py) => {
     if (field.bead[k] > 0.3) return;
     const u = Math.abs((px - x) * c + (py - y) * s) - long;
     const v = Math.abs((py - y) * c - (px - x) * s) - wide;

@@ -6,9 +6,9 @@ import type { HeatLine } from "./heat-line";
 
 /** How the hand spread the heat along one side, per column of the strip: it hurries and dwells, and the torch leans over. */
 export interface HeatHand {
-  /** Distance of a colour from the toe against the usual, about 0.3..4. */
+  /** Distance of a colour from the toe against the usual, 0.4..2.3. */
   readonly reach: Float32Array;
-  /** Strength of the colours, 0..1.4. */
+  /** Strength of the colours, 0.12..1.2. */
   readonly vivid: Float32Array;
 }
 

@@ -143,7 +143,7 @@ function layScale(
     if (lost > 0) {
       // one that has just sprung off is bright, an old one as dull as the scale
       const fresh = Math.max(0, Math.min(1, 0.5 + 0.9 * blotch[i] - 0.9 * zone[i]));
-      mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * (0.08 + 0.26 * fresh + 0.14 * fine));
+      mixMaterial(field, k, TONES.bareSteel, 0.56, 0.32, lost * Math.max(0, 0.08 + 0.26 * fresh + 0.14 * fine));
     } else if (inside > -BREAK) {
       // round it the scale stands off and catches the light
       z[k] += 0.008 * (1 + inside / BREAK);

@@ -18,7 +18,7 @@ const SAWN: { readonly inset: Range; readonly steep: Range; readonly lines: Rang
 const BROKEN: Range = [0.08, 0.3];
 /** Further in than this the cut is not to be seen, mm. */
 const REACH = 3;
-/** The cut falls no lower than this against the plates, mm: below lies the plate's own side. */
+/** The cut falls no lower than about this under the plates, mm, but for its lines: below lies the plate's own side. */
 const LOWEST = 0.06;
 
 /**

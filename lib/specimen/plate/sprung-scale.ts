@@ -10,7 +10,7 @@ export interface Springing {
   /** Per column of the patch. */
   readonly columns: Float32Array;
   readonly row: (y: number) => number;
-  /** Below these noise holds on: of large flakes and of small ones. */
+  /** Below these the scale holds on: of large flakes and of small ones. */
   readonly large: number;
   readonly small: number;
   /** How strongly it follows the rolling direction. */

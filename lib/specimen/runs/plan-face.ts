@@ -113,9 +113,8 @@ function overlapUnevenly(run: RunPlan, hand: Hand, grid: Grid, seed: number): vo
   for (let i = 0; i < grid.columns; i++) {
     const x = columnX(grid, i) / hand.tempo;
     let wander = 0;
-    OVERLAPPING.forEach(([wavelength, strength], n) => {
-      wander += strength * gradient1(x / wavelength, seed + n);
-    });
+    for (let n = 0; n < OVERLAPPING.length; n++)
+      wander += OVERLAPPING[n][1] * gradient1(x / OVERLAPPING[n][0], seed + n);
     const over = (OVER + Math.max(0, wander)) * mix(0.55, 1, Math.min(1, hand.tremble)) * run.halfWidth[i];
     run.centre[i] -= over / 2;
     run.halfWidth[i] += over / 2;

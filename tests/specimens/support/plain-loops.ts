@@ -2,8 +2,9 @@ import { heightAt, type Surface } from "@/lib/surface";
 
 /** Measuring by plain loops over the finished heights: shares no code with the product, only its definitions. */
 
-/** Two who measure the same depth may differ by this, mm. */
+/** Two who measure the same largest depth may differ by the first; by the second anywhere along it, where they see the same toes, mm. */
 export const SIZE_TOLERANCE = 0.05;
+const DEPTH_TOLERANCE = 0.02;
 /** Width of a pixel of the strip, mm. */
 export const PIXEL = 0.125;
 
@@ -68,15 +69,15 @@ export function largest(low: number, high: number, f: (y: number) => number): { 
 }
 
 /** Longest part of the list above a threshold, gaps up to `bridge` mm allowed. */
-export function longest(list: readonly Column[], threshold: number, bridge: number) {
+export function longest(list: readonly Column[], threshold: number, bridge: number, tolerance = DEPTH_TOLERANCE) {
   const part = longestPart(list, threshold, bridge);
   return {
     ...endsOf(part),
     size: Math.max(...part.map((c) => c.value)),
     across: part.reduce((sum, c) => sum + c.y, 0) / part.length,
     /** Ends where as much less, and as much more, counts as two measurers may differ by: between them either may be right. */
-    least: endsOf(longestPart(list, threshold + SIZE_TOLERANCE, bridge)),
-    most: endsOf(longestPart(list, threshold - SIZE_TOLERANCE, bridge)),
+    least: endsOf(longestPart(list, threshold + tolerance, bridge)),
+    most: endsOf(longestPart(list, threshold - tolerance, bridge)),
   };
 }
 
