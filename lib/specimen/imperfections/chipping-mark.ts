@@ -19,8 +19,8 @@ const BURR = { high: 0.38, wide: 0.13 };
 
 /** How deep the edge went in at a place along it, 0..1: digs in with its corner, or flat with its nicks. */
 function pressed({ corner, seed }: Blow, t: number, along: number): number {
-  const nicked = 1 + 0.14 * gradient1(along / 0.42, seed) + 0.07 * gradient1(along / 0.17, seed + 1);
-  const ends = ease(-1, -0.9, t) * ease(1, 0.86, t);
+  const nicked = 1 + 0.14 * gradient1(along / 0.6, seed) + 0.05 * gradient1(along / 0.31, seed + 1);
+  const ends = ease(-1, -0.78, t) * ease(1, 0.72, t);
   return ends * 1.1 * mix(0.92 - 0.35 * t * t, (Math.max(0, 1 + t) / 2) ** 1.25, corner) * nicked;
 }
 
@@ -40,8 +40,9 @@ function strike(field: Field, blow: Blow, x0: number, y0: number, trace: CutTrac
     const across = -(x - cx) * s + (y - cy) * c - bend * along * along + wander;
     const deep = depth * pressed(blow, t, along);
     const wall = Math.max(0, across > 0 ? (across - FLOOR) / steep : (-across - FLOOR) / gentle);
-    const drag = gradient2(along / 0.16, across / 1.6, seed + 3);
-    const down = Math.max(0, deep - wall + 0.05 * deep * drag);
+    // finer lines would stand there like the teeth of a comb
+    const drag = gradient2(along / 0.33, across / 1.6, seed + 3);
+    const down = Math.max(0, deep - wall + 0.035 * deep * drag);
     const torn = clamp(0.62 + 0.9 * gradient1(along / 0.55, seed + 4), 0, 1.35);
     const lip = (across - steep * deep - 0.55 * BURR.wide) / BURR.wide;
     const burr = BURR.high * deep * torn * Math.exp(-lip * lip);
