@@ -8,5 +8,5 @@ import type { EncodeImage } from "@/lib/surface";
  */
 export const encodeWebp: EncodeImage = async (rgb, columns, rows, content) =>
   sharp(rgb, { raw: { width: columns, height: rows, channels: 3 } })
-    .webp({ quality: content === "colour" ? 84 : 88, effort: 2 })
+    .webp({ quality: content === "colour" ? 82 : 88, effort: 2 })
     .toBuffer();
