@@ -41,11 +41,14 @@ export interface Wiped {
   readonly shift: Float32Array;
 }
 
-export function wireWiped(grid: Grid, seed: number): Wiped {
-  const profile = tabulate(WIRES.count, (n) => {
+/** What the wires of one side's brush left, across it; the same in every patch. */
+export const wiresOf = (seed: number): Float32Array =>
+  tabulate(WIRES.count, (n) => {
     const at = n / WIRES.perMm;
     return clamp(0.45 + 0.8 * value1(at / 0.34, seed) + 0.6 * value1(at / 1.3, seed + 1), 0, 1);
   });
+
+export function wireWiped(grid: Grid, profile: Float32Array, seed: number): Wiped {
   const shift = tabulate(grid.columns, (i) => {
     const x = columnX(grid, i);
     return WIRES.perMm * (150 + 0.09 * x + 2.2 * gradient1(x / 27, seed + 2));

@@ -3,7 +3,7 @@ import { noiseRows, rowsBetween, rowY, type WriteRow, withGridRoom } from "../..
 import { type Colour, type Field, mixMaterial } from "../field";
 import { type HeatHabit, PROCESS_STYLES } from "../runs";
 import type { FaceWork } from "../work";
-import { type HeatHand, heatHand, type Wiped, wipedAt, wireWiped } from "./heat-hand";
+import { type HeatHand, heatHand, type Wiped, wipedAt, wiresOf, wireWiped } from "./heat-hand";
 import { type HeatLine, heatLine } from "./heat-line";
 import { lineFor, patchesOf } from "./patches";
 import { plateNoiseRow } from "./plate-noise";
@@ -42,7 +42,9 @@ interface HeatRow extends HeatNoise {
 }
 
 /** One side of the weld, along the strip. */
-type HeatSide = HeatLine & HeatHand;
+type HeatSide = HeatLine & HeatHand & { readonly wires: Float32Array | null };
+
+const wiredSeed = (seed: number, side: 1 | -1): number => seed + 97 + side;
 
 interface HeatSetting {
   /** How far the colours reach, 1 normal. */
@@ -68,7 +70,8 @@ export function paintHeat(work: FaceWork): void {
   };
   const [minus, plus] = ([-1, 1] as const).map((side): HeatSide => {
     const line = heatLine(work, side);
-    return { ...line, ...heatHand(work, line, habit, seed + 70 + 10 * side) };
+    const wires = habit.even > 0.3 ? wiresOf(wiredSeed(seed, side)) : null;
+    return { ...line, ...heatHand(work, line, habit, seed + 70 + 10 * side), wires };
   });
   for (const field of patchesOf(work)) {
     withGridRoom(() => paintSide(work, field, -1, minus, setting, seed));
@@ -110,7 +113,7 @@ function paintSide(
     heat,
     reach: lineFor(work, grid, line.reach),
     vivid: lineFor(work, grid, line.vivid),
-    wiped: setting.habit.even > 0.3 ? wireWiped(grid, seed + 97 + side) : null,
+    wiped: line.wires ? wireWiped(grid, line.wires, wiredSeed(seed, side)) : null,
     away: values(),
     reached: values(),
     strength: values(),

@@ -42,7 +42,7 @@ export interface Hand {
 }
 
 /** A waver along x: wavelength in mm, and strength. */
-type Waves = readonly (readonly [wavelength: number, strength: number])[];
+export type Waves = readonly (readonly [wavelength: number, strength: number])[];
 
 const WANDER: Waves = [
   [46, 0.085],
@@ -75,7 +75,7 @@ const SLANT = 0.0014;
 /** Raggedness of the toes of the steadiest hand, and how much more the mean one has. */
 const RAGGED = { least: 0.45, more: 0.55 };
 
-function wave(waves: Waves, x: number, seed: number): number {
+export function wave(waves: Waves, x: number, seed: number): number {
   let sum = 0;
   waves.forEach(([wavelength, strength], n) => {
     sum += strength * gradient1(x / wavelength, seed + n);

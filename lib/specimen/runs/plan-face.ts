@@ -4,7 +4,7 @@ import { columnX, type Grid, gradient1 } from "../../surface";
 import { type Face, grooveHalfWidth } from "../../weld";
 import type { FacePlan, RunPlan } from "../plan";
 import type { Look, WorkedJoint } from "../work";
-import { draftRun, type Hand, ROUND, type RunDraft } from "./draft-run";
+import { draftRun, type Hand, ROUND, type RunDraft, type Waves, wave } from "./draft-run";
 import { keepInSight } from "./keep-in-sight";
 import { POSITION_STYLES, type PositionStyle } from "./position-style";
 import type { ProcessStyle } from "./process-style";
@@ -102,20 +102,18 @@ const OVER = 0.06;
 /** How much flatter the edge of a run gets where it runs out on the one before it: shares of its exponent, wavelength in mm. */
 const RUN_OUT = { most: 0.15, wavelength: 23 };
 /** How far the edge of a run wanders on the run before it, as a share of its half width: wavelength in mm, and strength. */
-const OVERLAPPING = [
+const OVERLAPPING: Waves = [
   [41, 0.2],
   [17, 0.13],
   [6.5, 0.05],
-] as const;
+];
 
 /** A run takes now more, now less of the one before it: the valley between them wanders, deep here and shallow there. Its other toe stays. */
 function overlapUnevenly(run: RunPlan, hand: Hand, grid: Grid, seed: number): void {
   for (let i = 0; i < grid.columns; i++) {
     const x = columnX(grid, i) / hand.tempo;
-    let wander = 0;
-    for (let n = 0; n < OVERLAPPING.length; n++)
-      wander += OVERLAPPING[n][1] * gradient1(x / OVERLAPPING[n][0], seed + n);
-    const over = (OVER + Math.max(0, wander)) * mix(0.55, 1, Math.min(1, hand.tremble)) * run.halfWidth[i];
+    const over =
+      (OVER + Math.max(0, wave(OVERLAPPING, x, seed))) * mix(0.55, 1, Math.min(1, hand.tremble)) * run.halfWidth[i];
     run.centre[i] -= over / 2;
     run.halfWidth[i] += over / 2;
     const flat = RUN_OUT.most * clamp(0.4 + 1.1 * gradient1(x / RUN_OUT.wavelength, seed + 7), 0, 1);
